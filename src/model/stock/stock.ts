@@ -1,0 +1,291 @@
+import type { Si } from "../units/quantity.ts";
+
+/**
+ * What can be bought or cut, resolved: SI units, references between parts checked, immutable.
+ * Section coordinates are [y, z]: y points out of face A, z out of face B; the bar runs along x = y × z.
+ */
+export interface Stock {
+  readonly profiles: ReadonlyMap<string, Profile>;
+  readonly connectors: ReadonlyMap<string, Connector>;
+  readonly screws: ReadonlyMap<string, Screw>;
+  readonly nuts: ReadonlyMap<string, Nut>;
+  readonly caps: ReadonlyMap<string, Cap>;
+  readonly stands: ReadonlyMap<string, Stand>;
+  readonly sheets: ReadonlyMap<string, Sheet>;
+  readonly gaskets: ReadonlyMap<string, Gasket>;
+  readonly tools: ReadonlyMap<string, Tool>;
+  readonly materials: ReadonlyMap<string, Material>;
+}
+
+export type Pair = readonly [number, number];
+
+export interface Material {
+  readonly name: string;
+  /** Pa */
+  readonly elasticModulus: Si<"stress">;
+  /** Pa */
+  readonly shearModulus: Si<"stress">;
+  /** kg/m³ */
+  readonly density: number;
+  /** 1/K */
+  readonly expansion: number;
+  /** 0.2 % proof strength fo, Pa */
+  readonly proof: Si<"stress">;
+  /** Ultimate strength fu, Pa */
+  readonly ultimate: Si<"stress">;
+  /** EN 1999-1-1 buckling class */
+  readonly bucklingClass: "A" | "B";
+  /** Standard, table, row. */
+  readonly source: string;
+}
+
+/** Faces of a bar, counted right-handed about from → to; at roll 0 face A looks up. Normals: A +y, B +z, C −y, D −z. */
+export type FaceName = "A" | "B" | "C" | "D";
+
+export interface Slot {
+  readonly face: FaceName;
+  /** Counted along the face from 1, in the direction of `across`. */
+  readonly number: number;
+  /** Offset of the slot's line from the middle of the face, m, towards the face counted next (A → B → C → D → A). */
+  readonly across: number;
+  /** Slot width at the face, m. */
+  readonly opening: number;
+  /** Thickness of the lips, m. */
+  readonly lip: number;
+  /** Depth from face to slot floor, m. */
+  readonly depth: number;
+  /** Widest part behind the lips, m. */
+  readonly cavity: number;
+  /** A closed slot has a skin over it and takes no nut. */
+  readonly closed: boolean;
+}
+
+export interface Bore {
+  readonly number: number;
+  /** Centre [y, z], m. */
+  readonly at: Pair;
+  /** As extruded, m. */
+  readonly diameter: number;
+  /** Thread it can be tapped to, for example "M8". */
+  readonly thread: string;
+}
+
+export interface Profile {
+  readonly name: string;
+  readonly about: string;
+  /** Pitch of the slot grid, m: 0.02, 0.03, 0.04, 0.045, 0.0254, 0.0381. */
+  readonly pitch: Si<"length">;
+  /** Which nuts and lugs fit, for example "8": parts of another slot size do not. */
+  readonly slotSize: string;
+  /** Full size along y and z, m. */
+  readonly height: Si<"length">;
+  readonly width: Si<"length">;
+  /** Cross-section, [y, z] in m about the middle of the envelope. */
+  readonly region: { readonly outer: readonly Pair[]; readonly holes: readonly (readonly Pair[])[] };
+  readonly slots: readonly Slot[];
+  readonly bores: readonly Bore[];
+  readonly material: string;
+  readonly weight: "light" | "standard" | "heavy";
+  /** Tension a nut may put on the lips, N, and where that comes from. */
+  readonly lipRating: Si<"force">;
+  readonly lipSource: string;
+  /** Stock length it is sold in, m. */
+  readonly stockLength: Si<"length">;
+}
+
+export interface Screw {
+  readonly name: string;
+  /** "M8", "1/4-20" … */
+  readonly thread: string;
+  /** Thread diameter and length under the head, m. */
+  readonly diameter: Si<"length">;
+  readonly length: Si<"length">;
+  readonly pitch: Si<"length">;
+  readonly head: "cap" | "button" | "countersunk" | "hex" | "none";
+  readonly headDiameter: Si<"length">;
+  readonly headHeight: Si<"length">;
+  /** Key size across flats and depth of the socket, m. */
+  readonly key: Si<"length">;
+  readonly socketDepth: Si<"length">;
+  readonly propertyClass: string;
+  /** Tightening torque, N·m. */
+  readonly torque: Si<"moment">;
+  readonly source: string;
+}
+
+export interface Nut {
+  readonly name: string;
+  readonly kind: "end-load" | "drop-in";
+  readonly slotSize: string;
+  readonly thread: string;
+  /** Size along the slot, across it and into it, m. */
+  readonly length: Si<"length">;
+  readonly width: Si<"length">;
+  readonly thickness: Si<"length">;
+  /** Tapped depth the screw engages, m. */
+  readonly engagement: Si<"length">;
+}
+
+/** A hole of a connector: where the screw goes, in the leg's own coordinates. */
+export interface ConnectorHole {
+  /** "a1", "b1" on brackets (a = leg on the ending bar), "h1" on plates. */
+  readonly id: string;
+  /** Brackets: [distance from the corner, offset across]; plates: [u, v]; m. */
+  readonly at: Pair;
+  readonly diameter: Si<"length">;
+}
+
+/** Stiffness and capacity from tests replace what is computed. */
+export interface TestedValues {
+  readonly rotationalStiffness?: Si<"rotationalStiffness">;
+  readonly slip?: Si<"force">;
+  readonly moment?: Si<"moment">;
+  readonly reference: string;
+}
+
+interface ConnectorBase {
+  readonly name: string;
+  readonly about: string;
+  readonly slotSize: string;
+  /** Kg, without screws and nuts. */
+  readonly mass: Si<"mass">;
+  readonly tested?: TestedValues;
+}
+
+/** An angle whose two legs lie on two faces that meet at a right inside corner. */
+export interface Bracket extends ConnectorBase {
+  readonly kind: "bracket";
+  /** Leg a lies on the ending bar, leg b on the bar it meets. Length from the corner, m. */
+  readonly legs: { readonly a: BracketLeg; readonly b: BracketLeg };
+  readonly width: Si<"length">;
+  /** Side walls between the legs: none for a plain angle. */
+  readonly gussets: number;
+  readonly gussetThickness: Si<"length">;
+  /** Lugs that fill the slot resist turning about the screw. */
+  readonly lugs: boolean;
+  readonly screw: string;
+}
+export interface BracketLeg {
+  readonly length: Si<"length">;
+  readonly thickness: Si<"length">;
+  readonly holes: readonly ConnectorHole[];
+}
+
+/** A flat plate on coplanar faces of the bars it joins. */
+export interface JoiningPlate extends ConnectorBase {
+  readonly kind: "plate";
+  readonly outline: readonly Pair[];
+  readonly thickness: Si<"length">;
+  readonly holes: readonly ConnectorHole[];
+  readonly screw: string;
+}
+
+/** Sits in a slot of the ending bar and pulls its cut end against the bar it meets; the nut lies in that bar's slot. */
+export interface EndFastener extends ConnectorBase {
+  readonly kind: "end-fastener";
+  readonly screw: string;
+  /** Depth of the screw's axis below the face it sits under, m. */
+  readonly depth: Si<"length">;
+  /** Where the tightening key enters: distance from the cut end and hole diameter, m. */
+  readonly keyFrom: Si<"length">;
+  readonly keyHole: Si<"length">;
+  /** Length of slot it fills from the end, m. */
+  readonly body: Si<"length">;
+  /** A claw or lug keeps the end from turning. */
+  readonly lugs: boolean;
+}
+
+/** A screw along the ending bar's axis into its tapped core bore. */
+export interface EndScrew extends ConnectorBase {
+  readonly kind: "end-screw";
+  readonly screw: string;
+  /** Head behind the lips of the crossing bar's slot (key through an access hole), or on its far face. */
+  readonly head: "in-slot" | "on-far-face";
+  /** Hole drilled across the crossing bar, m. */
+  readonly accessHole: Si<"length">;
+  /** Least thread engaged in the core, m. */
+  readonly engagement: Si<"length">;
+}
+
+/** Holds two bars that lie side by side: a screw from slot to slot. */
+export interface SideTie extends ConnectorBase {
+  readonly kind: "side-tie";
+  readonly screw: string;
+  readonly lugs: boolean;
+}
+
+/** Turns about one axis by design. */
+export interface Pivot extends ConnectorBase {
+  readonly kind: "pivot" | "hinge";
+  readonly screw: string;
+  /** Distance it keeps between the bars, m. */
+  readonly gap: Si<"length">;
+  readonly holes: readonly ConnectorHole[];
+  readonly thickness: Si<"length">;
+}
+
+export type Connector = Bracket | JoiningPlate | EndFastener | EndScrew | SideTie | Pivot;
+
+export interface Cap {
+  readonly name: string;
+  /** Profile names it closes. */
+  readonly profiles: readonly string[];
+  readonly thickness: Si<"length">;
+  readonly mass: Si<"mass">;
+}
+
+export interface Stand {
+  readonly name: string;
+  readonly kind: "foot" | "caster";
+  /** Thread of its stem, screwed into a tapped core bore, or a plate with holes. */
+  readonly mount: { readonly by: "stem"; readonly thread: string; readonly engagement: Si<"length"> } | { readonly by: "plate"; readonly size: Pair; readonly thickness: Si<"length"> };
+  /** Diameter of the pad or wheel, m. */
+  readonly diameter: Si<"length">;
+  /** Diameter of what covers the bar end, m. */
+  readonly collar: Si<"length">;
+  /** Lowest and highest floor-to-bar distance, m. */
+  readonly raise: readonly [Si<"length">, Si<"length">];
+  /** N */
+  readonly capacity: Si<"force">;
+  readonly brake: boolean;
+  readonly swivel: boolean;
+  readonly mass: Si<"mass">;
+}
+
+export interface Sheet {
+  readonly name: string;
+  readonly thickness: Si<"length">;
+  readonly elasticModulus: Si<"stress">;
+  readonly poisson: number;
+  readonly density: number;
+  readonly expansion: number;
+  readonly strength: Si<"stress">;
+  readonly brittle: boolean;
+  readonly source: string;
+}
+
+export interface Gasket {
+  readonly name: string;
+  readonly slotSize: string;
+  /** Sheet thickness it takes, least and most, m. */
+  readonly sheet: readonly [Si<"length">, Si<"length">];
+  /** Depth of slot left for the sheet's edge, m. */
+  readonly depth: Si<"length">;
+}
+
+export interface Tool {
+  readonly name: string;
+  readonly kind: "hex-key" | "ball-end-key" | "t-handle" | "bit-ratchet" | "wrench";
+  /** Size across flats, m. */
+  readonly key: Si<"length">;
+  /** Long and short arm, m (a T-handle or bit: shaft and handle). */
+  readonly longArm: Si<"length">;
+  readonly shortArm: Si<"length">;
+  /** Least swing between bites, rad. */
+  readonly swing: Si<"angle">;
+  /** Largest tilt in the socket, rad: 0 for straight keys. */
+  readonly tilt: Si<"angle">;
+  /** Torque it may give, N·m. */
+  readonly torque: Si<"moment">;
+  readonly source: string;
+}
