@@ -145,7 +145,7 @@ export function cutPrism(prism: Prism, plane: Plane): Prism | undefined {
   const rim: Vec3[] = [];
   for (const face of prism.faces) {
     const { kept, onPlane } = cutLoop(face.vertices, plane);
-    rim.push(...onPlane);
+    for (const point of onPlane) rim.push(point);
     const loop = roundLoop(kept, face.normal);
     if (loop.length >= 3) faces.push({ normal: face.normal, vertices: loop });
   }

@@ -1,0 +1,157 @@
+import { type Arc, arcSize, arcsOverlap, FULL_TURN, gapsBetween, mergeArcs, SAME_ANGLE, wrap } from "./arc.ts";
+import { convexDepth, convexHull } from "./convex.ts";
+import type { Ring } from "./polygon.ts";
+import { cutPrism, type Prism } from "./prism.ts";
+import { along, cross, dot, normalise, scale, subtract, type Vec2, type Vec3 } from "./vector.ts";
+
+/**
+ * The axis a handle turns about: a point on it [m], the axis (unit), and the direction the handle points at angle 0; only its part
+ * square to the axis counts. Angles grow counter-clockwise seen against the axis.
+ */
+export interface AxisPose {
+  readonly apex: Vec3;
+  readonly axis: Vec3;
+  readonly zero: Vec3;
+}
+
+/** A straight flat-ended arm from the axis out to `radius`, `halfWidth` to either side, between two heights along the axis [m], zMin < zMax. */
+export interface Arm {
+  readonly radius: number;
+  readonly halfWidth: number;
+  readonly zMin: number;
+  readonly zMax: number;
+}
+
+/** The arm may sink this deep into an obstacle before it counts as blocked [m]: touching is free, and 1e-6 mm is rounding. */
+const TOUCHING = 1e-9;
+
+interface Axes {
+  readonly u: Vec3;
+  readonly v: Vec3;
+  readonly w: Vec3;
+}
+
+function axesOf(pose: AxisPose): Axes {
+  const w = normalise(pose.axis);
+  const u = normalise(along(pose.zero, w, -dot(pose.zero, w)));
+  return { u, v: cross(w, u), w };
+}
+
+/** The outline, seen along the axis, of what an obstacle has between the arm's two heights; undefined where it has nothing there. */
+function outlineInBand(pose: AxisPose, axes: Axes, arm: Arm, obstacle: Prism): Ring | undefined {
+  const above = cutPrism(obstacle, { point: along(pose.apex, axes.w, arm.zMin), normal: scale(axes.w, -1) });
+  const band = above && cutPrism(above, { point: along(pose.apex, axes.w, arm.zMax), normal: axes.w });
+  if (band === undefined) return undefined;
+  const flat = band.vertices.map((vertex): Vec2 => {
+    const d = subtract(vertex, pose.apex);
+    return [dot(d, axes.u), dot(d, axes.v)];
+  });
+  const hull = convexHull(flat);
+  return hull.length >= 3 ? hull : undefined;
+}
+
+function armAt(arm: Arm, angle: number): Ring {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const corner = (r: number, w: number): Vec2 => [r * cos - w * sin, r * sin + w * cos];
+  return [
+    corner(0, -arm.halfWidth),
+    corner(arm.radius, -arm.halfWidth),
+    corner(arm.radius, arm.halfWidth),
+    corner(0, arm.halfWidth),
+  ];
+}
+
+/** Angles [rad] at which a point at polar angle `bearing` and distance `reach` has the offset `at` along a line square to it. */
+function addEvents(events: number[], bearing: number, reach: number, at: number): void {
+  if (Math.abs(at) > reach || reach === 0) return;
+  const swing = Math.acos(at / reach);
+  events.push(wrap(bearing - swing), wrap(bearing + swing));
+}
+
+/**
+ * Every angle at which the arm's outline and the obstacle's may come into touch or part: a corner of the obstacle on the line of
+ * one of the arm's four sides, or a corner of the arm on the line of one of the obstacle's edges. Between two neighbouring events
+ * the answer cannot change.
+ */
+function touchEvents(arm: Arm, outline: Ring): readonly number[] {
+  const events: number[] = [0];
+  const quarter = Math.PI / 2;
+  let from = outline[outline.length - 1];
+  for (const to of outline) {
+    if (from === undefined) break;
+    const [bearing, reach] = [Math.atan2(to[1], to[0]), Math.hypot(to[0], to[1])];
+    // Along the arm the corner lies at reach·cos(bearing − angle), across it at reach·cos(bearing − angle − π/2).
+    addEvents(events, bearing, reach, arm.radius);
+    addEvents(events, bearing, reach, 0);
+    addEvents(events, bearing - quarter, reach, arm.halfWidth);
+    addEvents(events, bearing - quarter, reach, -arm.halfWidth);
+    const [nx, ny] = [to[1] - from[1], from[0] - to[0]];
+    const size = Math.hypot(nx, ny);
+    if (size > 0) {
+      const offset = (nx * to[0] + ny * to[1]) / size;
+      const facing = Math.atan2(ny, nx);
+      for (const r of [0, arm.radius]) {
+        for (const w of [-arm.halfWidth, arm.halfWidth]) {
+          // The arm's corner stands at angle + atan2(w, r); its height over the edge's line is hypot(r, w)·cos(that − facing).
+          addEvents(events, facing - Math.atan2(w, r), Math.hypot(r, w), offset);
+        }
+      }
+    }
+    from = to;
+  }
+  return events.sort((a, b) => a - b);
+}
+
+/**
+ * The angles at which the arm would cut into an obstacle, exact but for rounding: events are closed-form, and between them one
+ * test of two convex outlines decides. Stretches where the arm sinks in less than 1e-9 m (measured at their middle) count as free,
+ * so an arm that slides along a face is not blocked. Throws RangeError on a zero axis or a zero direction along the axis.
+ */
+export function blockedArcs(pose: AxisPose, arm: Arm, obstacle: Prism): readonly Arc[] {
+  const axes = axesOf(pose);
+  const outline = outlineInBand(pose, axes, arm, obstacle);
+  if (outline === undefined || !withinReach(arm, axes, pose, obstacle)) return [];
+  const events = [...touchEvents(arm, outline), FULL_TURN];
+  const blocked: Arc[] = [];
+  let from = 0;
+  for (const to of events) {
+    // Events that fall together differ by rounding; mergeArcs closes the slit again.
+    if (to - from <= SAME_ANGLE) continue;
+    if (convexDepth(armAt(arm, (from + to) / 2), outline) > TOUCHING) blocked.push({ from, to });
+    from = to;
+  }
+  return mergeArcs(blocked);
+}
+
+/** Cheap refusal: nothing of an obstacle beyond the arm's tip circle along one direction square to the axis can be hit. */
+function withinReach(arm: Arm, axes: Axes, pose: AxisPose, obstacle: Prism): boolean {
+  const reach = Math.hypot(arm.radius, arm.halfWidth);
+  for (const axis of [axes.u, axes.v]) {
+    let [low, high] = [Infinity, -Infinity];
+    for (const vertex of obstacle.vertices) {
+      const at = dot(subtract(vertex, pose.apex), axis);
+      low = Math.min(low, at);
+      high = Math.max(high, at);
+    }
+    if (low > reach || high < -reach) return false;
+  }
+  return true;
+}
+
+/** The angles over which the arm stands clear of every obstacle, in order round the turn. A box is an obstacle by prismFromBox. */
+export function freeArcs(pose: AxisPose, arm: Arm, obstacles: readonly Prism[]): readonly Arc[] {
+  const blocked: Arc[] = [];
+  for (const obstacle of obstacles) for (const arc of blockedArcs(pose, arm, obstacle)) blocked.push(arc);
+  return gapsBetween(blocked);
+}
+
+/** Whether the arm hits an obstacle somewhere on its way over an arc. */
+export const sectorHits = (pose: AxisPose, arm: Arm, arc: Arc, obstacle: Prism): boolean =>
+  blockedArcs(pose, arm, obstacle).some((blocked) => arcsOverlap(blocked, arc));
+
+/** The widest of some arcs, the first of equal ones; undefined where there is none. */
+export function widestArc(arcs: readonly Arc[]): Arc | undefined {
+  let best: Arc | undefined;
+  for (const arc of arcs) if (best === undefined || arcSize(arc) > arcSize(best)) best = arc;
+  return best;
+}

@@ -1,0 +1,73 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Bounds3, boundsOverlap } from "../../src/geometry/bounds.ts";
+import { type IndexPair, overlappingPairs } from "../../src/geometry/sweep-and-prune.ts";
+
+const cube = (x: number, y: number, z: number, size = 1): Bounds3 => ({
+  min: [x, y, z],
+  max: [x + size, y + size, z + size],
+});
+
+function everyPair(bounds: readonly Bounds3[], margin: number): readonly IndexPair[] {
+  const pairs: IndexPair[] = [];
+  for (const [i, a] of bounds.entries()) {
+    for (const [j, b] of bounds.entries()) if (i < j && boundsOverlap(a, b, margin)) pairs.push([i, j]);
+  }
+  return pairs;
+}
+
+const cubes = fc.array(
+  fc
+    .tuple(...[0, 1, 2].map(() => fc.integer({ min: 0, max: 6 })), fc.integer({ min: 0, max: 3 }))
+    .map(([x = 0, y = 0, z = 0, size = 0]) => cube(x, y, z, size)),
+  { maxLength: 40 },
+);
+
+describe("sweep and prune", () => {
+  it("finds by hand: of cubes at 0, 0.5 and 3 only the first two overlap; those at 0 and 1 touch", () => {
+    expect(overlappingPairs([cube(3, 0, 0), cube(0.5, 0, 0), cube(0, 0, 0)])).toEqual([[1, 2]]);
+    expect(overlappingPairs([cube(1, 0, 0), cube(0, 0, 0)])).toEqual([[0, 1]]);
+    expect(overlappingPairs([])).toEqual([]);
+    expect(overlappingPairs([cube(0, 0, 0)])).toEqual([]);
+  });
+
+  it("reaches over a gap of up to the margin", () => {
+    const two = [cube(0, 0, 0), cube(1.25, 0, 0)];
+    expect(overlappingPairs(two, 0.2)).toEqual([]);
+    expect(overlappingPairs(two, 0.25)).toEqual([[0, 1]]);
+  });
+
+  it("agrees with comparing every pair, in the same order", () => {
+    fc.assert(
+      fc.property(cubes, fc.constantFrom(0, 0.5, 1), (bounds, margin) => {
+        expect(overlappingPairs(bounds, margin)).toEqual(everyPair(bounds, margin));
+      }),
+    );
+  });
+
+  it("handles 10,000 bars in a grid of bays: 22 x 22 x 22 less a few, each touching its neighbours only", () => {
+    const side = 22;
+    const bounds: Bounds3[] = [];
+    for (let i = 0; i < 10_000; i += 1) {
+      bounds.push(cube(i % side, Math.floor(i / side) % side, Math.floor(i / side / side), 0.9));
+    }
+    // Apart by 0.1 along each axis: no pairs without margin; with 0.1 more, everyone reaches the next cell round about.
+    expect(overlappingPairs(bounds)).toEqual([]);
+    let comparisons = 0;
+    const counted = bounds.map(
+      ({ min, max }): Bounds3 => ({
+        min,
+        get max() {
+          comparisons += 1;
+          return max;
+        },
+      }),
+    );
+    overlappingPairs(counted);
+    // Every pair would read the far corners 50 million times.
+    expect(comparisons).toBeLessThan(10_000 * side * side * 2);
+    const [inside] = [5 + side * 5 + side * side * 5];
+    const neighbours = overlappingPairs(bounds, 0.2).filter(([a, b]) => a === inside || b === inside);
+    expect(neighbours.length).toBe(26);
+  });
+});

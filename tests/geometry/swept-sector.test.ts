@@ -1,0 +1,152 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { type Arc, arcSize, arcsOverlap, FULL_TURN, WHOLE } from "../../src/geometry/arc.ts";
+import { boxPenetration, type OrientedBox } from "../../src/geometry/box.ts";
+import { prismFromBox } from "../../src/geometry/prism.ts";
+import {
+  type Arm,
+  type AxisPose,
+  blockedArcs,
+  freeArcs,
+  sectorHits,
+  widestArc,
+} from "../../src/geometry/swept-sector.ts";
+import { add, rotateAbout, scale } from "../../src/geometry/vector.ts";
+import { boxes, motions, move, moveBox, turn, uprightBox } from "./arbitraries.ts";
+
+/** Rounding of an angle [rad]. */
+const ANGLE = 1e-10;
+const upright: AxisPose = { apex: [0, 0, 0], axis: [0, 0, 1], zero: [1, 0, 0] };
+/** The short arm of a key laid flat: 150 mm reach, 20 mm thick, 10 mm high. */
+const arm: Arm = { radius: 0.15, halfWidth: 0.01, zMin: 0, zMax: 0.01 };
+const block = (centre: readonly [number, number, number], half: readonly [number, number, number]) =>
+  prismFromBox(uprightBox(centre, half));
+/** A wall whose near face is square to the direction at `angle`, `d` away from the axis, long enough to count as endless. */
+const wall = (d: number, angle: number) =>
+  prismFromBox({
+    centre: rotateAbout([d + 1, 0, 0], [0, 0, 1], angle),
+    axes: [rotateAbout([1, 0, 0], [0, 0, 1], angle), rotateAbout([0, 1, 0], [0, 0, 1], angle), [0, 0, 1]],
+    half: [1, 9, 1],
+  });
+/** Half the angle a wall at distance d blocks: where R·cos θ + w·sin θ, the far corner's reach towards it, comes to d. */
+const wallHalf = (d: number): number =>
+  Math.acos(d / Math.hypot(arm.radius, arm.halfWidth)) + Math.atan2(arm.halfWidth, arm.radius);
+
+const expectArc = (actual: Arc | undefined, from: number, to: number): void => {
+  expect(actual?.from).toBeCloseTo(from, 10);
+  expect(actual?.to).toBeCloseTo(to, 10);
+};
+
+describe("swept sector", () => {
+  it("swings the whole turn where nothing stands, or stands beyond reach, over, under or just at the arm", () => {
+    expect(freeArcs(upright, arm, [])).toEqual([WHOLE]);
+    for (const obstacle of [
+      block([1, 0, 0], [0.5, 0.5, 0.5]),
+      block([0.1, 0, 0.06], [0.05, 0.05, 0.05]),
+      block([0.1, 0, -0.05], [0.05, 0.05, 0.05]),
+    ]) {
+      expect(freeArcs(upright, arm, [obstacle])).toEqual([WHOLE]);
+    }
+  });
+
+  it("works a post by hand: its corner (100, 20) mm meets the arm's side at atan(0.2) + asin(10/√10400) = 0.29561 rad", () => {
+    const half = Math.atan(0.2) + Math.asin(0.01 / Math.hypot(0.1, 0.02));
+    expect(half).toBeCloseTo(0.29561, 4);
+    const free = freeArcs(upright, arm, [block([0.15, 0, 0], [0.05, 0.02, 0.5])]);
+    expect(free.length).toBe(1);
+    expectArc(free[0], half, FULL_TURN - half);
+  });
+
+  it("meets an endless wall in closed form: acos(d/√(R² + w²)) + atan(w/R) to either side", () => {
+    for (const d of [0.02, 0.05, 0.1, 0.15]) {
+      const [free, ...rest] = freeArcs(upright, arm, [wall(d, 0)]);
+      expect(rest).toEqual([]);
+      expectArc(free, wallHalf(d), FULL_TURN - wallHalf(d));
+    }
+  });
+
+  it("leaves between two walls of a corner what each leaves, and nothing inside four walls", () => {
+    const d = 0.1;
+    const [free, ...rest] = freeArcs(upright, arm, [wall(d, 0), wall(d, Math.PI / 2)]);
+    expect(rest).toEqual([]);
+    expectArc(free, Math.PI / 2 + wallHalf(d), FULL_TURN - wallHalf(d));
+    expect(
+      freeArcs(
+        upright,
+        arm,
+        [0, 1, 2, 3].map((k) => wall(0.09, (k * Math.PI) / 2)),
+      ),
+    ).toEqual([]);
+    // At 149 mm four walls leave four free arcs, each a quarter less twice a half.
+    const four = freeArcs(
+      upright,
+      arm,
+      [0, 1, 2, 3].map((k) => wall(0.149, (k * Math.PI) / 2)),
+    );
+    expect(four.length).toBe(4);
+    for (const arc of four) expect(arcSize(arc)).toBeCloseTo(Math.PI / 2 - 2 * wallHalf(0.149), 10);
+    expect(widestArc([...four, { from: 0, to: 3 }])).toEqual({ from: 0, to: 3 });
+    expect(widestArc([])).toBeUndefined();
+  });
+
+  it("is blocked all round by what covers the axis", () => {
+    expect(blockedArcs(upright, arm, block([0.005, 0, 0], [0.02, 0.02, 0.5]))).toEqual([WHOLE]);
+  });
+
+  it("says whether a swing of 60° hits", () => {
+    const post = block([0.15, 0, 0], [0.05, 0.02, 0.5]);
+    expect(sectorHits(upright, arm, { from: 0.3, to: 0.3 + Math.PI / 3 }, post)).toBe(false);
+    expect(sectorHits(upright, arm, { from: 0.29, to: 0.29 + Math.PI / 3 }, post)).toBe(true);
+    expect(sectorHits(upright, arm, { from: 6, to: 6.2 }, post)).toBe(true);
+  });
+
+  it("refuses a pose without axis or with its zero along the axis", () => {
+    const post = block([0.15, 0, 0], [0.05, 0.02, 0.5]);
+    expect(() => freeArcs({ ...upright, axis: [0, 0, 0] }, arm, [post])).toThrow(RangeError);
+    expect(() => freeArcs({ ...upright, zero: [0, 0, 2] }, arm, [post])).toThrow(RangeError);
+  });
+
+  it("agrees with the box test at every degree, for boxes at any angle", () => {
+    const long: Arm = { radius: 1.2, halfWidth: 0.1, zMin: -0.1, zMax: 0.3 };
+    const armBox = (angle: number): OrientedBox => {
+      const spin = (v: readonly [number, number, number]) => rotateAbout(v, [0, 0, 1], angle);
+      return {
+        centre: add(spin([long.radius / 2, 0, 0]), [0, 0, (long.zMin + long.zMax) / 2]),
+        axes: [spin([1, 0, 0]), spin([0, 1, 0]), [0, 0, 1]],
+        half: [long.radius / 2, long.halfWidth, (long.zMax - long.zMin) / 2],
+      };
+    };
+    fc.assert(
+      fc.property(boxes, fc.double({ min: 0, max: 0.5, noNaN: true }), (box, near) => {
+        const obstacle: OrientedBox = { ...box, centre: scale(box.centre, near) };
+        const blocked = blockedArcs(upright, long, prismFromBox(obstacle));
+        for (let degree = 0; degree < 360; degree += 1) {
+          const angle = (degree * FULL_TURN) / 360;
+          const { depth } = boxPenetration(armBox(angle), obstacle);
+          // Within a micrometre of touching either answer is right.
+          if (Math.abs(depth) < 1e-6) continue;
+          const hit = blocked.some((arc) => arcsOverlap(arc, { from: angle, to: angle + 1e-9 }));
+          expect({ degree, hit }).toEqual({ degree, hit: depth > 0 });
+        }
+      }),
+    );
+  });
+
+  it("does not depend on place", () => {
+    fc.assert(
+      fc.property(boxes, motions, (box, m) => {
+        const pose: AxisPose = {
+          apex: move(m, upright.apex),
+          axis: turn(m, upright.axis),
+          zero: turn(m, upright.zero),
+        };
+        const near = { ...box, centre: scale(box.centre, 0.2) };
+        const still = blockedArcs(upright, arm, prismFromBox(near));
+        const moved = blockedArcs(pose, arm, prismFromBox(moveBox(m, near)));
+        const size = (arcs: readonly Arc[]): number => arcs.reduce((sum, arc) => sum + arcSize(arc), 0);
+        // A graze of 1e-9 m may count or not; at 150 mm reach it is at most 2·√(2·1e-9/0.15) = 2.3e-4 rad long.
+        expect(Math.abs(size(moved) - size(still))).toBeLessThan(2.5e-4 + ANGLE);
+      }),
+    );
+  });
+});
