@@ -2,17 +2,32 @@
 const QUOTED_LENGTH = 40;
 
 /**
- * Code points that do not show as what they are: controls, soft hyphen, zero-width, line and paragraph separators, bidi marks and
- * embeddings, invisible operators, byte order mark, lone surrogates, tags. Unicode categories Cc, Cf, Cs, Zl, Zp, plus the
- * fillers that print as nothing.
+ * Code points that do not show as what they are. Unicode categories Cc (controls), Cf (soft hyphen, zero-width, bidi marks, byte order
+ * mark, tags), Cs (lone surrogates), Zl, Zp, blanks other than the space, and the fillers and variation selectors that print as nothing.
  */
-const HIDDEN = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}\u034f\u115f\u1160\u17b4\u17b5\u180b-\u180d\u3164\ufe00-\ufe0f\uffa0]/u;
+const HIDDEN_CLASS = /[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]|(?! )\p{Zs}/u;
+const HIDDEN_RANGES: readonly (readonly [number, number])[] = [
+  [0x034f, 0x034f],
+  [0x115f, 0x1160],
+  [0x17b4, 0x17b5],
+  [0x180b, 0x180f],
+  [0x3164, 0x3164],
+  [0xfe00, 0xfe0f],
+  [0xffa0, 0xffa0],
+  [0xe0100, 0xe01ef],
+];
+
+function isHidden(character: string): boolean {
+  if (HIDDEN_CLASS.test(character)) return true;
+  const point = character.codePointAt(0) ?? 0;
+  return HIDDEN_RANGES.some(([first, last]) => point >= first && point <= last);
+}
 
 /** The text with everything hidden written as \u escapes. */
 export function showHidden(text: string): string {
   let shown = "";
   for (const character of text) {
-    if (!HIDDEN.test(character)) {
+    if (!isHidden(character)) {
       shown += character;
       continue;
     }

@@ -193,7 +193,10 @@ export function scan(text: string, lines: Lines): Scan {
   };
 
   const onScalar = (): void => {
-    if (wanted === "value" || wanted === "value or end") return takeScalar();
+    if (wanted === "value" || wanted === "value or end") {
+      takeScalar();
+      return;
+    }
     const keyLike = token.kind === "word" || token.kind === "string" || token.kind === "literal";
     if ((wanted === "key" || wanted === "key or end") && token.kind !== "string") {
       const word = text.slice(token.start, token.end);
