@@ -13,21 +13,28 @@ type Axis = (typeof AXES)[number];
  */
 export function overlappingPairs(bounds: readonly Bounds3[], margin = 0): readonly IndexPair[] {
   const axis = leastCrowded(bounds);
+  // Flat arrays in sweep order: the inner loop runs over neighbours in memory.
   const order = bounds
-    .map((bound, index) => ({ bound, index, from: bound.min[axis] - margin, to: bound.max[axis] }))
-    .sort((a, b) => a.from - b.from || a.index - b.index);
+    .map((bound, index) => ({ bound, index }))
+    .sort((a, b) => a.bound.min[axis] - b.bound.min[axis] || a.index - b.index);
+  const ends = Float64Array.from(order, ({ bound }) => bound.max[axis]);
+  const active = new Int32Array(order.length);
+  let count = 0;
   const pairs: IndexPair[] = [];
-  let active: (typeof order)[number][] = [];
-  for (const next of order) {
-    const still: typeof active = [];
-    for (const earlier of active) {
-      if (earlier.to < next.from) continue;
-      still.push(earlier);
-      if (!boundsOverlap(earlier.bound, next.bound, margin)) continue;
-      pairs.push(earlier.index < next.index ? [earlier.index, next.index] : [next.index, earlier.index]);
+  for (const [position, { bound, index }] of order.entries()) {
+    const from = bound.min[axis] - margin;
+    let kept = 0;
+    for (let i = 0; i < count; i += 1) {
+      const earlier = active[i] ?? 0;
+      if ((ends[earlier] ?? 0) < from) continue;
+      active[kept] = earlier;
+      kept += 1;
+      const other = order[earlier];
+      if (other === undefined || !boundsOverlap(other.bound, bound, margin)) continue;
+      pairs.push(other.index < index ? [other.index, index] : [index, other.index]);
     }
-    still.push(next);
-    active = still;
+    active[kept] = position;
+    count = kept + 1;
   }
   return pairs.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
 }

@@ -109,8 +109,9 @@ function touchEvents(arm: Arm, outline: Ring): readonly number[] {
  */
 export function blockedArcs(pose: AxisPose, arm: Arm, obstacle: Prism): readonly Arc[] {
   const axes = axesOf(pose);
+  if (!withinReach(arm, axes, pose, obstacle)) return [];
   const outline = outlineInBand(pose, axes, arm, obstacle);
-  if (outline === undefined || !withinReach(arm, axes, pose, obstacle)) return [];
+  if (outline === undefined) return [];
   const events = [...touchEvents(arm, outline), FULL_TURN];
   const blocked: Arc[] = [];
   let from = 0;
@@ -123,19 +124,19 @@ export function blockedArcs(pose: AxisPose, arm: Arm, obstacle: Prism): readonly
   return mergeArcs(blocked);
 }
 
-/** Cheap refusal: nothing of an obstacle beyond the arm's tip circle along one direction square to the axis can be hit. */
+/** Cheap refusal: nothing beyond the arm's tip circle along one direction, or beyond its heights along the axis, can be hit. */
 function withinReach(arm: Arm, axes: Axes, pose: AxisPose, obstacle: Prism): boolean {
   const reach = Math.hypot(arm.radius, arm.halfWidth);
-  for (const axis of [axes.u, axes.v]) {
+  const meets = (axis: Vec3, from: number, to: number): boolean => {
     let [low, high] = [Infinity, -Infinity];
     for (const vertex of obstacle.vertices) {
       const at = dot(subtract(vertex, pose.apex), axis);
       low = Math.min(low, at);
       high = Math.max(high, at);
     }
-    if (low > reach || high < -reach) return false;
-  }
-  return true;
+    return low < to && high > from;
+  };
+  return meets(axes.w, arm.zMin, arm.zMax) && meets(axes.u, -reach, reach) && meets(axes.v, -reach, reach);
 }
 
 /** The angles over which the arm stands clear of every obstacle, in order round the turn. A box is an obstacle by prismFromBox. */
