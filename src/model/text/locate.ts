@@ -1,7 +1,7 @@
 import type { Span } from "./lines.ts";
 import { keysOf } from "./pointer.ts";
 import { keyText } from "./scan.ts";
-import { readToken, type Token } from "./tokens.ts";
+import { newToken, readToken, type Token } from "./tokens.ts";
 
 /** Where a value stands, and its key when it is a member of an object. */
 export interface Located {
@@ -50,7 +50,7 @@ function skipValue(text: string, token: Token): number {
 
 /** One pass over a sound JSON text that finds the wanted values; without a stack. */
 function fillIn(text: string, root: Wish): void {
-  const token: Token = { kind: "end", start: 0, end: 0, escaped: false };
+  const token: Token = newToken();
   const levels: Level[] = [];
   let wish: Wish | undefined = root;
   let key: Span | undefined;

@@ -35,22 +35,34 @@ function plain(word: string): string {
   return word.toLowerCase().replace(/[-_\s]/g, "");
 }
 
-/** The candidate that the word was most likely meant to be, or undefined when none is near; ties go to the first candidate. */
+/** The only candidate that the word begins. */
+function completed(wanted: string, candidates: readonly string[]): string | undefined {
+  if (wanted.length < 2) return undefined;
+  const longer = candidates.filter((candidate) => plain(candidate).startsWith(wanted));
+  return longer.length === 1 ? longer[0] : undefined;
+}
+
+/**
+ * The candidate that the word was most likely meant to be, or undefined when none is near. Of several as near the first counts, but in a
+ * short word, where one letter is all that tells them apart, none does.
+ */
 export function nearest(word: string, candidates: Iterable<string>): string | undefined {
   if (word.length > WORD_LENGTH) return undefined;
   const wanted = plain(word);
+  const others = [...candidates].filter((candidate) => candidate !== word && candidate.length <= WORD_LENGTH);
   let best: string | undefined;
+  let tied = false;
   let bestCost = Math.max(1, Math.floor(wanted.length / LETTERS_PER_SLIP)) + 1;
-  for (const candidate of candidates) {
-    if (candidate === word || candidate.length > WORD_LENGTH) continue;
+  for (const candidate of others) {
     const other = plain(candidate);
-    // One slip in a word of one or two letters leaves nothing in common but the length.
+    // One slip in a word of one letter leaves nothing in common but the length.
     if (Math.min(wanted.length, other.length) < 2 && wanted !== other) continue;
-    const cost = editDistance(wanted, other, bestCost - 1);
-    if (cost < bestCost) {
-      best = candidate;
-      bestCost = cost;
-    }
+    const cost = editDistance(wanted, other, bestCost);
+    if (cost > bestCost || (cost === bestCost && best === undefined)) continue;
+    tied = cost === bestCost;
+    if (!tied) best = candidate;
+    bestCost = cost;
   }
-  return best;
+  if (best === undefined) return completed(wanted, others);
+  return tied && wanted.length <= LETTERS_PER_SLIP && bestCost > 0 ? undefined : best;
 }

@@ -1,9 +1,5 @@
-/** Every integer of up to 15 digits, and every decimal of that many digits, is told apart by a double (IEEE 754). */
-const SAFE_DIGITS = 15;
 /** A larger relative change between what is written and what is read is worth a warning. */
 const LOST_PRECISION = 1e-15;
-/** A literal without exponent that cannot be minus zero. */
-const SHORT = /^(?:\d|-\d*[1-9])[\d.]*$/;
 /** Digits that are compared; a few more than a double holds. */
 const COMPARED_DIGITS = 20;
 /** A longer malformed number is no slip of the pen. */
@@ -51,7 +47,6 @@ function losesDigits(literal: string, value: number): boolean {
 
 /** What happens to a well-formed JSON number when it becomes a double, if its value changes or vanishes. */
 export function numberFault(literal: string): NumberFault | undefined {
-  if (literal.length <= SAFE_DIGITS && SHORT.test(literal)) return undefined;
   const value = Number(literal);
   if (!Number.isFinite(value)) {
     return { code: "number-too-large", weight: "error", expected: "a number between -1.797e308 and 1.797e308" };

@@ -1,25 +1,15 @@
 import type { Problem } from "../problem.ts";
 import { NESTING_DEPTH, PROBLEM_COUNT } from "./limits.ts";
 import type { Lines } from "./lines.ts";
+import { nesting } from "./nesting.ts";
 import { mendedNumber, numberFault } from "./numbers.ts";
-import { pointerTo } from "./pointer.ts";
 import { quote } from "./quote.ts";
-import { readToken, type Token, type TokenKind } from "./tokens.ts";
+import { newToken, readToken, type Token, type TokenKind } from "./tokens.ts";
 
 export interface Scan {
   readonly problems: readonly Problem[];
   /** Offsets of the signs of "-0" and its like. */
   readonly minusZeros: readonly number[];
-}
-
-/** One open object or list; kept per depth and used again, because a large file opens millions. */
-interface Level {
-  list: boolean;
-  opened: number;
-  index: number;
-  key: string | undefined;
-  /** Keys so far, each with the offset where it first stands. */
-  readonly keys: Map<string, number>;
 }
 
 /** What the grammar lets come next; "or end" only straight behind an opening bracket. */
@@ -54,27 +44,14 @@ export function keyText(text: string, start: number, end: number, escaped: boole
 export function scan(text: string, lines: Lines): Scan {
   const problems: Problem[] = [];
   const minusZeros: number[] = [];
-  const levels: Level[] = [];
-  const token: Token = { kind: "end", start: 0, end: 0, escaped: false };
-  let depth = 0;
+  const open = nesting();
+  const token: Token = newToken();
   let wanted: Wanted = "value";
   let stopped = false;
 
-  const top = (): Level | undefined => (depth === 0 ? undefined : levels[depth - 1]);
-
-  const pointer = (): string => {
-    let path = "";
-    for (let i = 0; i < depth; i++) {
-      const level = levels[i];
-      if (level?.list === true) path = pointerTo(path, level.index);
-      else if (level?.key !== undefined) path = pointerTo(path, level.key);
-    }
-    return path;
-  };
-
   const add = (weight: Problem["weight"], code: string, start: number, end: number, texts: readonly string[]): void => {
     if (problems.length >= PROBLEM_COUNT) return;
-    const place = lines.place(pointer(), { start, end });
+    const place = lines.place(open.pointer(), { start, end });
     if (problems.length === PROBLEM_COUNT - 1) {
       const found = `${PROBLEM_COUNT - 1} problems up to here`;
       const mend = "mend these first; the rest of the file was not read";
@@ -89,35 +66,26 @@ export function scan(text: string, lines: Lines): Scan {
     add("error", code, start, end, mend === undefined ? [found, expected] : [found, expected, mend]);
   const tellToken = (code: string, expected: string, mend?: string): void =>
     tell(code, token.start, token.end, tokenText(), expected, mend);
-  const tokenText = (): string =>
-    token.kind === "end" ? "the end of the file" : quote(text.slice(token.start, token.end));
-
-  const closer = (): string => (top()?.list === true ? "]" : "}");
+  const word = (): string => text.slice(token.start, token.end);
+  const tokenText = (): string => (token.kind === "end" ? "the end of the file" : quote(word()));
 
   const afterValue = (): void => {
-    wanted = depth === 0 ? "nothing" : "comma";
+    wanted = open.depth() === 0 ? "nothing" : "comma";
   };
 
-  const open = (list: boolean): void => {
-    if (depth >= NESTING_DEPTH) {
+  const enter = (list: boolean): void => {
+    if (open.depth() >= NESTING_DEPTH) {
       const mend = "the rest of the file was not read";
       tellToken("nested-too-deep", `at most ${NESTING_DEPTH} levels of objects and lists`, mend);
       stopped = true;
       return;
     }
-    const level = levels[depth] ?? { list, opened: 0, index: 0, key: undefined, keys: new Map<string, number>() };
-    levels[depth] = level;
-    level.list = list;
-    level.opened = token.start;
-    level.index = 0;
-    level.key = undefined;
-    if (level.keys.size > 0) level.keys.clear();
-    depth++;
+    open.open(list, token.start);
     wanted = list ? "value or end" : "key or end";
   };
 
   const takeKey = (key: string): void => {
-    const level = top();
+    const level = open.top();
     if (level === undefined) return;
     level.key = key;
     wanted = "colon";
@@ -142,22 +110,21 @@ export function scan(text: string, lines: Lines): Scan {
   const takeScalar = (): void => {
     if (token.kind === "word") tellWord();
     else if (token.kind === "malformed number") {
-      const mended = mendedNumber(text.slice(token.start, token.end));
+      const mended = mendedNumber(word());
       tellToken("malformed-number", "a number as JSON writes it", mended === undefined ? undefined : `write ${mended}`);
-    } else if (token.kind === "number") checkNumber();
+    } else if (token.kind === "number" && !token.short) checkNumber();
     afterValue();
   };
 
   const tellWord = (): void => {
-    const word = text.slice(token.start, token.end);
-    const meant = Object.hasOwn(WORDS_FOR, word) ? WORDS_FOR[word] : undefined;
-    if (NOT_FINITE.test(word)) tellToken("not-a-number", "a finite number");
+    const meant = Object.hasOwn(WORDS_FOR, word()) ? WORDS_FOR[word()] : undefined;
+    if (NOT_FINITE.test(word())) tellToken("not-a-number", "a finite number");
     else if (meant !== undefined) tellToken("unknown-word", "a value", `write ${meant}`);
-    else tellToken("unknown-word", "a value; text stands in double quotes", `write "${quote(word)}"`);
+    else tellToken("unknown-word", "a value; text stands in double quotes", `write "${tokenText()}"`);
   };
 
   const checkNumber = (): void => {
-    const fault = numberFault(text.slice(token.start, token.end));
+    const fault = numberFault(word());
     if (fault === undefined) return;
     if (fault.code === "minus-zero") minusZeros.push(token.start);
     const texts = fault.mend === undefined ? [tokenText(), fault.expected] : [tokenText(), fault.expected, fault.mend];
@@ -170,19 +137,19 @@ export function scan(text: string, lines: Lines): Scan {
       tellToken("text-after-end", "nothing after the one value of the file", "remove it; one file holds one frame");
       stopped = true;
     } else if (wanted === "comma") {
-      tellToken("missing-comma", `a comma or ${closer()}`, "put a comma between the two");
-      if (top()?.list === true) nextEntry();
+      tellToken("missing-comma", `a comma or ${open.closer()}`, "put a comma between the two");
+      if (open.top()?.list === true) nextEntry();
     } else if (wanted === "colon") {
       tellToken("missing-colon", "a colon after the key");
     } else if (wanted === "key" || wanted === "key or end") {
-      const level = top();
+      const level = open.top();
       if (level !== undefined) level.key = undefined;
       tellToken("key-without-quotes", "a key in double quotes");
     }
   };
 
   const nextEntry = (): void => {
-    const level = top();
+    const level = open.top();
     if (level?.list === true) {
       level.index++;
       wanted = "value";
@@ -199,29 +166,26 @@ export function scan(text: string, lines: Lines): Scan {
     }
     const keyLike = token.kind === "word" || token.kind === "string" || token.kind === "literal";
     if ((wanted === "key" || wanted === "key or end") && token.kind !== "string") {
-      const word = text.slice(token.start, token.end);
-      tellToken("key-without-quotes", "a key in double quotes", `write "${quote(word)}"`);
-      takeKey(word);
+      tellToken("key-without-quotes", "a key in double quotes", `write "${quote(word())}"`);
+      takeKey(word());
     } else if (wanted === "key" || wanted === "key or end") {
       takeKey(keyText(text, token.start, token.end, token.escaped));
     } else {
       const missingComma = wanted === "comma";
       tellMisplaced();
       if (stopped) return;
-      if (missingComma && top()?.list !== true && keyLike) {
+      if (missingComma && open.top()?.list !== true && keyLike) {
         takeKey(token.kind === "string" ? keyText(text, token.start, token.end, token.escaped) : word());
-      } else afterValue();
+      } else takeScalar();
     }
   };
-  const word = (): string => text.slice(token.start, token.end);
-
   const onOpen = (list: boolean): void => {
     if (wanted !== "value" && wanted !== "value or end") tellMisplaced();
-    if (!stopped) open(list);
+    if (!stopped) enter(list);
   };
 
   const onClose = (list: boolean): void => {
-    const level = top();
+    const level = open.top();
     if (level === undefined) {
       tellToken("stray-bracket", wanted === "value" ? "a value" : "nothing after the one value of the file");
       stopped = true;
@@ -236,24 +200,20 @@ export function scan(text: string, lines: Lines): Scan {
       );
     } else if (wanted === "value") tellToken("missing-value", "a value after the colon");
     else if (wanted === "colon") tellToken("missing-colon", "a colon and a value after the key");
-    depth--;
+    open.close();
     afterValue();
   };
 
   /** The bracket closes something further out, or is the wrong one of the two. */
   const closeOther = (list: boolean): void => {
-    const level = top();
+    const level = open.top();
     const { line, column } = lines.place("", { start: level?.opened ?? 0, end: level?.opened ?? 0 });
-    tellToken("wrong-bracket", `${closer()} to close what opens at line ${line}, column ${column}`);
-    for (let i = depth - 1; i >= 0; i--) {
-      if (levels[i]?.list !== list) continue;
-      depth = i + 1;
-      return;
-    }
+    tellToken("wrong-bracket", `${open.closer()} to close what opens at line ${line}, column ${column}`);
+    open.closeInside(list);
   };
 
   const onComma = (): void => {
-    if (depth === 0) {
+    if (open.depth() === 0) {
       tellToken("stray-comma", wanted === "value" ? "a value" : "nothing after the one value of the file");
       stopped = true;
     } else if (wanted === "comma") nextEntry();
@@ -263,11 +223,11 @@ export function scan(text: string, lines: Lines): Scan {
     } else {
       const expected = wanted === "key" || wanted === "key or end" ? "a key" : "a value";
       tellToken(
-        wanted === "value" && top()?.list !== true ? "missing-value" : "stray-comma",
+        wanted === "value" && open.top()?.list !== true ? "missing-value" : "stray-comma",
         expected,
         "remove it, or put in what is missing",
       );
-      const list = top()?.list === true;
+      const list = open.top()?.list === true;
       nextEntry();
       // A bracket right behind is no second fault.
       wanted = list ? "value or end" : "key or end";
@@ -275,7 +235,7 @@ export function scan(text: string, lines: Lines): Scan {
   };
 
   const onColon = (): void => {
-    if (depth === 0) {
+    if (open.depth() === 0) {
       tellToken("stray-colon", wanted === "value" ? "a value" : "nothing after the one value of the file");
       stopped = true;
       return;
@@ -285,7 +245,7 @@ export function scan(text: string, lines: Lines): Scan {
       return;
     }
     const expected = {
-      comma: `a comma or ${closer()}`,
+      comma: `a comma or ${open.closer()}`,
       key: "a key before the colon",
       "key or end": "a key before the colon",
     };
@@ -297,11 +257,11 @@ export function scan(text: string, lines: Lines): Scan {
   };
 
   const onEnd = (): void => {
-    const level = top();
+    const level = open.top();
     if (level !== undefined) {
       const { line, column } = lines.place("", { start: level.opened, end: level.opened });
-      const more = depth > 1 ? `; ${depth} brackets are open` : "";
-      tellToken("file-ends-early", `${closer()} to close what opens at line ${line}, column ${column}${more}`);
+      const more = open.depth() > 1 ? `; ${open.depth()} brackets are open` : "";
+      tellToken("file-ends-early", `${open.closer()} to close what opens at line ${line}, column ${column}${more}`);
     } else if (wanted === "value" && problems.length === 0) {
       tellToken("empty-file", "one JSON value");
     }

@@ -25,6 +25,12 @@ export interface Token {
   end: number;
   /** A string holds a backslash, so that its text is not what stands between the quotes. */
   escaped: boolean;
+  /** A number of so few digits, and not minus zero, that it surely means the same when read. */
+  short: boolean;
+}
+
+export function newToken(): Token {
+  return { kind: "end", start: 0, end: 0, escaped: false, short: false };
 }
 
 const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
@@ -38,6 +44,11 @@ const APOSTROPHE = 39;
 const BACKSLASH = 92;
 const FIRST_PRINTABLE = 32;
 const LETTER_U = 117;
+const MINUS = 45;
+const POINT = 46;
+const ZERO = 48;
+/** Doubles tell all decimals of 15 digits apart. */
+const SHORT_NUMBER = 15;
 
 function isDigit(unit: number): boolean {
   return unit >= 48 && unit <= 57;
@@ -168,10 +179,33 @@ function skipToToken(text: string, from: number, tell: Tell): number {
   }
 }
 
+/** The common numbers, digits with at most one point, without a regular expression; false leaves the token alone. */
+function readShortNumber(text: string, token: Token): boolean {
+  let at = token.start;
+  if (text.charCodeAt(at) === MINUS) at++;
+  const negative = at > token.start;
+  const first = text.charCodeAt(at);
+  if (!isDigit(first) || (first === ZERO && (negative || isDigit(text.charCodeAt(at + 1))))) return false;
+  while (isDigit(text.charCodeAt(at))) at++;
+  if (text.charCodeAt(at) === POINT) {
+    at++;
+    if (!isDigit(text.charCodeAt(at))) return false;
+    while (isDigit(text.charCodeAt(at))) at++;
+  }
+  const next = text[at];
+  if (at - token.start > SHORT_NUMBER || (next !== "," && next !== "]" && next !== "}" && next !== "\n")) return false;
+  token.kind = "number";
+  token.end = at;
+  token.short = true;
+  return true;
+}
+
 function readWord(text: string, token: Token): void {
+  token.short = false;
+  if (readShortNumber(text, token)) return;
   const start = token.start;
   const unit = text.charCodeAt(start);
-  if (isDigit(unit) || unit === 45) {
+  if (isDigit(unit) || unit === MINUS) {
     NUMBER.lastIndex = start;
     if (NUMBER.test(text)) {
       token.end = NUMBER.lastIndex;

@@ -157,6 +157,6 @@ export function plausible(si: number, role: Role, system: UnitSystem): Doubt | u
   return {
     found,
     expected,
-    mend: `if it was meant in ${likely.meant}, not ${likely.read}: ${print(si * likely.factor)}`,
+    mend: `perhaps ${likely.meant} and ${likely.read} were mixed up: then it is ${print(si * likely.factor)}`,
   };
 }
