@@ -1,0 +1,69 @@
+import { distanceToEdge } from "../geometry/polygon.ts";
+import type { Grid, GridRing } from "./grid.ts";
+import { real } from "./read.ts";
+
+/** A sharp re-entrant corner: the ideal shear stress grows without bound there. Lengths in grid steps. */
+export interface SharpCorner {
+  readonly y: number;
+  readonly z: number;
+  /** Distance to the nearest piece of outline that does not start or end at the corner: the wall there, or the gap. */
+  readonly room: number;
+}
+
+/**
+ * Material angles up to 30 degrees over the straight line count as smooth: the stress rises like distance^(−1/7) at most,
+ * and the corners of a bore drawn with twelve sides or more stay below it.
+ */
+const SMOOTH_TURN = Math.PI / 6;
+
+/** The sharp re-entrant corners of a section, in ring order. */
+export function sharpCorners(grid: Grid): SharpCorner[] {
+  const corners: SharpCorner[] = [];
+  grid.rings.forEach((ring, index) => {
+    const n = ring.y.length;
+    // Turning that goes against the ring's sense bends into the material on the outer ring, the other way round on holes.
+    const inwards = ringSense(ring) * (index === 0 ? -1 : 1);
+    for (let i = 0; i < n; i++) {
+      if (inwards * turning(ring, i) <= SMOOTH_TURN) continue;
+      corners.push({ y: real(ring.y, i), z: real(ring.z, i), room: roomAt(grid, ring, i) });
+    }
+  });
+  return corners;
+}
+
+/** +1 for an anticlockwise ring, -1 for a clockwise one. */
+function ringSense(ring: GridRing): number {
+  let twice = 0;
+  for (let i = 0, j = ring.y.length - 1; i < ring.y.length; j = i++) {
+    twice += real(ring.y, j) * real(ring.z, i) - real(ring.y, i) * real(ring.z, j);
+  }
+  return Math.sign(twice);
+}
+
+/** Angle by which a ring turns left at point i [rad]. */
+function turning(ring: GridRing, i: number): number {
+  const n = ring.y.length;
+  const [h, j] = [(i + n - 1) % n, (i + 1) % n];
+  const uy = real(ring.y, i) - real(ring.y, h);
+  const uz = real(ring.z, i) - real(ring.z, h);
+  const vy = real(ring.y, j) - real(ring.y, i);
+  const vz = real(ring.z, j) - real(ring.z, i);
+  return Math.atan2(uy * vz - uz * vy, uy * vy + uz * vz);
+}
+
+function roomAt(grid: Grid, own: GridRing, i: number): number {
+  const point = [real(own.y, i), real(own.z, i)] as const;
+  let room = Infinity;
+  for (const ring of grid.rings) {
+    const n = ring.y.length;
+    for (let a = 0; a < n; a++) {
+      const b = (a + 1) % n;
+      if (ring === own && (a === i || b === i)) continue;
+      room = Math.min(
+        room,
+        distanceToEdge(point, [real(ring.y, a), real(ring.z, a)], [real(ring.y, b), real(ring.z, b)]),
+      );
+    }
+  }
+  return room;
+}

@@ -1,0 +1,80 @@
+import type { Region, Ring } from "../geometry/polygon.ts";
+
+/**
+ * Largest grid coordinate of a section. With whole numbers up to 2^25 every difference and product in an orientation test
+ * stays below 2^53, so the test is exact in doubles and no robust predicates are needed (the mesher's box reaches 1.5 times further).
+ */
+export const GRID_REACH = 2 ** 24;
+
+/** One ring on the grid; whole-numbered coordinates, no point repeated in a row. */
+export interface GridRing {
+  /** What the ring is called in messages: "the outer ring", "hole 2". */
+  readonly name: string;
+  readonly y: Float64Array;
+  readonly z: Float64Array;
+}
+
+/** A region drawn on a grid fine enough to change no property by more than its rounding, about 6e-8 of the section's size. */
+export interface Grid {
+  /** The outer ring first, then the holes. */
+  readonly rings: readonly GridRing[];
+  /** Length of one grid step [m]. */
+  readonly step: number;
+  /** Polygon coordinates of the grid's origin [m]. */
+  readonly origin: { readonly y: number; readonly z: number };
+}
+
+/** Rounds a region to the grid. Throws RangeError for a ring of fewer than three points or a coordinate that is no finite number. */
+export function toGrid(region: Region): Grid {
+  const rings = [region.outer, ...region.holes];
+  rings.forEach((ring, index) => {
+    checkPoints(ring, nameOf(index));
+  });
+  let yMin = Infinity;
+  let yMax = -Infinity;
+  let zMin = Infinity;
+  let zMax = -Infinity;
+  for (const [y, z] of region.outer) {
+    yMin = Math.min(yMin, y);
+    yMax = Math.max(yMax, y);
+    zMin = Math.min(zMin, z);
+    zMax = Math.max(zMax, z);
+  }
+  const reach = Math.max(yMax - yMin, zMax - zMin) / 2;
+  if (!(reach > 0)) throw new RangeError("section has no area: all points of the outer ring coincide");
+  const origin = { y: (yMin + yMax) / 2, z: (zMin + zMax) / 2 };
+  // A hole far outside is an error found later; it is cut off here only to stay within the exact range.
+  const onGrid = (value: number) =>
+    Math.max(-GRID_REACH, Math.min(GRID_REACH, Math.round((value / reach) * GRID_REACH)));
+  return {
+    rings: rings.map((ring, index) => {
+      const points = withoutRepeats(ring.map(([y, z]) => [onGrid(y - origin.y), onGrid(z - origin.z)] as const));
+      if (points.length < 3) throw new RangeError(`section has no area: ${nameOf(index)} shrinks to a line or a point`);
+      return {
+        name: nameOf(index),
+        y: Float64Array.from(points, ([y]) => y),
+        z: Float64Array.from(points, ([, z]) => z),
+      };
+    }),
+    step: reach / GRID_REACH,
+    origin,
+  };
+}
+
+const nameOf = (index: number): string => (index === 0 ? "the outer ring" : `hole ${index}`);
+
+function checkPoints(ring: Ring, name: string): void {
+  if (ring.length < 3) throw new RangeError(`section: ${name} has ${ring.length} points, a polygon needs three`);
+  ring.forEach(([y, z], index) => {
+    if (!Number.isFinite(y) || !Number.isFinite(z)) {
+      throw new RangeError(`section: point ${index + 1} of ${name} is (${y}, ${z}), not a pair of finite numbers`);
+    }
+  });
+}
+
+function withoutRepeats(ring: Ring): Ring {
+  return ring.filter(([y, z], index) => {
+    const before = ring[index === 0 ? ring.length - 1 : index - 1];
+    return !before || before[0] !== y || before[1] !== z;
+  });
+}

@@ -1,0 +1,114 @@
+import { type SharpCorner, sharpCorners } from "./corners.ts";
+import { type Flexure, solveFlexure } from "./flexure.ts";
+import type { Grid, GridRing } from "./grid.ts";
+import { eliminationOrder, HELD, laplaceSystem } from "./laplace.ts";
+import { type LeftOut, peakShear } from "./peak-shear.ts";
+import { type MeshFrame, quadraticMesh } from "./quadratic-mesh.ts";
+import { int, real } from "./read.ts";
+import { refine, type SizeField } from "./refine.ts";
+import { solveTorsion } from "./torsion.ts";
+import { triangulate } from "./triangulate.ts";
+
+/** Everything the differential equations give, in units of the frame (`MeshFrame`), about the centroid. */
+export interface SectionSolution extends Pick<Flexure, "Avy" | "Avz" | "shearCentre" | "Iw"> {
+  /** Bounds of the torsion constant. */
+  readonly low: number;
+  readonly high: number;
+  /** Greatest shear stress for unit twist and unit shear modulus, sharp corners left out. */
+  readonly peak: number;
+  readonly triangles: number;
+}
+
+/** Refinement goes on until the bounds of J lie within this fraction on either side of their middle … */
+const AIM = 1e-3;
+/** … and the estimated error of the shear energies is below this fraction (the estimate is two to three times too low) … */
+const SHEAR_AIM = AIM / 3;
+/** … or this many meshes were solved … */
+const MOST_MESHES = 8;
+/** … or the mesh has this many vertices. */
+const MOST_VERTICES = 30_000;
+
+/** Sides are no longer than this, in frame units; eight fit across a section. */
+const LONGEST_SIDE = 0.25;
+/** Towards a sharp corner sides shrink with their distance from it … */
+const GRADING = 1;
+/** … down to this fraction of the room at the corner. */
+const FINEST = 0.03;
+
+/** Around a sharp corner the ideal stress is left out within this fraction of the room there (see docs/method/section.md). */
+const LEFT_OUT = 0.25;
+
+/** Meshes, solves and refines where both torsion solutions differ most, until the bounds are close. */
+export function solveSection(grid: Grid, frame: MeshFrame): SectionSolution {
+  const corners = sharpCorners(grid);
+  const holes = grid.rings.slice(1).map((ring) => enclosed(ring) / frame.unit ** 2);
+  const triangulation = triangulate(grid);
+  const size = sizeField(corners, frame.unit);
+  refine(triangulation, size, [], MOST_VERTICES);
+  for (let meshes = 1; ; meshes++) {
+    const mesh = quadraticMesh(triangulation, grid, frame);
+    const order = eliminationOrder(mesh);
+    const neumann = laplaceSystem(mesh, order, heldAtOneNode(order));
+    const torsion = solveTorsion(mesh, order, neumann, holes);
+    const flexure = solveFlexure(mesh, neumann, torsion.warping);
+    const coarse = [
+      { total: (torsion.high + torsion.low) / 2, error: torsion.gap, aim: 2 * AIM },
+      { total: flexure.energyY, error: flexure.errorY, aim: SHEAR_AIM },
+      { total: flexure.energyZ, error: flexure.errorZ, aim: SHEAR_AIM },
+    ].filter(({ total, error, aim }) => sum(error) > aim * total);
+    if (coarse.length === 0 || meshes === MOST_MESHES || triangulation.vertices >= MOST_VERTICES) {
+      const peak = peakShear(mesh, torsion.warping, leftOut(corners, frame));
+      const { Avy, Avz, shearCentre, Iw } = flexure;
+      return { Avy, Avz, shearCentre, Iw, low: torsion.low, high: torsion.high, peak, triangles: mesh.elements };
+    }
+    // An even share of half the error aimed at is what an element may keep.
+    const wanted = new Set<number>();
+    for (const { total, error, aim } of coarse) {
+      const share = (aim * total) / 2 / mesh.elements;
+      for (let t = 0; t < mesh.elements; t++) if (real(error, t) > share) wanted.add(t);
+    }
+    refine(triangulation, size, wanted, MOST_VERTICES);
+  }
+}
+
+function sizeField(corners: readonly SharpCorner[], unit: number): SizeField {
+  return (y, z) => {
+    let size = LONGEST_SIDE * unit;
+    for (const c of corners) {
+      const near = Math.max(GRADING * Math.hypot(y - c.y, z - c.z), FINEST * c.room);
+      if (near < size) size = near;
+    }
+    return size;
+  };
+}
+
+/** A warping function is known up to a constant: the node eliminated last is held. */
+function heldAtOneNode(order: Int32Array): Int32Array {
+  const group = Int32Array.from(order.keys());
+  group[int(order, order.length - 1)] = HELD;
+  return group;
+}
+
+/** The surroundings of sharp corners in frame units. */
+function leftOut(corners: readonly SharpCorner[], frame: MeshFrame): LeftOut[] {
+  return corners.map(({ y, z, room }) => ({
+    y: (y - frame.y) / frame.unit,
+    z: (z - frame.z) / frame.unit,
+    radius: (LEFT_OUT * room) / frame.unit,
+  }));
+}
+
+function sum(values: Float64Array): number {
+  let total = 0;
+  for (const value of values) total += value;
+  return total;
+}
+
+/** Area a ring encloses, in square grid steps. */
+function enclosed(ring: GridRing): number {
+  let twice = 0;
+  for (let i = 0, j = ring.y.length - 1; i < ring.y.length; j = i++) {
+    twice += real(ring.y, j) * real(ring.z, i) - real(ring.y, i) * real(ring.z, j);
+  }
+  return Math.abs(twice) / 2;
+}
