@@ -1,0 +1,54 @@
+import type { Frame } from "./frame.ts";
+import { compareProblems, type Problem } from "./problem.ts";
+import { capped, placed } from "./resolve/complaints.ts";
+import { type Origins, originsOf } from "./resolve/names.ts";
+import { resolveFrame } from "./resolve/resolve-frame.ts";
+import { startWork } from "./resolve/work.ts";
+import type { Stock } from "./stock/stock.ts";
+import { type Document, openDocument } from "./text/document.ts";
+import { isFrameFile, validateFrame } from "./validate.ts";
+
+export interface FrameReading {
+  /** Absent when any of the problems is an error. */
+  readonly frame?: Frame;
+  /** Where each part was written; also of a file that could not be resolved, as far as it was named. */
+  readonly origins: Origins;
+  /** All there are, at most 200 and a count of the rest; in the order of the text. */
+  readonly problems: readonly Problem[];
+  /** Absent when the text could not be read. */
+  readonly document?: Document;
+}
+
+const NOTHING_NAMED = originsOf(new Map());
+
+function isError(problem: Problem): boolean {
+  return problem.weight === "error";
+}
+
+/** Reads a document whose text was read; the stock is the built-in one with the frame's own files. Never throws. */
+export function readFrameDocument(document: Document, stock: Stock): FrameReading {
+  const { value } = document;
+  if (!isFrameFile(value)) return { origins: NOTHING_NAMED, problems: validateFrame(document), document };
+  const work = startWork(value, stock);
+  const frame = resolveFrame(work);
+  const origins = originsOf(work.names);
+  const all = placed(document, work.complaints);
+  const problems = capped(all, document.place(""));
+  return all.some(isError) ? { origins, problems, document } : { frame, origins, problems, document };
+}
+
+/**
+ * Reads a frame file. Every problem of its text, or of its form, or of its meaning is told; a later kind only once the earlier ones are
+ * mended. Never throws.
+ */
+export function readFrame(input: {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  /** Resolved, with the stock files that the frame names (`stockNamedBy`). */
+  readonly stock: Stock;
+}): FrameReading {
+  const { document, problems: textProblems } = openDocument(input.file, input.bytes);
+  if (document === undefined) return { origins: NOTHING_NAMED, problems: textProblems };
+  const reading = readFrameDocument(document, input.stock);
+  return { ...reading, problems: [...textProblems, ...reading.problems].sort(compareProblems) };
+}
