@@ -41,7 +41,7 @@ function relativeChange(written: Decimal, read: Decimal): number {
 function losesDigits(literal: string, value: number): boolean {
   if (/^-?\d+$/.test(literal)) return BigInt(literal) !== BigInt(value);
   const written = decimalOf(literal);
-  const read = decimalOf(value.toExponential(COMPARED_DIGITS - 1));
+  const read = decimalOf(String(value));
   return written !== undefined && read !== undefined && relativeChange(written, read) > LOST_PRECISION;
 }
 
