@@ -1,0 +1,63 @@
+import { type Command, Option } from "commander";
+import { atomicFile } from "../../host/atomic-file.ts";
+import { type FrameFile, frameFiles } from "../../host/frame-files.ts";
+import { sameFile } from "../../host/same-file.ts";
+import type { Context } from "../context.ts";
+import { deliver, type Outlet } from "../deliver.ts";
+import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
+import { inspectAll } from "../inspect-all.ts";
+import { type PlannedReport, reportPlan } from "../report-plan.ts";
+import { reporterFor } from "../reporter-for.ts";
+import { COLOURS, type ColourWish, MOST_COLUMNS, wantsColour, widthOf } from "../terminal.ts";
+import { Unusable } from "../unusable.ts";
+
+interface InspectOptions {
+  readonly gate: Gate;
+  readonly house?: string;
+  readonly colour: ColourWish;
+}
+
+async function refuseInputs(planned: readonly PlannedReport[], files: readonly FrameFile[]): Promise<void> {
+  for (const { to } of planned) {
+    const input = to === undefined ? undefined : await sameFile(to, files);
+    if (input !== undefined) throw new Unusable(`--to ${to} would replace ${input.name}, which is to be inspected`);
+  }
+}
+
+/** `trysquare inspect`: every fault of every frame named, as a ticket and in any machine form. */
+export function registerInspect(program: Command, context: Context): void {
+  const plan = reportPlan();
+  const command = program
+    .command("inspect")
+    .summary("say what is wrong with frames, where, by how much, and what would mend it")
+    .description(
+      "Inspects frames. Each argument is a frame file, a folder (every *.frame.json in it) or a pattern in quotes. Exits with 0 when nothing is at the gate, 1 when something is, 2 when the arguments or the house file cannot be used, 3 when a frame could not be read or judged whole, 4 when a report could not be written.",
+    )
+    .argument("<files...>", "frame files, folders or patterns")
+    .addOption(new Option("--gate <level>", "level from which the run fails").choices(GATES).default("hold"))
+    .option("--house <file>", "use this house file, and trust the rules it lists")
+    .addOption(new Option("--colour <when>", "colour the ticket").choices(COLOURS).default("auto"));
+  for (const option of plan.options) command.addOption(option);
+  command.action(async (args: readonly string[], options: InspectOptions) => {
+    const planned = plan.reports();
+    const { files, unmatched } = await frameFiles(args);
+    if (unmatched.length > 0) throw new Unusable(`no file matches ${unmatched.join(", ")}`);
+    await refuseInputs(planned, files);
+    const outlets: Outlet[] = [];
+    for (const { as, to } of planned) {
+      const coloured = to === undefined && wantsColour(options.colour, context.terminal);
+      const width = to === undefined ? widthOf(context.terminal) : MOST_COLUMNS;
+      const reporter = await reporterFor(as, { version: context.version, width, coloured, faults: [] });
+      outlets.push({ reporter, sink: to === undefined ? context.stdout : atomicFile(to) });
+    }
+    const run = await inspectAll(files, options.house, context);
+    const judged = async function* () {
+      for await (const report of run.reports) {
+        context.exit(exitFor(report, options.gate));
+        yield report;
+      }
+    };
+    const whole = await deliver(judged(), run.cards, outlets, context.tell);
+    if (!whole) context.exit(EXIT.undelivered);
+  });
+}

@@ -1,0 +1,23 @@
+import { Command } from "commander";
+import { registerInspect } from "./commands/inspect.ts";
+import type { Context } from "./context.ts";
+
+/** The command line: one file per command; words in, exit code out. */
+export function buildProgram(context: Context): Command {
+  const program = new Command("trysquare")
+    .description("Inspects frames of T-slotted aluminium bars while they are still a file.")
+    .version(context.version, "--version", "print the version")
+    .helpOption("--help", "print this help")
+    .option("--debug", "when trysquare itself fails, say where in its code")
+    .showSuggestionAfterError(false)
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => void context.stdout.write(text),
+      // Refusals come as errors and are worded in one place.
+      writeErr: () => {},
+      getOutHelpWidth: () => 100,
+      getOutHasColors: () => false,
+    });
+  registerInspect(program, context);
+  return program;
+}

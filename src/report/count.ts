@@ -1,0 +1,23 @@
+/** "1 bar", "22 bars", "no bars". */
+export function count(number: number, one: string, many = `${one}s`): string {
+  if (number === 0) return `no ${many}`;
+  return `${number} ${number === 1 ? one : many}`;
+}
+
+/** "a", "a and b", "a, b and c"; past `most`, "a, b and 7 more". */
+export function listed(names: readonly string[], most = Number.POSITIVE_INFINITY): string {
+  if (names.length > most) return `${names.slice(0, most).join(", ")} and ${names.length - most} more`;
+  if (names.length < 2) return names.join("");
+  return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+}
+
+/** A share as a percentage; never rounded onto 100 % from the other side, so that what fails does not read as met. */
+export function percent(share: number): string {
+  const scaled = share * 100;
+  if (!Number.isFinite(scaled)) return "beyond any share";
+  for (const digits of [0, 1, 2, 3]) {
+    const text = scaled.toFixed(digits);
+    if (Number(text) !== 100 || share === 1) return `${text} %`;
+  }
+  return share < 1 ? "just under 100 %" : "just over 100 %";
+}

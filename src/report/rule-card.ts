@@ -1,0 +1,18 @@
+import type { RuleCard } from "../inspection/report.ts";
+import type { AnyRule } from "../rules/shape/rule.ts";
+
+/** What a reporter needs of a rule; plain data that crosses a worker. */
+export function ruleCard(rule: AnyRule): RuleCard {
+  const { id, title, group, level, basis } = rule;
+  const messages: Record<string, RuleCard["messages"][string]> = {};
+  for (const [key, { text, advice }] of Object.entries(rule.messages))
+    messages[key] = advice === undefined ? { text } : { text, advice };
+  const criteria = Object.values(rule.criteria).map(({ name, quantity, standard, about, basis }) => ({
+    name,
+    quantity,
+    standard,
+    about,
+    basis,
+  }));
+  return { id, title, group, level, basis: [...basis], messages, criteria };
+}

@@ -1,0 +1,58 @@
+import type { Report, Tally } from "../../inspection/report.ts";
+import { count, listed, percent } from "../count.ts";
+import { type Page, paragraph } from "./page.ts";
+
+/** More parts than these in one line help nobody; the machine reports name them all. */
+const PARTS_NAMED = 5;
+
+export const CAUTION = "A screening aid, not a stamp: local codes and a licensed engineer decide.";
+
+/** What could not be decided, said once for all rules that wait for it. */
+export function* undecidedLines(page: Page, report: Report): Generator<string> {
+  for (const { why, rules, at, holds } of report.undecided) {
+    const parts = at.filter((part) => part.kind !== "frame").map((part) => part.id);
+    const where = parts.length === 0 ? "" : `, for ${listed(parts, PARTS_NAMED)}`;
+    const weight = holds ? "; keeps the frame from accept" : "";
+    yield paragraph(page, `UNDECIDED ${why}${where}${weight}`, 0, holds ? page.ink.hold : page.ink.note);
+    yield paragraph(page, `${rules.length === 1 ? "waits" : "wait"} for it: ${listed(rules)}`, 2, page.ink.why);
+  }
+  if (report.undecided.length > 0) yield "\n";
+  for (const remark of report.concessionRemarks) yield paragraph(page, `concession: ${remark}`);
+  if (report.concessionRemarks.length > 0) yield "\n";
+}
+
+function closestOf(tallies: readonly Tally[]): string | undefined {
+  let closest: { readonly rule: string; readonly near: NonNullable<Tally["closest"]> } | undefined;
+  for (const { rule, closest: near } of tallies) {
+    if (near !== undefined && near.utilisation > (closest?.near.utilisation ?? -1)) closest = { rule, near };
+  }
+  if (closest === undefined) return undefined;
+  const { rule, near } = closest;
+  return `closest to its limit: ${rule} on ${near.at.id}, ${near.measured} against ${near.limit} (${percent(near.utilisation)})`;
+}
+
+/** What was looked at and how it came out, also when all is well; then what was assumed; then the caution. */
+export function* closingLines(page: Page, report: Report): Generator<string> {
+  const { tallies, counts, findings, undecided, assumed } = report;
+  if (report.verdict === "unread") {
+    yield paragraph(page, "No rule ran: the file was not read.");
+  } else {
+    const sum = (of: (tally: Tally) => number): number => tallies.reduce((total, tally) => total + of(tally), 0);
+    const conceded = findings.filter((finding) => finding.conceded !== undefined).length;
+    const outcome = [
+      `${sum((tally) => tally.met)} met`,
+      `${sum((tally) => tally.notMet)} not met`,
+      `${sum((tally) => tally.undecided)} undecided`,
+      `${conceded} conceded`,
+    ];
+    const causes = undecided.length > 0 ? ` (${count(undecided.length, "cause")} of undecided)` : "";
+    yield paragraph(
+      page,
+      `${count(tallies.length, "rule")} ran on ${count(counts.parts, "part")}: ${outcome.join(", ")}${causes}.`,
+    );
+    const closest = closestOf(tallies);
+    yield paragraph(page, closest === undefined ? "No margin to a limit was measured." : `The ${closest}.`);
+  }
+  if (assumed.length > 0) yield paragraph(page, `Assumed: ${assumed.join("; ")}.`);
+  yield paragraph(page, CAUTION, 0, page.ink.why);
+}

@@ -1,0 +1,23 @@
+import { expect, it } from "vitest";
+import { count, listed, percent } from "../../src/report/count.ts";
+
+it("counts with the right form of the word", () => {
+  expect([count(0, "bar"), count(1, "bar"), count(22, "bar")]).toEqual(["no bars", "1 bar", "22 bars"]);
+});
+
+it("lists names, and says how many are left out", () => {
+  expect(listed(["a"])).toBe("a");
+  expect(listed(["a", "b", "c"])).toBe("a, b and c");
+  expect(listed(["a", "b", "c", "d"], 2)).toBe("a, b and 2 more");
+});
+
+it.each([
+  [1.653, "165 %"],
+  [1, "100 %"],
+  [1.0004, "100.04 %"],
+  [0.9996, "99.96 %"],
+  [1 + 1e-12, "just over 100 %"],
+  [1 - 1e-12, "just under 100 %"],
+])("never rounds %f onto the limit", (share, text) => {
+  expect(percent(share)).toBe(text);
+});
