@@ -1,10 +1,13 @@
 import type { Si } from "../units/quantity.ts";
+import type { Cell } from "./cell.ts";
 
 /**
  * What can be bought or cut, resolved: SI units, references between parts checked, immutable.
  * Section coordinates are [y, z]: y points out of face A, z out of face B; the bar runs along x = y × z.
  */
 export interface Stock {
+  /** Cell geometry that generated profiles share. */
+  readonly series: ReadonlyMap<string, Series>;
   readonly profiles: ReadonlyMap<string, Profile>;
   readonly connectors: ReadonlyMap<string, Connector>;
   readonly screws: ReadonlyMap<string, Screw>;
@@ -39,6 +42,19 @@ export interface Material {
   readonly source: string;
 }
 
+/** What the profiles generated from one cell have in common. */
+export interface Series {
+  readonly name: string;
+  readonly cell: Cell;
+  readonly slotSize: string;
+  readonly weight: Profile["weight"];
+  readonly material: string;
+  readonly stockLength: Si<"length">;
+  readonly lipRating: Si<"force">;
+  readonly lipSource: string;
+  readonly torques: ReadonlyMap<string, Si<"moment">>;
+}
+
 /** Faces of a bar, counted right-handed about from → to; at roll 0 face A looks up. Normals: A +y, B +z, C −y, D −z. */
 export type FaceName = "A" | "B" | "C" | "D";
 
@@ -48,9 +64,9 @@ export interface Slot {
   readonly number: number;
   /** Offset of the slot's line from the middle of the face, m, towards the face counted next (A → B → C → D → A). */
   readonly across: number;
-  /** Slot width at the face, m. */
+  /** Slot width at the face, m; 0 for a closed slot. */
   readonly opening: number;
-  /** Thickness of the lips, m. */
+  /** Thickness of the lips, or of the skin over a closed slot, m. */
   readonly lip: number;
   /** Depth from face to slot floor, m. */
   readonly depth: number;
@@ -80,7 +96,7 @@ export interface Profile {
   /** Full size along y and z, m. */
   readonly height: Si<"length">;
   readonly width: Si<"length">;
-  /** Cross-section, [y, z] in m about the middle of the envelope. */
+  /** Cross-section, [y, z] in m about the middle of the envelope: outline from y towards z, holes the other way round. */
   readonly region: { readonly outer: readonly Pair[]; readonly holes: readonly (readonly Pair[])[] };
   readonly slots: readonly Slot[];
   readonly bores: readonly Bore[];
@@ -89,6 +105,8 @@ export interface Profile {
   /** Tension a nut may put on the lips, N, and where that comes from. */
   readonly lipRating: Si<"force">;
   readonly lipSource: string;
+  /** Rated torque by thread where stock states one, N·m; see `ratedTorque`. */
+  readonly torques: ReadonlyMap<string, Si<"moment">>;
   /** Stock length it is sold in, m. */
   readonly stockLength: Si<"length">;
 }
@@ -108,7 +126,7 @@ export interface Screw {
   readonly key: Si<"length">;
   readonly socketDepth: Si<"length">;
   readonly propertyClass: string;
-  /** Tightening torque, N·m. */
+  /** Tightening torque the screw itself may take, N·m; what the slot allows is `ratedTorque`. */
   readonly torque: Si<"moment">;
   readonly source: string;
 }
@@ -118,7 +136,7 @@ export interface Nut {
   readonly kind: "end-load" | "drop-in";
   readonly slotSize: string;
   readonly thread: string;
-  /** Size along the slot, across it and into it, m. */
+  /** Size along the slot, across it under the lips, and from the underside of the lips into it, m. */
   readonly length: Si<"length">;
   readonly width: Si<"length">;
   readonly thickness: Si<"length">;
@@ -238,7 +256,9 @@ export interface Stand {
   readonly name: string;
   readonly kind: "foot" | "caster";
   /** Thread of its stem, screwed into a tapped core bore, or a plate with holes. */
-  readonly mount: { readonly by: "stem"; readonly thread: string; readonly engagement: Si<"length"> } | { readonly by: "plate"; readonly size: Pair; readonly thickness: Si<"length"> };
+  readonly mount:
+    | { readonly by: "stem"; readonly thread: string; readonly engagement: Si<"length"> }
+    | { readonly by: "plate"; readonly size: Pair; readonly thickness: Si<"length"> };
   /** Diameter of the pad or wheel, m. */
   readonly diameter: Si<"length">;
   /** Diameter of what covers the bar end, m. */
