@@ -34,7 +34,7 @@ export function arcsOverlap(a: Arc, b: Arc): boolean {
 /** Arcs joined where they touch or overlap, in order round the turn; the whole turn comes as one arc from 0. */
 export function mergeArcs(arcs: readonly Arc[]): readonly Arc[] {
   const merged: Arc[] = [];
-  for (const arc of [...arcs].sort((a, b) => a.from - b.from || a.to - b.to)) {
+  for (const arc of [...arcs].sort((a, b) => a.from - b.from)) {
     const last = merged[merged.length - 1];
     if (last !== undefined && arc.from <= last.to + SAME_ANGLE) {
       merged[merged.length - 1] = { from: last.from, to: Math.max(last.to, arc.to) };

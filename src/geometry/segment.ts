@@ -1,5 +1,5 @@
 import type { OrientedBox } from "./box.ts";
-import { along, distance, dot, length, lerp, subtract, type Vec3 } from "./vector.ts";
+import { along, cross, distance, dot, length, lerp, subtract, type Vec3 } from "./vector.ts";
 
 /** A straight piece between two points [m]; both may be the same point. */
 export interface Segment {
@@ -16,9 +16,6 @@ export interface ClosestPoints {
   readonly distance: number;
 }
 
-/** sin² of the angle [rad²] under which two segments count as parallel: their nearest points then lie at an end. */
-const PARALLEL_SINE_SQUARED = 1e-20;
-
 const clamp = (value: number): number => Math.min(1, Math.max(0, value));
 
 /** How far along a segment (0 to 1) it comes nearest to a point. */
@@ -33,26 +30,29 @@ export const pointToSegment = (point: Vec3, segment: Segment): number =>
   distance(point, lerp(segment.from, segment.to, nearestAlong(segment, point)));
 
 /**
- * The nearest points of two segments. The nearest pair of the two lines is taken where both lie on their segments; else one of
- * the nearest points is an end, and the four ends are compared. Of several nearest pairs (parallel segments) the first found stands.
+ * The nearest points of two segments: the nearest pair of their lines, held to the segments, against the four ends. Cross products
+ * keep the digits that uu·vv − uv² loses between nearly parallel segments. Of equally near pairs (parallel segments) the first
+ * found stands: an end.
  */
 export function closestPoints(a: Segment, b: Segment): ClosestPoints {
-  const [u, v, w] = [subtract(a.to, a.from), subtract(b.to, b.from), subtract(a.from, b.from)];
-  const [uu, uv, vv, uw, vw] = [dot(u, u), dot(u, v), dot(v, v), dot(u, w), dot(v, w)];
   const pair = (s: number, t: number): ClosestPoints => {
     const [first, second] = [lerp(a.from, a.to, s), lerp(b.from, b.to, t)];
     return { first, second, s, t, distance: distance(first, second) };
   };
-  const determinant = uu * vv - uv * uv;
-  if (determinant > PARALLEL_SINE_SQUARED * uu * vv) {
-    const s = (uv * vw - vv * uw) / determinant;
-    const t = (uu * vw - uv * uw) / determinant;
-    if (s >= 0 && s <= 1 && t >= 0 && t <= 1) return pair(s, t);
+  const pairs = [
+    pair(0, nearestAlong(b, a.from)),
+    pair(1, nearestAlong(b, a.to)),
+    pair(nearestAlong(a, b.from), 0),
+    pair(nearestAlong(a, b.to), 1),
+  ];
+  const [u, v, w] = [subtract(a.to, a.from), subtract(b.to, b.from), subtract(a.from, b.from)];
+  const normal = cross(u, v);
+  const square = dot(normal, normal);
+  if (square > 0) {
+    // From a.from + s·u − b.from − t·v along normal: take the cross product with v, and with u.
+    pairs.push(pair(clamp(dot(cross(v, w), normal) / square), clamp(dot(cross(u, w), normal) / square)));
   }
-  let best = pair(0, nearestAlong(b, a.from));
-  const others = [pair(1, nearestAlong(b, a.to)), pair(nearestAlong(a, b.from), 0), pair(nearestAlong(a, b.to), 1)];
-  for (const other of others) if (other.distance < best.distance) best = other;
-  return best;
+  return pairs.reduce((best, next) => (next.distance < best.distance ? next : best));
 }
 
 /** Distance between two segments [m]. */

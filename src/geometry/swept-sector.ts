@@ -1,4 +1,4 @@
-import { type Arc, arcSize, arcsOverlap, FULL_TURN, gapsBetween, mergeArcs, SAME_ANGLE, wrap } from "./arc.ts";
+import { type Arc, arcSize, arcsOverlap, FULL_TURN, gapsBetween, mergeArcs, wrap } from "./arc.ts";
 import { convexDepth, convexHull } from "./convex.ts";
 import type { Ring } from "./polygon.ts";
 import { cutPrism, type Prism } from "./prism.ts";
@@ -116,8 +116,6 @@ export function blockedArcs(pose: AxisPose, arm: Arm, obstacle: Prism): readonly
   const blocked: Arc[] = [];
   let from = 0;
   for (const to of events) {
-    // Events that fall together differ by rounding; mergeArcs closes the slit again.
-    if (to - from <= SAME_ANGLE) continue;
     if (convexDepth(armAt(arm, (from + to) / 2), outline) > TOUCHING) blocked.push({ from, to });
     from = to;
   }

@@ -49,6 +49,27 @@ describe("arcs", () => {
     expect(mergeArcs([])).toEqual([]);
   });
 
+  it("closes slits that are rounding only, also at 2π", () => {
+    expect(
+      mergeArcs([
+        { from: 1, to: 2 },
+        { from: 2 + 1e-13, to: 3 },
+      ]),
+    ).toEqual([{ from: 1, to: 3 }]);
+    expect(
+      mergeArcs([
+        { from: 0, to: 1 },
+        { from: 6, to: FULL_TURN - 1e-13 },
+      ]),
+    ).toEqual([{ from: 6, to: FULL_TURN + 1 }]);
+    expect(
+      mergeArcs([
+        { from: 1, to: 2 },
+        { from: 2 + 1e-9, to: 3 },
+      ]).length,
+    ).toBe(2);
+  });
+
   it("leaves what is not covered: beside 1…2 the turn is free from 2 round to 1", () => {
     expect(gapsBetween([{ from: 1, to: 2 }])).toEqual([{ from: 2, to: 1 + FULL_TURN }]);
     expect(gapsBetween([])).toEqual([WHOLE]);

@@ -67,6 +67,7 @@ describe("face contact", () => {
     expect(faceContact(end, end, DEGREE)).toBeUndefined();
     expect(faceContact(end, faceOf([0, 0, 0], [1, 1, 1], 2), DEGREE)).toBeUndefined();
     expect(faceContact({ normal: [1, 0, 0], vertices: [] }, end, DEGREE)).toBeUndefined();
+    expect(faceContact(end, { normal: [-1, 0, 0], vertices: [] }, DEGREE)).toBeUndefined();
   });
 
   it("does not depend on place, and gives both faces the same gap and area", () => {

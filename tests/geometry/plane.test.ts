@@ -15,6 +15,7 @@ describe("planes", () => {
 
   it("meets a line: from z = 0 by steps of (1, 0, 0.5) the plane z = 1 is 2 steps away", () => {
     expect(intersectLine(floor, [0, 0, 0], [1, 0, 0.5])).toBeCloseTo(2, 12);
+    expect(intersectLine(floor, [0, 0, 0], [1, 0, -0.5])).toBeCloseTo(-2, 12);
   });
 
   it("says a parallel line does not meet it, and refuses a line without direction", () => {

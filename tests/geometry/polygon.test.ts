@@ -5,6 +5,7 @@ import {
   bounds,
   centroid,
   containsPoint,
+  distanceToEdge,
   type Region,
   type Ring,
   secondMoments,
@@ -100,7 +101,10 @@ describe("polygon properties", () => {
   it("signs a ring's area by the way it runs, and no other property", () => {
     expect(signedArea(rectangle(2, 3))).toBe(6);
     expect(signedArea([...rectangle(2, 3)].reverse())).toBe(-6);
-    const reversed: Region = { outer: [...tube.outer].reverse(), holes: tube.holes };
+    const reversed: Region = {
+      outer: [...tube.outer].reverse(),
+      holes: tube.holes.map((hole) => [...hole].reverse()),
+    };
     expectClose(secondMoments(reversed).ix, secondMoments(tube).ix);
     expectClose(area(reversed), area(tube));
   });
@@ -116,6 +120,33 @@ describe("polygon properties", () => {
     // Level with corners of the L: the ray runs through vertices.
     expect(containsPoint(ell, [0.5, 1])).toBe(true);
     expect(containsPoint(ell, [-0.5, 1])).toBe(false);
+  });
+
+  it("knows the inside of slanted edges: of a triangle (1,1) (5,2) (2,6) by its three edge products", () => {
+    const [a, b, c]: readonly [Vec2, Vec2, Vec2] = [
+      [1, 1],
+      [5, 2],
+      [2, 6],
+    ];
+    const left = (a: Vec2, b: Vec2, p: Vec2): number => (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
+    const coordinate = fc.double({ min: 0, max: 7, noNaN: true });
+    fc.assert(
+      fc.property(coordinate, coordinate, (x, y) => {
+        const products = [left(a, b, [x, y]), left(b, c, [x, y]), left(c, a, [x, y])];
+        fc.pre(products.every((value) => Math.abs(value) > 1e-6));
+        expect(containsPoint(solid([a, b, c]), [x, y])).toBe(products.every((value) => value > 0));
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  it("measures to an edge by hand, to its ends, its line or its one point", () => {
+    // Along (4,3)/5 the foot is at ((3·4 + 5·3)/5) = 27/5 of 5, past the end: nearest is (5,4), √5 away.
+    expect(distanceToEdge([4, 6], [1, 1], [5, 4])).toBeCloseTo(Math.sqrt(5), 12);
+    // (2,5): foot at (4·1 + 3·4)/5 = 16/5, off by |4·4 - 3·1|/5 = 13/5.
+    expect(distanceToEdge([2, 5], [1, 1], [5, 4])).toBeCloseTo(13 / 5, 12);
+    expect(distanceToEdge([-2, -3], [1, 1], [5, 4])).toBeCloseTo(5, 12);
+    expect(distanceToEdge([4, 5], [1, 1], [1, 1])).toBeCloseTo(5, 12);
   });
 
   it("bounds a region and refuses an empty one", () => {
@@ -157,6 +188,13 @@ describe("polygon properties", () => {
 });
 
 describe("moving and snapping polygons", () => {
+  it("moves by a vector: (1, 2) by (3, -5) is (4, -3), holes as well", () => {
+    expect(translateRegion({ outer: [[1, 2]], holes: [[[0, 0]]] }, [3, -5])).toEqual({
+      outer: [[4, -3]],
+      holes: [[[3, -5]]],
+    });
+  });
+
   it("turns (1, 0) by 90° about (1, 1) to (2, 1) and mirrors (1, 0) in the line at 45° to (0, 1)", () => {
     const turned = rotateRegion(solid([[1, 0]]), Math.PI / 2, [1, 1]).outer[0] ?? [Number.NaN, 0];
     expect(turned[0]).toBeCloseTo(2, 14);

@@ -132,6 +132,31 @@ describe("swept sector", () => {
     );
   });
 
+  it("agrees with the box test for pins thinner than the arm, at every quarter degree", () => {
+    const pin = fc.double({ min: 0.002, max: 0.006, noNaN: true });
+    const angle = fc.double({ min: 0, max: 6, noNaN: true });
+    fc.assert(
+      fc.property(pin, pin, angle, angle, fc.double({ min: 0.02, max: 0.16, noNaN: true }), (a, b, at, tilt, reach) => {
+        const z = [0, 0, 1] as const;
+        const obstacle: OrientedBox = {
+          centre: rotateAbout([reach, 0, 0], z, at),
+          axes: [rotateAbout([1, 0, 0], z, tilt), rotateAbout([0, 1, 0], z, tilt), z],
+          half: [a, b, 0.1],
+        };
+        const blocked = blockedArcs(upright, arm, prismFromBox(obstacle));
+        const armBox = uprightBox([arm.radius / 2, 0, 0], [arm.radius / 2, arm.halfWidth, 1]);
+        for (let step = 0; step < 4 * 360; step += 1) {
+          const turned = (step * FULL_TURN) / (4 * 360);
+          const { depth } = boxPenetration(moveBox({ axis: z, angle: turned, shift: [0, 0, 0] }, armBox), obstacle);
+          if (Math.abs(depth) < 1e-8) continue;
+          const hit = blocked.some((arc) => arcsOverlap(arc, { from: turned, to: turned + 1e-9 }));
+          if (hit !== depth > 0) throw new Error(`step ${step}: hit ${hit}, depth ${depth}`);
+        }
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   it("does not depend on place", () => {
     fc.assert(
       fc.property(boxes, motions, (box, m) => {

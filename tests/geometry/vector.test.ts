@@ -2,12 +2,17 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
   add,
+  add2,
+  along,
   angleBetween,
   cross,
   cross2,
   distance,
+  distance2,
   dot,
+  dot2,
   length,
+  length2,
   lerp,
   midpoint,
   normalise,
@@ -15,6 +20,7 @@ import {
   rotateAbout,
   scale,
   subtract,
+  subtract2,
   type Vec3,
 } from "../../src/geometry/vector.ts";
 import { directions, motions, move, points, turn } from "./arbitraries.ts";
@@ -32,7 +38,16 @@ describe("vectors", () => {
     expect(scale([1, -2, 3], 2)).toEqual([2, -4, 6]);
     expect(dot([1, 2, 3], [4, 5, 6])).toBe(32);
     expect(cross([1, 2, 3], [4, 5, 6])).toEqual([-3, 6, -3]);
-    expect(cross2([1, 0], [0, 1])).toBe(1);
+    expect(along([1, 2, 3], [4, 5, 6], 2)).toEqual([9, 12, 15]);
+  });
+
+  it("computes in the plane by hand: (1,2) and (4,6) give sum (5,8), dot 16, cross -2, distance 5", () => {
+    expect(add2([1, 2], [4, 6])).toEqual([5, 8]);
+    expect(subtract2([1, 2], [4, 6])).toEqual([-3, -4]);
+    expect(dot2([1, 2], [4, 6])).toBe(16);
+    expect(cross2([1, 2], [4, 6])).toBe(-2);
+    expect(distance2([1, 2], [4, 6])).toBe(5);
+    expect(length2([3, -4])).toBe(5);
   });
 
   it("knows the box diagonal 2, 3, 6 is 7 long", () => {
@@ -75,6 +90,14 @@ describe("vectors", () => {
         expectNear(cross(turn(m, p), turn(m, d)), turn(m, cross(p, d)), 1e-11);
       }),
     );
+  });
+
+  it("takes the helping direction from the axis leant on least: for z it is x, for x it is y, for (1,2,0.5) near z", () => {
+    expectNear(perpendicularPair([0, 0, 1])[0], [1, 0, 0]);
+    expectNear(perpendicularPair([1, 0, 0])[0], [0, 1, 0]);
+    expect(perpendicularPair(normalise([1, 2, 0.5]))[0][2]).toBeGreaterThan(0.9);
+    expect(perpendicularPair(normalise([1, 0.5, 2]))[0][1]).toBeGreaterThan(0.9);
+    expect(perpendicularPair(normalise([0.5, 1, 2]))[0][0]).toBeGreaterThan(0.9);
   });
 
   it("completes any direction to a right-handed set", () => {
