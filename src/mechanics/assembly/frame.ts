@@ -1,0 +1,70 @@
+import { MechanicsInputError } from "../errors.ts";
+import type { MemberTable } from "../member/table.ts";
+import { memberTable } from "../member/table.ts";
+import type { FrameModel, Spring } from "../model.ts";
+import { GROUND } from "../model.ts";
+import { isTriad } from "../triad.ts";
+import type { Block } from "./blocks.ts";
+import { diagonalOf, linkBlock, stiffnessBlocks } from "./blocks.ts";
+import type { Link } from "./link.ts";
+import { slideLink, turnLink } from "./link.ts";
+import { supports } from "./numbering.ts";
+
+/** One of the six springs of a spring element. */
+export interface SpringLink {
+  readonly spring: number;
+  /** 0..5 along and about the spring's axes. */
+  readonly component: number;
+  readonly link: Link;
+  readonly stiffness: number;
+}
+
+/** A frame taken apart into what the solver sums up: everything but its contacts. */
+export interface FrameParts {
+  readonly model: FrameModel;
+  readonly table: MemberTable;
+  readonly springs: readonly SpringLink[];
+  readonly fixed: Uint8Array;
+  /** Stiffness to ground by freedom. */
+  readonly elastic: ReadonlyMap<number, number>;
+  readonly blocks: readonly Block[];
+  readonly diagonal: Float64Array;
+}
+
+function springLinks(model: FrameModel, spring: Spring, index: number): SpringLink[] {
+  if (!isTriad(spring.axes)) throw new MechanicsInputError(`spring ${index} has axes that are not orthonormal`);
+  if (spring.to !== GROUND && !model.nodes[spring.to]) {
+    throw new MechanicsInputError(`spring ${index} names a node that does not exist`);
+  }
+  const { x, y, z } = spring.axes;
+  const links: SpringLink[] = [];
+  spring.stiffness.forEach((stiffness, component) => {
+    if (!(stiffness >= 0 && Number.isFinite(stiffness))) {
+      throw new MechanicsInputError(`spring ${index} has a stiffness that is negative or not finite`);
+    }
+    if (stiffness === 0) return;
+    const axis = [x, y, z][component % 3] ?? x;
+    const link =
+      component < 3
+        ? slideLink(model, spring.from, spring.to, spring.at, axis)
+        : turnLink(spring.from, spring.to, axis);
+    links.push({ spring: index, component, link, stiffness });
+  });
+  return links;
+}
+
+/** Checks a model and builds its stiffness blocks. Throws MechanicsInputError. */
+export function frameParts(model: FrameModel): FrameParts {
+  for (const node of model.nodes) {
+    if (!node.every(Number.isFinite)) throw new MechanicsInputError("a node position is not a finite number");
+  }
+  const table = memberTable(model);
+  const springs = (model.springs ?? []).flatMap((spring, index) => springLinks(model, spring, index));
+  const { fixed, elastic } = supports(model);
+  const blocks = stiffnessBlocks(table);
+  for (const { link, stiffness } of springs) blocks.push(linkBlock(link, stiffness));
+  for (const [freedom, stiffness] of elastic) {
+    blocks.push({ freedoms: Int32Array.of(freedom), values: Float64Array.of(stiffness) });
+  }
+  return { model, table, springs, fixed, elastic, blocks, diagonal: diagonalOf(blocks, fixed.length) };
+}

@@ -1,0 +1,56 @@
+import { SolveCheckFailed } from "../errors.ts";
+import type { Mechanism } from "../mechanism/bodies.ts";
+import type { StiffLink } from "../mechanism/find.ts";
+import { findMechanisms } from "../mechanism/find.ts";
+import { analyse } from "../sparse/analyse.ts";
+import type { Factor } from "../sparse/factorise.ts";
+import { factorise } from "../sparse/factorise.ts";
+import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
+import type { Block } from "./blocks.ts";
+import { diagonalOf, fastened, linkBlock } from "./blocks.ts";
+import type { FrameParts } from "./frame.ts";
+import { assemble, nodeOf } from "./matrix.ts";
+import type { Numbering } from "./numbering.ts";
+import { number } from "./numbering.ts";
+
+/** A stiffness matrix with its factor: the frame's parts and the links that are closed. */
+export interface System {
+  readonly numbering: Numbering;
+  readonly matrix: SymmetricMatrix;
+  readonly factor: Factor;
+  readonly mechanisms: readonly Mechanism[];
+}
+
+/** Rounding of a 12 × 12 congruence stays below this fraction of the largest entry. */
+const SYMMETRY_ALLOWED = 1e-12;
+
+function checkSymmetry(blocks: Iterable<Block>): void {
+  for (const { freedoms, values } of blocks) {
+    const n = freedoms.length;
+    let [largest, defect] = [0, 0];
+    for (let i = 0; i < n; i++) {
+      for (let j = 0; j <= i; j++) {
+        const value = values[i * n + j] as number;
+        largest = Math.max(largest, Math.abs(value));
+        defect = Math.max(defect, Math.abs(value - (values[j * n + i] as number)));
+      }
+    }
+    if (!(defect <= SYMMETRY_ALLOWED * largest)) {
+      throw new SolveCheckFailed("symmetry", defect / largest, SYMMETRY_ALLOWED);
+    }
+  }
+}
+
+/** Assembles, orders and factorises the frame with the given links, and looks for mechanisms. */
+export function buildSystem(parts: FrameParts, links: readonly StiffLink[]): System {
+  const blocks = [...parts.blocks, ...links.map(({ link, stiffness }) => linkBlock(link, stiffness))];
+  checkSymmetry(blocks);
+  const diagonal = diagonalOf(blocks, parts.fixed.length);
+  const springs = [...parts.springs, ...links].map(({ link }) => link);
+  const touched = fastened(parts.table, springs, parts.fixed.length);
+  for (const freedom of parts.elastic.keys()) touched[freedom] = 1;
+  const numbering = number(parts.fixed, touched);
+  const matrix = assemble(numbering, blocks);
+  const factor = factorise(analyse(matrix, nodeOf(numbering)), matrix);
+  return { numbering, matrix, factor, mechanisms: findMechanisms(parts, links, numbering, factor, diagonal) };
+}

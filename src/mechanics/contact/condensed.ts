@@ -1,0 +1,141 @@
+import { denseFactor, denseSolve } from "../dense.ts";
+import type { Contact } from "../model.ts";
+import type { ContactStatus } from "../statics/state.ts";
+import type { ContactLinks } from "./links.ts";
+
+/**
+ * The frame seen from its contacts. With every link at its base stiffness d the frame answers link forces p with link
+ * motions w = w0 + F p. A contact force λ is what is left of p when the base spring is taken out: λ = p − d w.
+ */
+export interface Condensed {
+  readonly contacts: readonly Contact[];
+  readonly links: ContactLinks;
+  /** Motion of link i per unit force on link j, by rows, m/N. */
+  readonly flexibility: Float64Array;
+  /** Motion of the links under the loads alone. */
+  readonly motion: Float64Array;
+}
+
+/** How a slipping contact is assumed to move: unit direction on its two sides, and the force per sideways motion across it, N/m. */
+export interface Slip {
+  readonly direction: readonly [number, number];
+  readonly drag: number;
+}
+
+/** What is assumed of each contact; `slip` matters where the status is "slips". */
+export interface Assumed {
+  readonly status: readonly ContactStatus[];
+  readonly slip: readonly Slip[];
+}
+
+export interface CondensedSolution {
+  /** p of each link: what the loaded frame feels beside its base springs. */
+  readonly force: Float64Array;
+  readonly motion: Float64Array;
+  /** λ of each link. */
+  readonly contact: Float64Array;
+  /** Near zero when the frame without the open contacts has a free motion. */
+  readonly smallestPivot: number;
+}
+
+/** One link's part in a condition: a·p + c·w. */
+interface Term {
+  readonly link: number;
+  readonly a: number;
+  readonly c: number;
+}
+
+/** Σ terms = rhs; one for each link. */
+interface Condition {
+  readonly terms: readonly Term[];
+  readonly rhs: number;
+}
+
+/** λ times `factor`, where a share `left` of the base spring stays in. */
+const contactForce = (model: Condensed, link: number, left = 0, factor = 1): Term => {
+  const base = model.links.links[link]?.base ?? 0;
+  return { link, a: factor, c: -factor * base * (1 - left) };
+};
+
+function normalCondition(model: Condensed, contact: Contact, link: number, open: boolean, left: number): Condition {
+  if (open) return { terms: [contactForce(model, link, left)], rhs: 0 };
+  const base = model.links.links[link]?.base ?? 1;
+  const { gap, stiffness = Infinity } = contact;
+  if (stiffness === Infinity) return { terms: [{ link, a: 0, c: base }], rhs: -base * gap };
+  return { terms: [{ link, a: 1, c: stiffness - base }], rhs: -stiffness * gap }; // λ = −stiffness (gap + w)
+}
+
+/**
+ * A slipping contact pulls with friction × push against its direction s. The direction itself follows the motion; its
+ * first-order change, drag = friction · push / |motion| on the motion across s, makes the search for it Newton's.
+ */
+function slipConditions(model: Condensed, friction: number, normal: number, slip: Slip, left: number): Condition[] {
+  const [x, y] = slip.direction;
+  const across = [-y, x] as const;
+  return [0, 1].map((side) => {
+    const turn = slip.drag * (across[side] ?? 0);
+    return {
+      terms: [
+        contactForce(model, normal + 1 + side, left),
+        contactForce(model, normal, 0, friction * (side === 0 ? x : y)),
+        { link: normal + 1, a: 0, c: turn * across[0] },
+        { link: normal + 2, a: 0, c: turn * across[1] },
+      ],
+      rhs: 0,
+    };
+  });
+}
+
+function conditions(model: Condensed, assumed: Assumed, left: number): Condition[] {
+  const all: Condition[] = [];
+  model.links.normal.forEach((normal, k) => {
+    const contact = model.contacts[k];
+    if (!contact) return;
+    const status = assumed.status[k] ?? "open";
+    all.push(normalCondition(model, contact, normal, status === "open", left));
+    const friction = contact.friction ?? 0;
+    if (friction === 0) return;
+    const slip = assumed.slip[k];
+    if (status === "slips" && slip) all.push(...slipConditions(model, friction, normal, slip, left));
+    else {
+      for (const link of [normal + 1, normal + 2]) {
+        const base = model.links.links[link]?.base ?? 1;
+        const term = status === "open" ? contactForce(model, link, left) : { link, a: 0, c: base };
+        all.push({ terms: [term], rhs: 0 });
+      }
+    }
+  });
+  return all;
+}
+
+/**
+ * Forces and motions of the contacts for assumed states. `left` is the share of the base stiffness that stays in open
+ * and slipping links: a tiny one keeps the equations solvable while the search passes through states that cannot stand.
+ */
+export function solveCondensed(model: Condensed, assumed: Assumed, left: number): CondensedSolution {
+  const { links, flexibility, motion } = model;
+  const n = links.links.length;
+  const matrix = new Float64Array(n * n);
+  const rhs = new Float64Array(n);
+  conditions(model, assumed, left).forEach((condition, i) => {
+    rhs[i] = condition.rhs;
+    for (const { link, a, c } of condition.terms) {
+      matrix[i * n + link] = (matrix[i * n + link] as number) + a;
+      rhs[i] = (rhs[i] as number) - c * (motion[link] as number);
+      for (let j = 0; j < n; j++) {
+        matrix[i * n + j] = (matrix[i * n + j] as number) + c * (flexibility[link * n + j] as number);
+      }
+    }
+  });
+  const factor = denseFactor(matrix, n);
+  const force = denseSolve(factor, rhs);
+  const total = new Float64Array(n);
+  const contact = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    let w = motion[i] as number;
+    for (let j = 0; j < n; j++) w += (flexibility[i * n + j] as number) * (force[j] as number);
+    total[i] = w;
+    contact[i] = (force[i] as number) - (links.links[i]?.base ?? 0) * w;
+  }
+  return { force, motion: total, contact, smallestPivot: factor.smallestPivot };
+}

@@ -1,0 +1,76 @@
+import type { FrameParts } from "../assembly/frame.ts";
+import type { Numbering } from "../assembly/numbering.ts";
+import { HELD, IDLE } from "../assembly/numbering.ts";
+import { MechanicsInputError } from "../errors.ts";
+import type { LoadsByMember } from "../load/compile.ts";
+import { atNode, compileMemberLoads } from "../load/compile.ts";
+import { addFixedEndForces } from "../load/fixed-end.ts";
+import type { Resultant } from "../load/resultant.ts";
+import { resultant } from "../load/resultant.ts";
+import { addToNodes } from "../member/transform.ts";
+import type { LoadCase } from "../model.ts";
+
+/** A load case made ready for the solver. Node quantities have six entries per node, member quantities twelve per member. */
+export interface AppliedCase {
+  readonly byMember: LoadsByMember;
+  /** End forces of loaded members with held ends. */
+  readonly held: Float64Array;
+  /** Forces applied directly to nodes. */
+  readonly onNodes: Float64Array;
+  /** onNodes and the reversed held end forces together: the right-hand side. */
+  readonly total: Float64Array;
+  /** Prescribed displacements, zero elsewhere. */
+  readonly settled: Float64Array;
+  readonly hasSettlements: boolean;
+  readonly resultant: Resultant;
+}
+
+/** Flattens a load case. Throws MechanicsInputError for a load that nothing can take. */
+export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: LoadCase): AppliedCase {
+  const { model, table } = parts;
+  const freedoms = 6 * model.nodes.length;
+  const byMember = compileMemberLoads(model, table.length, loadCase);
+  const held = new Float64Array(12 * table.count);
+  const onNodes = new Float64Array(freedoms);
+  for (const load of loadCase.nodes ?? []) {
+    const [force, moment] = atNode(model, load);
+    [...force, ...moment].forEach((value, i) => {
+      const freedom = 6 * load.node + i;
+      if (value !== 0 && numbering.unknownOf[freedom] === IDLE) {
+        throw new MechanicsInputError(`node ${load.node} is loaded in component ${i}, which nothing there resists`);
+      }
+      onNodes[freedom] = (onNodes[freedom] as number) + value;
+    });
+  }
+  const total = Float64Array.from(onNodes);
+  for (const [m, loads] of byMember) {
+    const member = model.members[m];
+    if (!member) continue;
+    addFixedEndForces(member, table.length[m] as number, loads, held, 12 * m);
+    addToNodes(table, m, reducedHeld(parts, m, held), 0, total, -1);
+  }
+  const settled = new Float64Array(freedoms);
+  for (const { node, component, value } of loadCase.settlements ?? []) {
+    const freedom = 6 * node + component;
+    if (numbering.unknownOf[freedom] !== HELD) {
+      throw new MechanicsInputError(`node ${node} settles in component ${component}, where no support is fixed`);
+    }
+    settled[freedom] = value;
+  }
+  const hasSettlements = (loadCase.settlements ?? []).length > 0;
+  return { byMember, held, onNodes, total, settled, hasSettlements, resultant: resultant(model, loadCase, byMember) };
+}
+
+/** Held end forces of member m as its nodes feel them: released components passed on by Cᵀ. */
+function reducedHeld({ table }: FrameParts, m: number, held: Float64Array): Float64Array {
+  const own = held.slice(12 * m, 12 * m + 12);
+  const release = table.releases.get(m);
+  if (!release) return own;
+  const out = new Float64Array(12);
+  for (let i = 0; i < 12; i++) {
+    for (let j = 0; j < 12; j++) {
+      out[j] = (out[j] as number) + (release.reduction[12 * i + j] as number) * (own[i] as number);
+    }
+  }
+  return out;
+}

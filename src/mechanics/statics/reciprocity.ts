@@ -1,0 +1,22 @@
+import type { AppliedCase } from "./applied.ts";
+import { demand } from "./checks.ts";
+
+/**
+ * Maxwell and Betti: the loads of one case do the same work on the displacements of another as the other way round.
+ * Neighbouring cases are compared; cases with settlements are left out, as their supports do work too.
+ */
+export function checkReciprocity(cases: readonly AppliedCase[], displacements: readonly Float64Array[]): void {
+  for (let c = 1; c < cases.length; c++) {
+    const [a, b] = [cases[c - 1], cases[c]];
+    const [ua, ub] = [displacements[c - 1], displacements[c]];
+    if (!a || !b || !ua || !ub || a.hasSettlements || b.hasSettlements) continue;
+    let [difference, size] = [0, 0];
+    for (let f = 0; f < ua.length; f++) {
+      const there = (a.total[f] as number) * (ub[f] as number);
+      const back = (b.total[f] as number) * (ua[f] as number);
+      difference += there - back;
+      size += Math.abs(there) + Math.abs(back);
+    }
+    if (size > 0) demand("reciprocity", Math.abs(difference) / size);
+  }
+}

@@ -1,0 +1,104 @@
+import { addAlong, motion } from "../assembly/link.ts";
+import { HELD } from "../assembly/numbering.ts";
+import type { Frame } from "../frame.ts";
+import type { Resultant } from "../load/resultant.ts";
+import { twiceEnergy } from "../mechanism/find.ts";
+import { GROUND } from "../model.ts";
+import { demand, equilibriumDefect, residualDefect } from "./checks.ts";
+import { addMemberForces, memberEnds } from "./member-forces.ts";
+import type { ContactResult, SolvedState } from "./state.ts";
+
+/** What acts on the frame in one solution. */
+export interface Acting {
+  readonly held: Float64Array;
+  readonly onNodes: Float64Array;
+  readonly total: Float64Array;
+  readonly resultant: Resultant;
+  /** Contact forces by link; empty without contacts. */
+  readonly contactForce: Float64Array;
+}
+
+/** Force and energy that rounding the displacements to doubles stands for. */
+function roundingOf(diagonal: Float64Array, u: Float64Array): { readonly force: number; readonly energy: number } {
+  let [force, energy] = [0, 0];
+  for (let f = 0; f < u.length; f++) {
+    const own = Number.EPSILON * (diagonal[f] as number) * Math.abs(u[f] as number);
+    energy += own * Math.abs(u[f] as number);
+    if (f % 6 < 3 && own > force) force = own;
+  }
+  return { force, energy };
+}
+
+/** Length by which moments are measured as forces. */
+function frameSize(frame: Frame): number {
+  let longest = 0;
+  for (const length of frame.parts.table.length) longest = Math.max(longest, length);
+  return longest || 1;
+}
+
+/**
+ * Member forces, reactions and the checks of one solution. Everything is formed member by member from the
+ * displacements, not from the assembled matrix, so the checks see errors of assembly and of the factor alike.
+ * Throws SolveCheckFailed.
+ */
+export function recover(
+  frame: Frame,
+  u: Float64Array,
+  acting: Acting,
+  contacts: readonly ContactResult[],
+): SolvedState {
+  const { parts } = frame;
+  const ends = memberEnds(parts.table, u, acting.held);
+  const balance = new Float64Array(u.length); // what supports must add at each freedom
+  addMemberForces(parts.table, ends.forces, balance);
+  const ground = new Float64Array(u.length);
+  const springs = new Float64Array(6 * (frame.model.springs ?? []).length);
+  for (const { spring, component, link, stiffness } of parts.springs) {
+    const force = -stiffness * motion(link, u);
+    springs[6 * spring + component] = force;
+    addAlong(link, -force, balance);
+    if (frame.model.springs?.[spring]?.to === GROUND) addAlong(link, force, ground);
+  }
+  frame.contacts.links.forEach(({ contact, link }, i) => {
+    const force = acting.contactForce[i] as number;
+    addAlong(link, -force, balance);
+    if (frame.model.contacts?.[contact]?.to === GROUND) addAlong(link, force, ground);
+  });
+  for (let f = 0; f < u.length; f++) balance[f] = (balance[f] as number) - (acting.onNodes[f] as number);
+  const reactions = new Float64Array(u.length);
+  for (const [freedom, stiffness] of parts.elastic) reactions[freedom] = -stiffness * (u[freedom] as number);
+  let work = 0;
+  let workScale = 0;
+  const { unknownOf } = frame.system.numbering;
+  for (let f = 0; f < u.length; f++) {
+    if (unknownOf[f] === HELD) {
+      reactions[f] = balance[f] as number;
+      balance[f] = 0;
+      const own = ((acting.total[f] as number) + (reactions[f] as number)) * (u[f] as number);
+      work += own;
+      workScale += Math.abs(own);
+    } else {
+      balance[f] = (balance[f] as number) - (reactions[f] as number);
+      const own = (acting.total[f] as number) * (u[f] as number);
+      work += own;
+      workScale += Math.abs(own);
+    }
+    ground[f] = (ground[f] as number) + (reactions[f] as number);
+  }
+  frame.contacts.links.forEach(({ link }, i) => {
+    const own = (acting.contactForce[i] as number) * motion(link, u);
+    work += own;
+    workScale += Math.abs(own);
+  });
+  const energy = twiceEnergy(parts, [], u);
+  const residual = residualDefect(balance, ends.forces, acting.onNodes, frameSize(frame));
+  const rounding = roundingOf(parts.diagonal, u);
+  const share = (value: number, scale: number): number => (value === 0 ? 0 : value / scale);
+  const lost = share(rounding.force, residual.scale);
+  const quality = {
+    residual: demand("residual", residual.defect, lost),
+    equilibrium: demand("equilibrium", equilibriumDefect(frame.model, acting.resultant, ground), lost),
+    energy: demand("energy", share(Math.abs(energy - work), workScale + energy), share(rounding.energy, workScale)),
+  };
+  return { kind: "solved", displacements: u, reactions, ends, springs, contacts, quality };
+}

@@ -1,0 +1,35 @@
+import type { Combination } from "../model.ts";
+import type { SolvedState } from "./state.ts";
+
+function weighted(parts: readonly Float64Array[], factors: Combination, length: number): Float64Array {
+  const sum = new Float64Array(length);
+  parts.forEach((part, c) => {
+    const factor = factors[c] ?? 0;
+    if (factor === 0) return;
+    for (let i = 0; i < length; i++) sum[i] = (sum[i] as number) + factor * (part[i] as number);
+  });
+  return sum;
+}
+
+/** The response to a combination of load cases of a frame without contacts. */
+export function superpose(cases: readonly SolvedState[], factors: Combination): SolvedState {
+  const first = cases[0];
+  if (!first) throw new RangeError("a combination needs at least one load case");
+  const sum = (pick: (state: SolvedState) => Float64Array): Float64Array =>
+    weighted(cases.map(pick), factors, pick(first).length);
+  const worst = (pick: (state: SolvedState) => number): number =>
+    cases.reduce((most, state) => Math.max(most, pick(state)), 0);
+  return {
+    kind: "solved",
+    displacements: sum((s) => s.displacements),
+    reactions: sum((s) => s.reactions),
+    ends: { displacements: sum((s) => s.ends.displacements), forces: sum((s) => s.ends.forces) },
+    springs: sum((s) => s.springs),
+    contacts: [],
+    quality: {
+      residual: worst((s) => s.quality.residual),
+      equilibrium: worst((s) => s.quality.equilibrium),
+      energy: worst((s) => s.quality.energy),
+    },
+  };
+}
