@@ -1,0 +1,112 @@
+import type { SymmetricMatrix } from "./symmetric-matrix.ts";
+
+/** The share of one element: an m × m symmetric block on m unknowns. */
+export interface ElementBlock {
+  /** The m unknowns the block acts on; a negative one is held and its row and column are left out. */
+  readonly unknowns: ArrayLike<number>;
+  /** m × m, row by row; only the lower triangle is read. */
+  readonly values: ArrayLike<number>;
+}
+
+interface Triplets {
+  readonly row: Int32Array;
+  readonly column: Int32Array;
+  readonly value: Float64Array;
+  readonly count: number;
+}
+
+/**
+ * Sums element blocks into one matrix of n unknowns. Every unknown gets a diagonal entry, also one that no block touches.
+ * The pattern hangs on the unknowns alone, and sums are formed in the order of the blocks, so a result repeats exactly.
+ * Throws a RangeError for an unknown ≥ n, a block that is not m × m, or a value that is not finite.
+ */
+export function assembleSymmetric(n: number, blocks: Iterable<ElementBlock>): SymmetricMatrix {
+  const triplets = collect(n, blocks);
+  const byRow = stableOrder(triplets.row, triplets.count, n, undefined);
+  const byColumn = stableOrder(triplets.column, triplets.count, n, byRow);
+  return sumRuns(n, triplets, byColumn);
+}
+
+function collect(n: number, blocks: Iterable<ElementBlock>): Triplets {
+  let row = new Int32Array(Math.max(4 * n, 64));
+  let column = new Int32Array(row.length);
+  let value = new Float64Array(row.length);
+  let count = 0;
+  const push = (i: number, j: number, a: number): void => {
+    if (!Number.isFinite(a)) throw new RangeError(`the entry of unknowns ${i} and ${j} is not a finite number`);
+    if (count === row.length) {
+      row = grown(row, new Int32Array(2 * count));
+      column = grown(column, new Int32Array(2 * count));
+      value = grown(value, new Float64Array(2 * count));
+    }
+    row[count] = Math.max(i, j);
+    column[count] = Math.min(i, j);
+    value[count++] = a;
+  };
+  for (let j = 0; j < n; j++) push(j, j, 0);
+  for (const { unknowns, values } of blocks) {
+    const m = unknowns.length;
+    if (values.length !== m * m)
+      throw new RangeError(`a block on ${m} unknowns needs ${m * m} values, not ${values.length}`);
+    for (let a = 0; a < m; a++) {
+      const i = unknowns[a] as number;
+      if (i >= n) throw new RangeError(`unknown ${i} does not exist: there are ${n}`);
+      if (i < 0) continue;
+      for (let b = 0; b <= a; b++) {
+        const j = unknowns[b] as number;
+        if (j < 0) continue;
+        const entry = values[a * m + b] as number;
+        // Two places of one block on the same unknown: both triangles fall on its diagonal.
+        push(i, j, i === j && a !== b ? 2 * entry : entry);
+      }
+    }
+  }
+  return { row, column, value, count };
+}
+
+function grown<T extends Int32Array | Float64Array>(from: T, into: T): T {
+  into.set(from);
+  return into;
+}
+
+/** Counting sort: the places 0 … count − 1 (or those of `previous`, kept in order among equals) by ascending key. */
+function stableOrder(key: Int32Array, count: number, keys: number, previous: Int32Array | undefined): Int32Array {
+  const next = new Int32Array(keys + 1);
+  for (let e = 0; e < count; e++) {
+    const slot = (key[e] as number) + 1;
+    next[slot] = (next[slot] as number) + 1;
+  }
+  for (let k = 0; k < keys; k++) next[k + 1] = (next[k + 1] as number) + (next[k] as number);
+  const order = new Int32Array(count);
+  for (let place = 0; place < count; place++) {
+    const e = previous === undefined ? place : (previous[place] as number);
+    const k = key[e] as number;
+    const slot = next[k] as number;
+    order[slot] = e;
+    next[k] = slot + 1;
+  }
+  return order;
+}
+
+function sumRuns(n: number, triplets: Triplets, order: Int32Array): SymmetricMatrix {
+  const colStart = new Int32Array(n + 1);
+  const rowIndex = new Int32Array(order.length);
+  const value = new Float64Array(order.length);
+  let filled = 0;
+  let currentRow = -1;
+  let currentColumn = -1;
+  for (const e of order) {
+    const i = triplets.row[e] as number;
+    const j = triplets.column[e] as number;
+    if (i === currentRow && j === currentColumn) {
+      value[filled - 1] = (value[filled - 1] as number) + (triplets.value[e] as number);
+      continue;
+    }
+    currentRow = i;
+    currentColumn = j;
+    rowIndex[filled] = i;
+    value[filled++] = triplets.value[e] as number;
+    colStart[j + 1] = filled;
+  }
+  return { n, colStart, rowIndex: rowIndex.slice(0, filled), value: value.slice(0, filled) };
+}

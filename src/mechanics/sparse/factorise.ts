@@ -1,0 +1,127 @@
+import type { Analysis } from "./analyse.ts";
+import { at } from "./at.ts";
+import { eliminate } from "./front.ts";
+import type { FrontPlan } from "./front-plan.ts";
+import { handOn } from "./hand-on.ts";
+import { substitute, substituteBack } from "./substitute.ts";
+import { pivotScale, type SymmetricMatrix } from "./symmetric-matrix.ts";
+
+/** A pivot that all but vanished: `ratio` is pivot / |diagonal of the matrix| (its column's largest entry where that is 0). */
+export interface SuspiciousPivot {
+  readonly unknown: number;
+  readonly ratio: number;
+  /** The pivot was put out of use by holding the unknown; results are those of the matrix held there. */
+  readonly held: boolean;
+}
+
+export interface Pivots {
+  /** With the suspicious ones these add up to n: the inertia of the matrix (Sylvester's law). */
+  readonly positive: number;
+  readonly negative: number;
+  /** In the order of the unknowns. */
+  readonly suspicious: readonly SuspiciousPivot[];
+}
+
+/** A matrix as L·D·Lᵀ. */
+export interface Factor {
+  readonly n: number;
+  readonly pivots: Pivots;
+  /** x of K·x = b for k right-hand sides, column by column (n × k in, n × k out). */
+  solve(b: Float64Array, k: number): Float64Array;
+  /** x of Lᵀ·x = y, both by unknown. */
+  solveUpper(y: Float64Array): Float64Array;
+}
+
+/** Below this a pivot is suspicious: less than ten of a double's sixteen digits of the diagonal were left. */
+export const SUSPICIOUS_RATIO = 1e-10;
+/** Below this a pivot is nothing but rounding error, and its unknown is held. */
+export const HELD_RATIO = 1e-13;
+
+/**
+ * Factorises without pivoting: safe for stiffness matrices (positive semi-definite), and good for other symmetric matrices
+ * as long as no leading block is nearly singular, which shows as a suspicious pivot.
+ * A held unknown is tied to ground by a spring as stiff as its own diagonal, so the rest can still be computed.
+ * Throws a RangeError for a matrix of another pattern than the analysis.
+ */
+export function factorise(analysis: Analysis, matrix: SymmetricMatrix): Factor {
+  checkPattern(analysis, matrix);
+  const { plan, n } = analysis;
+  const scale = pivotScale(matrix);
+  const floor = scale.reduce((a, b) => Math.max(a, b), 0) || 1;
+  const suspicious: SuspiciousPivot[] = [];
+  let positive = 0;
+  let negative = 0;
+  const takePivot = (place: number, pivot: number): number => {
+    const unknown = at(plan.unknownAt, place);
+    const own = scale[unknown] as number;
+    if (Math.abs(pivot) >= SUSPICIOUS_RATIO * own && own > 0) {
+      if (pivot > 0) positive++;
+      else negative++;
+      return pivot;
+    }
+    const ratio = own > 0 ? pivot / own : 0;
+    const held = Math.abs(ratio) < HELD_RATIO;
+    suspicious.push({ unknown, ratio, held });
+    return held ? own || floor : pivot;
+  };
+  const panels = new Float64Array(analysis.memory.factor);
+  const diagonal = new Float64Array(n);
+  for (let e = 0; e < plan.target.length; e++) panels[at(plan.target, e)] = matrix.value[e] as number;
+  eliminateFronts(plan, panels, diagonal, takePivot);
+  suspicious.sort((a, b) => a.unknown - b.unknown);
+  return {
+    n,
+    pivots: { positive, negative, suspicious },
+    solve: (b, k) => substitute(plan, panels, diagonal, b, k),
+    solveUpper: (y) => substituteBack(plan, panels, y),
+  };
+}
+
+/** Multifrontal elimination: Duff, Reid 1983; the blocks handed on wait on a stack: Liu 1992, "The multifrontal method". */
+function eliminateFronts(
+  plan: FrontPlan,
+  panels: Float64Array,
+  diagonal: Float64Array,
+  takePivot: (place: number, pivot: number) => number,
+): void {
+  const stack = new Float64Array(plan.stackSize);
+  const scaled = new Float64Array(plan.largestPanel);
+  const waiting = new Int32Array(plan.fronts);
+  let depth = 0;
+  let top = 0;
+  for (let s = 0; s < plan.fronts; s++) {
+    const columns = at(plan.firstPlace, s + 1) - at(plan.firstPlace, s);
+    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
+    const start = plan.panelStart[s] as number;
+    const block = top;
+    stack.fill(0, block, block + rows * rows);
+    let bottom = top;
+    for (let c = 0; c < at(plan.children, s); c++) {
+      const child = at(waiting, --depth);
+      const size = at(plan.rowStart, child + 1) - at(plan.rowStart, child);
+      bottom -= size * size;
+      handOn(plan.inParent, at(plan.rowStart, child), size, stack, bottom, panels, start, columns, block, rows);
+    }
+    eliminate(panels, start, columns, rows, scaled, diagonal, at(plan.firstPlace, s), takePivot, stack, block);
+    if (rows > 0) {
+      stack.copyWithin(bottom, block, block + rows * rows);
+      waiting[depth++] = s;
+    }
+    top = bottom + rows * rows;
+  }
+}
+
+function checkPattern(analysis: Analysis, matrix: SymmetricMatrix): void {
+  const { colStart, rowIndex } = analysis.pattern;
+  const same =
+    matrix.n === analysis.n &&
+    (matrix.colStart === colStart || equal(matrix.colStart, colStart)) &&
+    (matrix.rowIndex === rowIndex || equal(matrix.rowIndex, rowIndex));
+  if (!same) throw new RangeError("the matrix has another pattern than the one that was analysed");
+}
+
+function equal(a: Int32Array, b: Int32Array): boolean {
+  if (a.length !== b.length) return false;
+  for (let k = 0; k < a.length; k++) if (a[k] !== b[k]) return false;
+  return true;
+}

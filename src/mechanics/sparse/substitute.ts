@@ -1,0 +1,140 @@
+import { at } from "./at.ts";
+import type { FrontPlan } from "./front-plan.ts";
+
+const TOGETHER = 4; // right-hand sides that go through the factor at a time
+
+/** x of L·D·Lᵀ·x = b for k right-hand sides, column by column. */
+export function substitute(
+  plan: FrontPlan,
+  panels: Float64Array,
+  diagonal: Float64Array,
+  b: Float64Array,
+  k: number,
+): Float64Array {
+  const n = diagonal.length;
+  if (b.length !== n * k)
+    throw new RangeError(`${b.length} values given where ${k} right-hand sides of ${n} are needed`);
+  const solution = new Float64Array(n * k);
+  for (let done = 0; done < k; ) {
+    const width = k - done >= 2 ? TOGETHER : 1;
+    const used = Math.min(width, k - done);
+    const x = new Float64Array(n * width);
+    for (let c = 0; c < used; c++) {
+      const from = (done + c) * n;
+      for (let place = 0; place < n; place++) x[place * width + c] = b[from + at(plan.unknownAt, place)] as number;
+    }
+    if (width === 1) forwardOne(plan, panels, x);
+    else forwardFour(plan, panels, x);
+    for (let place = 0; place < n; place++) {
+      const pivot = diagonal[place] as number;
+      for (let c = 0; c < width; c++) x[place * width + c] = (x[place * width + c] as number) / pivot;
+    }
+    if (width === 1) backwardOne(plan, panels, x);
+    else backwardFour(plan, panels, x);
+    for (let c = 0; c < used; c++) {
+      const to = (done + c) * n;
+      for (let place = 0; place < n; place++) solution[to + at(plan.unknownAt, place)] = x[place * width + c] as number;
+    }
+    done += used;
+  }
+  return solution;
+}
+
+/** x of Lᵀ·x = y, both by unknown. */
+export function substituteBack(plan: FrontPlan, panels: Float64Array, y: Float64Array): Float64Array {
+  const x = plan.unknownAt.length === y.length ? new Float64Array(y.length) : undefined;
+  if (x === undefined) throw new RangeError(`${y.length} values given where ${plan.unknownAt.length} are needed`);
+  for (let place = 0; place < x.length; place++) x[place] = y[at(plan.unknownAt, place)] as number;
+  backwardOne(plan, panels, x);
+  const result = new Float64Array(y.length);
+  for (let place = 0; place < x.length; place++) result[at(plan.unknownAt, place)] = x[place] as number;
+  return result;
+}
+
+function forwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
+  for (let s = 0; s < plan.fronts; s++) {
+    const first = at(plan.firstPlace, s);
+    const columns = at(plan.firstPlace, s + 1) - first;
+    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
+    const below = at(plan.rowStart, s) - columns;
+    let l = plan.panelStart[s] as number;
+    for (let i = 0; i < columns + rows; i++, l += columns) {
+      const depth = Math.min(i, columns);
+      let sum = 0;
+      for (let k = 0; k < depth; k++) sum += (panels[l + k] as number) * (x[first + k] as number);
+      const place = i < columns ? first + i : (plan.row[below + i] as number);
+      x[place] = (x[place] as number) - sum;
+    }
+  }
+}
+
+function backwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
+  for (let s = plan.fronts - 1; s >= 0; s--) {
+    const first = at(plan.firstPlace, s);
+    const columns = at(plan.firstPlace, s + 1) - first;
+    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
+    const below = at(plan.rowStart, s) - columns;
+    let l = (plan.panelStart[s] as number) + (columns + rows) * columns;
+    for (let i = columns + rows - 1; i >= 0; i--) {
+      l -= columns;
+      const depth = Math.min(i, columns);
+      const xi = x[i < columns ? first + i : (plan.row[below + i] as number)] as number;
+      for (let k = 0; k < depth; k++) x[first + k] = (x[first + k] as number) - (panels[l + k] as number) * xi;
+    }
+  }
+}
+
+function forwardFour(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
+  for (let s = 0; s < plan.fronts; s++) {
+    const first = at(plan.firstPlace, s);
+    const columns = at(plan.firstPlace, s + 1) - first;
+    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
+    const below = at(plan.rowStart, s) - columns;
+    let l = plan.panelStart[s] as number;
+    for (let i = 0; i < columns + rows; i++, l += columns) {
+      const depth = Math.min(i, columns);
+      let s0 = 0;
+      let s1 = 0;
+      let s2 = 0;
+      let s3 = 0;
+      for (let k = 0, from = first * TOGETHER; k < depth; k++, from += TOGETHER) {
+        const entry = panels[l + k] as number;
+        s0 += entry * (x[from] as number);
+        s1 += entry * (x[from + 1] as number);
+        s2 += entry * (x[from + 2] as number);
+        s3 += entry * (x[from + 3] as number);
+      }
+      const to = (i < columns ? first + i : (plan.row[below + i] as number)) * TOGETHER;
+      x[to] = (x[to] as number) - s0;
+      x[to + 1] = (x[to + 1] as number) - s1;
+      x[to + 2] = (x[to + 2] as number) - s2;
+      x[to + 3] = (x[to + 3] as number) - s3;
+    }
+  }
+}
+
+function backwardFour(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
+  for (let s = plan.fronts - 1; s >= 0; s--) {
+    const first = at(plan.firstPlace, s);
+    const columns = at(plan.firstPlace, s + 1) - first;
+    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
+    const below = at(plan.rowStart, s) - columns;
+    let l = (plan.panelStart[s] as number) + (columns + rows) * columns;
+    for (let i = columns + rows - 1; i >= 0; i--) {
+      l -= columns;
+      const depth = Math.min(i, columns);
+      const from = (i < columns ? first + i : (plan.row[below + i] as number)) * TOGETHER;
+      const x0 = x[from] as number;
+      const x1 = x[from + 1] as number;
+      const x2 = x[from + 2] as number;
+      const x3 = x[from + 3] as number;
+      for (let k = 0, to = first * TOGETHER; k < depth; k++, to += TOGETHER) {
+        const entry = panels[l + k] as number;
+        x[to] = (x[to] as number) - entry * x0;
+        x[to + 1] = (x[to + 1] as number) - entry * x1;
+        x[to + 2] = (x[to + 2] as number) - entry * x2;
+        x[to + 3] = (x[to + 3] as number) - entry * x3;
+      }
+    }
+  }
+}
