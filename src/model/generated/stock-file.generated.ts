@@ -628,7 +628,10 @@ about?: About
 slotSize: SlotSize
 mass: MassValue
 tested?: Tested
-screw: Reference
+/**
+ * The name of another part of stock.
+ */
+screw: string
 /**
  * A length: a number in mm (or in), or a string with its unit.
  */

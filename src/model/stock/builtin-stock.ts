@@ -12,7 +12,7 @@ import stands from "./builtin/stands.stock.json" with { type: "json" };
 import standsInch from "./builtin/stands-inch.stock.json" with { type: "json" };
 import toolsInch from "./builtin/tools-inch.stock.json" with { type: "json" };
 import toolsMetric from "./builtin/tools-metric.stock.json" with { type: "json" };
-import { EMPTY_STOCK, resolveStock, type StockSource } from "./resolve-stock.ts";
+import { addStock, EMPTY_STOCK } from "./resolve-stock.ts";
 import type { Stock } from "./stock.ts";
 
 /** Materials first: series need them. The compiler sees words where the schema has choices, so the files' type is stated here. */
@@ -37,15 +37,9 @@ let made: Stock | undefined;
 /** The generic stock that comes with the tool; made once. Throws when the tool's own data is at fault. */
 export function builtinStock(): Stock {
   if (made !== undefined) return made;
-  const sources = [...BUILTIN_FILES].map(([name, value]): StockSource => {
-    const file = `built-in ${name}`;
-    return { value, place: (pointer) => ({ file, pointer, line: 1, column: 1, endLine: 1, endColumn: 1 }) };
-  });
-  const { stock, problems } = resolveStock(sources, EMPTY_STOCK);
-  const first = problems[0];
-  if (first !== undefined) {
-    throw new Error(`${first.place.file}${first.place.pointer}: ${first.found}; expected ${first.expected}`);
-  }
+  const { stock, complaints } = addStock([...BUILTIN_FILES.values()], EMPTY_STOCK);
+  const first = complaints.flat()[0];
+  if (first !== undefined) throw new Error(`built-in ${first.pointer}: ${first.found}; expected ${first.expected}`);
   made = stock;
   return made;
 }

@@ -31,9 +31,9 @@ export function blockOf(cell: Cell): number {
 }
 
 /**
- * Depth at which the cavity's sides turn inwards at 45°, m. Two neighbouring cavities tapered from there leave a diagonal web of
- * constant thickness `web`: its sides are the lines through (block, shoulder) and (shoulder, block), √2 (block − shoulder) / 2 · 2
- * apart measured square to them, so shoulder = block − web / √2. A cavity that stays clear of the web keeps a flat floor.
+ * Depth at which the cavity's sides turn inwards at 45°, m. The cavities of two neighbouring faces then run parallel, along the lines
+ * through [block, shoulder] and [shoulder, block] in the corner's coordinates, √2 (block − shoulder) apart: so that the web between
+ * them keeps its thickness, shoulder = block − web / √2. A cavity that stays clear of the web keeps its full width to the floor.
  */
 export function shoulderOf(cell: Cell): number {
   return Math.min(cell.slot.depth, blockOf(cell) - cell.slot.web / Math.SQRT2);

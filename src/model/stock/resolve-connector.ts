@@ -30,8 +30,8 @@ function testedOf(raw: Tested, at: string, read: StockReader): TestedValues {
     ...(rotationalStiffness === undefined
       ? {}
       : { rotationalStiffness: read.size(rotationalStiffness, "rotationalStiffness", `${at}/rotationalStiffness`) }),
-    ...(slip === undefined ? {} : { slip: read.size(slip, "force", `${at}/slip`) }),
-    ...(moment === undefined ? {} : { moment: read.size(moment, "moment", `${at}/moment`) }),
+    ...(slip === undefined ? {} : { slip: read.size(slip, "force", `${at}/slip`, "part force capacity") }),
+    ...(moment === undefined ? {} : { moment: read.size(moment, "moment", `${at}/moment`, "part moment capacity") }),
   };
 }
 
@@ -54,7 +54,7 @@ export function resolveConnector(raw: RawConnector, at: string, read: StockReade
           ? si(0, "length")
           : read.size(raw.gussetThickness, "length", `${at}/gussetThickness`);
       if (gussets > 0 && raw.gussetThickness === undefined) {
-        read.refuse("value-missing", at, "gussets without gussetThickness", "gussetThickness");
+        read.refuse("missing-value", at, "gussets without gussetThickness", "gussetThickness");
       }
       const width = read.size(raw.width, "length", `${at}/width`);
       return { ...common, kind: "bracket", legs, width, gussets, gussetThickness, lugs: raw.lugs ?? false };

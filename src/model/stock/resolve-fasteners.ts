@@ -15,12 +15,12 @@ export function resolveScrews(raw: ScrewFamily, at: string, read: StockReader): 
     key: read.size(raw.key, "length", `${at}/key`),
     socketDepth: read.amount(raw.socketDepth, "length", `${at}/socketDepth`),
     propertyClass: raw.propertyClass,
-    torque: read.size(raw.torque, "moment", `${at}/torque`),
+    torque: read.size(raw.torque, "moment", `${at}/torque`, "torque"),
     source: raw.source,
   };
   return raw.lengths.map((length, i) => ({
     name: raw.name.replaceAll("{length}", showNumber(length)),
-    length: read.size(length, "length", `${at}/lengths/${i}`),
+    length: read.size(length, "length", `${at}/lengths/${i}`, "screw length"),
     ...family,
   }));
 }

@@ -36,7 +36,7 @@ export function resolveSheets(raw: SheetFamily, at: string, read: StockReader): 
   };
   return raw.thicknesses.map((thickness, i) => ({
     name: raw.name.replaceAll("{thickness}", showNumber(thickness)),
-    thickness: read.size(thickness, "length", `${at}/thicknesses/${i}`),
+    thickness: read.size(thickness, "length", `${at}/thicknesses/${i}`, "sheet thickness"),
     ...family,
   }));
 }
@@ -78,7 +78,7 @@ export function resolveStand(raw: StockStand, at: string, read: StockReader): St
     diameter: read.size(raw.diameter, "length", `${at}/diameter`),
     collar: read.size(raw.collar, "length", `${at}/collar`),
     raise: read.range(raw.raise, `${at}/raise`),
-    capacity: read.size(raw.capacity, "force", `${at}/capacity`),
+    capacity: read.size(raw.capacity, "force", `${at}/capacity`, "part force capacity"),
     brake: raw.brake ?? false,
     swivel: raw.swivel ?? false,
     mass: read.amount(raw.mass, "mass", `${at}/mass`),

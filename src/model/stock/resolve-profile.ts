@@ -1,7 +1,7 @@
 import type { DrawnProfile, GeneratedProfile, Profile as RawProfile } from "../generated/stock-file.generated.ts";
 import { quote } from "../text/quote.ts";
 import { si } from "../units/quantity.ts";
-import { crossSection } from "./cross-section.ts";
+import { type CrossSection, crossSection } from "./cross-section.ts";
 import { crossing, insideRing } from "./crossing.ts";
 import { torquesOf } from "./resolve-series.ts";
 import { asHole, asOutline, withoutRepeats } from "./ring.ts";
@@ -34,7 +34,11 @@ function generated(
       "a series with closedWall",
     );
   }
-  const section = crossSection(base.cell, raw.columns, raw.rows, closed);
+  let drawnOnce: CrossSection | undefined;
+  const section = (): CrossSection => {
+    drawnOnce ??= crossSection(base.cell, raw.columns, raw.rows, closed);
+    return drawnOnce;
+  };
   const { name: _series, cell, ...common } = base;
   return {
     ...common,
@@ -43,9 +47,16 @@ function generated(
     pitch: si(cell.pitch, "length"),
     height: si(raw.rows * cell.pitch, "length"),
     width: si(raw.columns * cell.pitch, "length"),
-    region: { outer: section.outer, holes: section.holes },
-    slots: section.slots,
-    bores: section.bores,
+    // A run uses few of the many profiles in stock: each is drawn when first looked at.
+    get region() {
+      return section();
+    },
+    get slots() {
+      return section().slots;
+    },
+    get bores() {
+      return section().bores;
+    },
   };
 }
 
@@ -55,7 +66,7 @@ function drawnSlots(raw: DrawnProfile, at: string, read: StockReader): readonly 
     return {
       face: slot.face,
       number: 0,
-      across: read.pair([slot.across, 0], `${here}/across`)[0],
+      across: read.offset(slot.across, `${here}/across`),
       opening: slot.closed === true ? 0 : read.size(slot.opening, "length", `${here}/opening`),
       lip: read.size(slot.lip, "length", `${here}/lip`),
       depth: read.size(slot.depth, "length", `${here}/depth`),
@@ -148,7 +159,7 @@ function drawn(
   return {
     name: raw.name,
     about: raw.about ?? "",
-    pitch: read.size(raw.pitch, "length", `${at}/pitch`),
+    pitch: read.size(raw.pitch, "length", `${at}/pitch`, "section size"),
     slotSize: raw.slotSize,
     height: si(top - bottom, "length"),
     width: si(right - left, "length"),
@@ -157,10 +168,10 @@ function drawn(
     bores: drawnBores(raw, at, read),
     material: raw.material,
     weight: raw.weight,
-    lipRating: read.size(raw.lipRating, "force", `${at}/lipRating`),
+    lipRating: read.size(raw.lipRating, "force", `${at}/lipRating`, "part force capacity"),
     lipSource: raw.lipSource,
     torques: torquesOf(raw.torques, `${at}/torques`, read),
-    stockLength: read.size(raw.stockLength, "length", `${at}/stockLength`),
+    stockLength: read.size(raw.stockLength, "length", `${at}/stockLength`, "bar length"),
   };
 }
 

@@ -14,7 +14,7 @@ function cellOf(raw: RawSeries, at: string, read: StockReader): Cell {
     value === undefined ? {} : { [key]: read.size(value, "length", `${at}/${key}`) };
   const slot = raw.slot;
   return {
-    pitch: read.size(raw.pitch, "length", `${at}/pitch`),
+    pitch: read.size(raw.pitch, "length", `${at}/pitch`, "section size"),
     slot: {
       opening: read.size(slot.opening, "length", `${at}/slot/opening`),
       lip: read.size(slot.lip, "length", `${at}/slot/lip`),
@@ -47,7 +47,7 @@ export function torquesOf(
 ): ReadonlyMap<string, Si<"moment">> {
   const torques = new Map<string, Si<"moment">>();
   for (const [thread, value] of Object.entries(raw ?? {})) {
-    if (value !== undefined) torques.set(thread, read.size(value, "moment", pointerTo(at, thread)));
+    if (value !== undefined) torques.set(thread, read.size(value, "moment", pointerTo(at, thread), "torque"));
   }
   return torques;
 }
@@ -55,7 +55,7 @@ export function torquesOf(
 function ratingOf(raw: RawSeries, cell: Cell, material: Material | undefined, at: string, read: StockReader) {
   if (raw.lipRating !== undefined) {
     const lipSource = raw.lipSource ?? "stated in the stock file";
-    return { lipRating: read.size(raw.lipRating, "force", `${at}/lipRating`), lipSource };
+    return { lipRating: read.size(raw.lipRating, "force", `${at}/lipRating`, "part force capacity"), lipSource };
   }
   if (raw.ratedNut === undefined) {
     read.refuse(
@@ -70,7 +70,7 @@ function ratingOf(raw: RawSeries, cell: Cell, material: Material | undefined, at
   const nutWidth = read.size(raw.ratedNut[1], "length", `${at}/ratedNut/1`);
   if (nutWidth <= cell.slot.opening || nutWidth > cell.slot.cavity) {
     read.refuse(
-      "value-out-of-range",
+      "nut-does-not-fit",
       `${at}/ratedNut/1`,
       String(raw.ratedNut[1]),
       "wider than the opening, no wider than the cavity",
@@ -98,7 +98,7 @@ export function resolveSeries(
     slotSize: raw.slotSize,
     weight: raw.weight,
     material: raw.material,
-    stockLength: read.size(raw.stockLength, "length", `${at}/stockLength`),
+    stockLength: read.size(raw.stockLength, "length", `${at}/stockLength`, "bar length"),
     ...ratingOf(raw, cell, materials.get(raw.material), at, read),
     torques: torquesOf(raw.torques, `${at}/torques`, read),
   };

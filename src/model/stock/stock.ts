@@ -201,6 +201,7 @@ export interface JoiningPlate extends ConnectorBase {
 /** Sits in a slot of the ending bar and pulls its cut end against the bar it meets; the nut lies in that bar's slot. */
 export interface EndFastener extends ConnectorBase {
   readonly kind: "end-fastener";
+  /** Its length is what stands out of the cut end. */
   readonly screw: string;
   /** Depth of the screw's axis below the face it sits under, m. */
   readonly depth: Si<"length">;
