@@ -4,6 +4,8 @@ import { real } from "./read.ts";
 
 /** A sharp re-entrant corner: the ideal shear stress grows without bound there. Lengths in grid steps. */
 export interface SharpCorner {
+  /** Number of the point, counted through all rings: also its vertex and its node. */
+  readonly vertex: number;
   readonly y: number;
   readonly z: number;
   /** Distance to the nearest piece of outline that does not start or end at the corner: the wall there, or the gap. */
@@ -19,14 +21,16 @@ const SMOOTH_TURN = Math.PI / 6;
 /** The sharp re-entrant corners of a section, in ring order. */
 export function sharpCorners(grid: Grid): SharpCorner[] {
   const corners: SharpCorner[] = [];
+  let first = 0;
   grid.rings.forEach((ring, index) => {
     const n = ring.y.length;
     // Turning that goes against the ring's sense bends into the material on the outer ring, the other way round on holes.
     const inwards = ringSense(ring) * (index === 0 ? -1 : 1);
     for (let i = 0; i < n; i++) {
       if (inwards * turning(ring, i) <= SMOOTH_TURN) continue;
-      corners.push({ y: real(ring.y, i), z: real(ring.z, i), room: roomAt(grid, ring, i) });
+      corners.push({ vertex: first + i, y: real(ring.y, i), z: real(ring.z, i), room: roomAt(grid, ring, i) });
     }
+    first += n;
   });
   return corners;
 }

@@ -1,10 +1,14 @@
-import type { Region, Ring } from "../geometry/polygon.ts";
+import { bounds, type Region, type Ring } from "../geometry/polygon.ts";
 
 /**
  * Largest grid coordinate of a section. With whole numbers up to 2^25 every difference and product in an orientation test
  * stays below 2^53, so the test is exact in doubles and no robust predicates are needed (the mesher's box reaches 1.5 times further).
  */
 export const GRID_REACH = 2 ** 24;
+
+/** Half sizes [m] beyond which the sixth power of a length would lose digits or overflow; no bar comes near. */
+const SMALLEST = 1e-9;
+const LARGEST = 1e6;
 
 /** One ring on the grid; whole-numbered coordinates, no point repeated in a row. */
 export interface GridRing {
@@ -24,28 +28,25 @@ export interface Grid {
   readonly origin: { readonly y: number; readonly z: number };
 }
 
-/** Rounds a region to the grid. Throws RangeError for a ring of fewer than three points or a coordinate that is no finite number. */
+/** Rounds a region to the grid. Throws RangeError for too few points, no finite number, no area, no size of a bar, a hole that reaches outside. */
 export function toGrid(region: Region): Grid {
   const rings = [region.outer, ...region.holes];
   rings.forEach((ring, index) => {
     checkPoints(ring, nameOf(index));
   });
-  let yMin = Infinity;
-  let yMax = -Infinity;
-  let zMin = Infinity;
-  let zMax = -Infinity;
-  for (const [y, z] of region.outer) {
-    yMin = Math.min(yMin, y);
-    yMax = Math.max(yMax, y);
-    zMin = Math.min(zMin, z);
-    zMax = Math.max(zMax, z);
+  const { min, max } = bounds(region);
+  const reach = Math.max(max[0] - min[0], max[1] - min[1]) / 2;
+  if (reach === 0) throw new RangeError("section has no area: all points of the outer ring coincide");
+  if (!(reach >= SMALLEST && reach <= LARGEST)) {
+    throw new RangeError(`section: ${2 * reach} m across is no size of a bar; lengths are metres`);
   }
-  const reach = Math.max(yMax - yMin, zMax - zMin) / 2;
-  if (!(reach > 0)) throw new RangeError("section has no area: all points of the outer ring coincide");
-  const origin = { y: (yMin + yMax) / 2, z: (zMin + zMax) / 2 };
-  // A hole far outside is an error found later; it is cut off here only to stay within the exact range.
-  const onGrid = (value: number) =>
-    Math.max(-GRID_REACH, Math.min(GRID_REACH, Math.round((value / reach) * GRID_REACH)));
+  rings.forEach((ring, index) => {
+    if (ring.some(([y, z]) => y < min[0] || y > max[0] || z < min[1] || z > max[1])) {
+      throw new RangeError(`section: ${nameOf(index)} reaches outside the outer ring`);
+    }
+  });
+  const origin = { y: (min[0] + max[0]) / 2, z: (min[1] + max[1]) / 2 };
+  const onGrid = (value: number) => Math.round((value / reach) * GRID_REACH);
   return {
     rings: rings.map((ring, index) => {
       const points = withoutRepeats(ring.map(([y, z]) => [onGrid(y - origin.y), onGrid(z - origin.z)] as const));

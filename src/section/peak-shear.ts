@@ -1,16 +1,19 @@
-import type { SharpCorner } from "./corners.ts";
-import { NODES, type QuadraticMesh } from "./quadratic-mesh.ts";
-import { int, real } from "./read.ts";
+import { type Outline, type OutlineSide, outlineOf } from "./outline.ts";
+import type { QuadraticMesh } from "./quadratic-mesh.ts";
+import { real } from "./read.ts";
 
-/** A stretch of outline left out of the search, in mesh units. */
-export type LeftOut = Pick<SharpCorner, "y" | "z"> & { readonly radius: number };
+/** A sharp corner: its node, and the length of outline on either side over which its stress is averaged, in mesh units. */
+export interface NotchedCorner {
+  readonly node: number;
+  readonly reach: number;
+}
 
 /** Distance of the two Gauss points of a side from its middle, in half sides: the derivative of a quadratic fit is sharpest there. */
 const GAUSS = 1 / Math.sqrt(3);
 /** Sides whose directions differ by less than this sine belong to one straight stretch; grid rounding stays below it. */
 const STRAIGHT = 1e-3;
 
-/** Shear along the outline at one place: distance run along the straight stretch, and stress for unit twist and unit modulus. */
+/** Shear along the outline at one place: distance run along the ring, and stress for unit twist and unit modulus. */
 interface Sample {
   readonly at: number;
   readonly shear: number;
@@ -18,65 +21,98 @@ interface Sample {
 
 /**
  * Greatest shear stress of torsion for unit twist and unit shear modulus, in mesh units.
- * It occurs on the outline (the squared stress is subharmonic); there it runs along it and is φ's derivative plus the lever about the
- * axis. Between samples of one straight stretch the peak is that of the parabola through three of them.
+ *
+ * It occurs on the outline (the squared stress is subharmonic), where it runs along it and is φ's derivative plus the lever about the
+ * axis. Between samples of one straight stretch the peak is that of the parabola through three of them. At sharp corners the ideal
+ * stress is infinite: its mean over `reach` counts instead (H. Neuber, "Kerbspannungslehre", Springer: the material answers to a mean).
  */
-export function peakShear(mesh: QuadraticMesh, warping: Float64Array, leftOut: readonly LeftOut[]): number {
+export function peakShear(mesh: QuadraticMesh, warping: Float64Array, corners: readonly NotchedCorner[]): number {
+  const outline = outlineOf(mesh);
   let peak = 0;
-  for (const stretch of stretches(mesh, warping, leftOut)) peak = Math.max(peak, peakOf(stretch));
+  for (const stretch of stretches(mesh, outline, warping, corners)) peak = Math.max(peak, peakOf(stretch));
+  for (const { node, reach } of corners) {
+    for (const ways of [outline.startingAt, outline.endingAt]) {
+      peak = Math.max(peak, Math.abs(meanFrom(mesh, warping, ways, node, reach)));
+    }
+  }
   return peak;
 }
 
-function* stretches(mesh: QuadraticMesh, warping: Float64Array, leftOut: readonly LeftOut[]): Iterable<Sample[]> {
-  const onwards = outlineSides(mesh);
+/** Mean shear along the outline from a node over `reach`: the difference of φ there, and the lever, constant on a straight line. */
+function meanFrom(
+  mesh: QuadraticMesh,
+  warping: Float64Array,
+  ways: ReadonlyMap<number, OutlineSide>,
+  node: number,
+  reach: number,
+): number {
+  let run = 0;
+  let at = node;
+  for (let side = ways.get(at); side; side = ways.get(at)) {
+    const forward = side.from === at;
+    const share = Math.min(1, (reach - run) / side.length);
+    if (run + side.length >= reach) {
+      const s = forward ? 2 * share - 1 : 1 - 2 * share;
+      const rise = (valueOn(side, warping, s) - real(warping, node)) * (forward ? 1 : -1);
+      return rise / reach + leverOf(mesh, side, node);
+    }
+    run += side.length;
+    at = forward ? side.to : side.from;
+  }
+  return 0;
+}
+
+/** φ at s on a side, from -1 at its start to 1 at its end. */
+function valueOn({ from, middle, to }: OutlineSide, warping: Float64Array, s: number): number {
+  const [p, q, r] = [real(warping, from), real(warping, middle), real(warping, to)];
+  return q + (s * (r - p)) / 2 + (s * s * (p - 2 * q + r)) / 2;
+}
+
+/** Distance of the line of a side from the axis, positive when the axis is on its left: the shear of a twist without warping. */
+const leverOf = (mesh: QuadraticMesh, { y, z }: OutlineSide, node: number): number =>
+  real(mesh.y, node) * z - real(mesh.z, node) * y;
+
+function* stretches(
+  mesh: QuadraticMesh,
+  { startingAt }: Outline,
+  warping: Float64Array,
+  corners: readonly NotchedCorner[],
+): Iterable<Sample[]> {
+  const isNotched = (y: number, z: number) =>
+    corners.some(({ node, reach }) => Math.hypot(y - real(mesh.y, node), z - real(mesh.z, node)) < reach);
   const seen = new Set<number>();
-  for (const start of onwards.keys()) {
-    if (seen.has(start)) continue;
+  for (const start of startingAt.keys()) {
     let stretch: Sample[] = [];
     let run = 0;
-    let before: readonly [number, number] | undefined;
+    let before: OutlineSide | undefined;
     for (let from = start; !seen.has(from); ) {
       seen.add(from);
-      const side = onwards.get(from);
+      const side = startingAt.get(from);
       if (!side) break;
-      const { middle, to } = side;
-      const dy = real(mesh.y, to) - real(mesh.y, from);
-      const dz = real(mesh.z, to) - real(mesh.z, from);
-      const length = Math.hypot(dy, dz);
-      const along = [dy / length, dz / length] as const;
-      if (before && Math.abs(before[0] * along[1] - before[1] * along[0]) > STRAIGHT) {
+      if (before && Math.abs(before.y * side.z - before.z * side.y) > STRAIGHT) {
         yield stretch;
         stretch = [];
       }
-      before = along;
       for (const s of [-GAUSS, GAUSS]) {
-        const y = real(mesh.y, middle) + (s * dy) / 2;
-        const z = real(mesh.z, middle) + (s * dz) / 2;
-        if (leftOut.some((c) => Math.hypot(y - c.y, z - c.z) < c.radius)) continue;
-        const [p, q, r] = [real(warping, from), real(warping, middle), real(warping, to)];
-        const slope = ((r - p) / 2 + s * (p - 2 * q + r)) / (length / 2);
-        stretch.push({ at: run + ((1 + s) * length) / 2, shear: Math.abs(slope - z * along[0] + y * along[1]) });
+        const half = (s * side.length) / 2;
+        if (isNotched(real(mesh.y, side.middle) + half * side.y, real(mesh.z, side.middle) + half * side.z)) continue;
+        stretch.push({
+          at: run + side.length / 2 + half,
+          shear: Math.abs(slopeOn(side, warping, s) + leverOf(mesh, side, from)),
+        });
       }
-      run += length;
-      from = to;
+      run += side.length;
+      before = side;
+      from = side.to;
     }
     yield stretch;
   }
 }
 
-/** For every corner node on the outline, the middle and the end of the side that starts there. */
-function outlineSides(mesh: QuadraticMesh): Map<number, { readonly middle: number; readonly to: number }> {
-  const uses = new Int32Array(mesh.nodes);
-  for (const n of mesh.node) uses[n] = int(uses, n) + 1;
-  const sides = new Map<number, { readonly middle: number; readonly to: number }>();
-  for (let t = 0; t < NODES * mesh.elements; t += NODES) {
-    for (let k = 0; k < 3; k++) {
-      const middle = int(mesh.node, t + 3 + k);
-      // The middle of a side inside the section belongs to two elements.
-      if (int(uses, middle) === 1) sides.set(int(mesh.node, t + k), { middle, to: int(mesh.node, t + ((k + 1) % 3)) });
-    }
-  }
-  return sides;
+/** Derivative of φ along a side at s from -1 to 1. */
+function slopeOn({ from, middle, to, length }: OutlineSide, warping: Float64Array, s: number): number {
+  const [p, q, r] = [real(warping, from), real(warping, middle), real(warping, to)];
+  return ((r - p) / 2 + s * (p - 2 * q + r)) / (length / 2);
 }
 
 function peakOf(stretch: readonly Sample[]): number {

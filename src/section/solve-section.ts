@@ -2,7 +2,7 @@ import { type SharpCorner, sharpCorners } from "./corners.ts";
 import { type Flexure, solveFlexure } from "./flexure.ts";
 import type { Grid, GridRing } from "./grid.ts";
 import { eliminationOrder, HELD, laplaceSystem } from "./laplace.ts";
-import { type LeftOut, peakShear } from "./peak-shear.ts";
+import { peakShear } from "./peak-shear.ts";
 import { type MeshFrame, quadraticMesh } from "./quadratic-mesh.ts";
 import { int, real } from "./read.ts";
 import { refine, type SizeField } from "./refine.ts";
@@ -14,7 +14,7 @@ export interface SectionSolution extends Pick<Flexure, "Avy" | "Avz" | "shearCen
   /** Bounds of the torsion constant. */
   readonly low: number;
   readonly high: number;
-  /** Greatest shear stress for unit twist and unit shear modulus, sharp corners left out. */
+  /** Greatest shear stress for unit twist and unit shear modulus, averaged at sharp corners. */
   readonly peak: number;
   readonly triangles: number;
 }
@@ -31,17 +31,18 @@ const MOST_VERTICES = 30_000;
 /** Sides are no longer than this, in frame units; eight fit across a section. */
 const LONGEST_SIDE = 0.25;
 /** Towards a sharp corner sides shrink with their distance from it … */
-const GRADING = 1;
+const GRADING = 1.5;
 /** … down to this fraction of the room at the corner. */
-const FINEST = 0.03;
+const FINEST = 0.1;
 
-/** Around a sharp corner the ideal stress is left out within this fraction of the room there (see docs/method/section.md). */
-const LEFT_OUT = 0.25;
+/** The stress at a sharp corner is its mean along the outline over this fraction of the room there (see docs/method/section.md). */
+const AVERAGED = 0.5;
 
 /** Meshes, solves and refines where both torsion solutions differ most, until the bounds are close. */
 export function solveSection(grid: Grid, frame: MeshFrame): SectionSolution {
   const corners = sharpCorners(grid);
   const holes = grid.rings.slice(1).map((ring) => enclosed(ring) / frame.unit ** 2);
+  const notches = corners.map((c) => ({ node: c.vertex, reach: (AVERAGED * c.room) / frame.unit }));
   const triangulation = triangulate(grid);
   const size = sizeField(corners, frame.unit);
   refine(triangulation, size, [], MOST_VERTICES);
@@ -57,7 +58,7 @@ export function solveSection(grid: Grid, frame: MeshFrame): SectionSolution {
       { total: flexure.energyZ, error: flexure.errorZ, aim: SHEAR_AIM },
     ].filter(({ total, error, aim }) => sum(error) > aim * total);
     if (coarse.length === 0 || meshes === MOST_MESHES || triangulation.vertices >= MOST_VERTICES) {
-      const peak = peakShear(mesh, torsion.warping, leftOut(corners, frame));
+      const peak = peakShear(mesh, torsion.warping, notches);
       const { Avy, Avz, shearCentre, Iw } = flexure;
       return { Avy, Avz, shearCentre, Iw, low: torsion.low, high: torsion.high, peak, triangles: mesh.elements };
     }
@@ -87,15 +88,6 @@ function heldAtOneNode(order: Int32Array): Int32Array {
   const group = Int32Array.from(order.keys());
   group[int(order, order.length - 1)] = HELD;
   return group;
-}
-
-/** The surroundings of sharp corners in frame units. */
-function leftOut(corners: readonly SharpCorner[], frame: MeshFrame): LeftOut[] {
-  return corners.map(({ y, z, room }) => ({
-    y: (y - frame.y) / frame.unit,
-    z: (z - frame.z) / frame.unit,
-    radius: (LEFT_OUT * room) / frame.unit,
-  }));
 }
 
 function sum(values: Float64Array): number {

@@ -1,4 +1,5 @@
-import type { Region, Ring, Vec2 } from "../../src/geometry/polygon.ts";
+import type { Region, Ring } from "../../src/geometry/polygon.ts";
+import type { Vec2 } from "../../src/geometry/vector.ts";
 
 /** Points given in millimetres, as a ring in metres. */
 export const millimetres = (points: readonly Vec2[]): Ring => points.map(([y, z]) => [y / 1000, z / 1000]);
@@ -90,20 +91,19 @@ export const stackedS40: Region = {
 };
 
 const lightCavity: readonly Vec2[] = [
-  [-10, -18],
-  [-10, -14.5],
-  [-5.5, -9],
-  [5.5, -9],
-  [10, -14.5],
-  [10, -18],
+  [-11, -18],
+  [-11, -13.5],
+  [-4, -6.5],
+  [4, -6.5],
+  [11, -13.5],
+  [11, -18],
 ];
 const lightFace: readonly Vec2[] = [[-20, -20], [-4, -20], [-4, -18], ...lightCavity, [4, -18], [4, -20]];
 const lightCorner: readonly Vec2[] = [
   [-18, -18],
-  [-12, -18],
-  [-12, -14],
-  [-14, -12],
-  [-18, -12],
+  [-12.5, -18],
+  [-12.5, -12.5],
+  [-18, -12.5],
 ];
 const lightHoles: readonly Ring[] = [0, 1, 2, 3].map((k) => side(lightCorner, k)).concat([ellipse(3.4, 3.4, 24)]);
 
