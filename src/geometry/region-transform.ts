@@ -1,8 +1,8 @@
 import type { Region, Ring } from "./polygon.ts";
 import type { Vec2 } from "./vector.ts";
 
-/** The grid clipping works on [m]: 1e-6 mm, a thousandth of the roughness of a sawn face and far above rounding. */
-export const GRID = 1e-9;
+/** The grid polygons are snapped to before clipping has this many steps a metre: 1e-6 mm each, far above rounding, far below any cut. */
+const PER_METRE = 1e9;
 
 const mapRegion = (region: Region, mapRing: (ring: Ring) => Ring): Region => ({
   outer: mapRing(region.outer),
@@ -33,15 +33,19 @@ export function mirrorRegion(region: Region, angle: number): Region {
   return mapRegion(region, (ring) => ring.map(flip).reverse());
 }
 
-/** Dividing by a whole number gives the double nearest to the decimal; multiplying by 1e-9 would not. */
-const snap = (value: number, perMetre: number): number => Math.round(value * perMetre) / perMetre;
+/**
+ * The value on the grid of 1e-9 m. Dividing by a whole number gives the double nearest to the decimal; multiplying by 1e-9 would not.
+ */
+function snap(value: number): number {
+  if (!Number.isFinite(value)) throw new RangeError("a polygon point must be a finite number");
+  return Math.round(value * PER_METRE) / PER_METRE;
+}
 
-/** The ring on a grid [m], points that fell together dropped; empty where fewer than three are left. */
-export function snapRing(ring: Ring, grid: number = GRID): Ring {
-  const perMetre = Math.round(1 / grid);
+/** The ring on the grid, points that fell together dropped; empty where fewer than three are left. Throws RangeError on NaN. */
+export function snapRing(ring: Ring): Ring {
   const kept: Vec2[] = [];
   for (const [x, y] of ring) {
-    const point: Vec2 = [snap(x, perMetre), snap(y, perMetre)];
+    const point: Vec2 = [snap(x), snap(y)];
     const last = kept[kept.length - 1];
     if (last === undefined || last[0] !== point[0] || last[1] !== point[1]) kept.push(point);
   }
@@ -52,9 +56,9 @@ export function snapRing(ring: Ring, grid: number = GRID): Ring {
   return kept.length < 3 ? [] : kept;
 }
 
-/** The region on a grid [m]; undefined where nothing of it is left, holes that closed dropped. */
-export function snapRegion(region: Region, grid: number = GRID): Region | undefined {
-  const outer = snapRing(region.outer, grid);
+/** The region on the grid; undefined where nothing of it is left, holes that closed dropped. */
+export function snapRegion(region: Region): Region | undefined {
+  const outer = snapRing(region.outer);
   if (outer.length === 0) return undefined;
-  return { outer, holes: region.holes.map((hole) => snapRing(hole, grid)).filter((hole) => hole.length > 0) };
+  return { outer, holes: region.holes.map((hole) => snapRing(hole)).filter((hole) => hole.length > 0) };
 }

@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import polygonClipping from "polygon-clipping";
 import { describe, expect, it } from "vitest";
 import { areaOf, difference, intersection, union } from "../../src/geometry/clip.ts";
 import type { Region, Ring } from "../../src/geometry/polygon.ts";
@@ -98,6 +99,54 @@ describe("clipping", () => {
       const [a, b] = [shake(slotted), shake(moved)];
       const [all, common] = [areaOf(union([a, b])), areaOf(intersection([a], [b]))];
       expect(Math.abs(all + common - 2 * alone)).toBeLessThan(SNAP_AREA);
+    }
+  });
+
+  it("joins a 20 mm square and a 20 x 80 mm plate lying along it at 45°, which leaves the sweep with an open ring: 2000 mm²", () => {
+    const post: Region = {
+      outer: [
+        [-0.014142136, -0.014142136],
+        [-0.028284271, 0],
+        [-0.042426407, -0.014142136],
+        [-0.028284271, -0.028284271],
+      ],
+      holes: [],
+    };
+    const plate: Region = {
+      outer: [
+        [0.021213203, 0.021213203],
+        [-0.035355339, -0.035355339],
+        [-0.021213203, -0.049497475],
+        [0.035355339, 0.007071068],
+      ],
+      holes: [],
+    };
+    const ring = (region: Region): [number, number][] => region.outer.map(([x, y]) => [x, y]);
+    expect(() => polygonClipping.union([ring(post)], [ring(plate)])).toThrow("Unable to complete output ring");
+    expect(Math.abs(areaOf(union([post, plate])) - 2000e-6)).toBeLessThan(SNAP_AREA);
+  });
+
+  it("never gives up on 2,000 heaps of rectangles at multiples of 22.5°, some of them 1e-8 rad off: areas add up", () => {
+    const random = noise(99);
+    const pick = (values: readonly number[]): number => values[Math.floor(random() * values.length)] ?? 0;
+    for (let run = 0; run < 2000; run += 1) {
+      const base = (Math.floor(random() * 8) * Math.PI) / 8;
+      const heap = Array.from({ length: 2 + Math.floor(random() * 5) }, (): Region => {
+        const [w, h] = [pick([0.02, 0.01, 0.04, 0.005]), pick([0.02, 0.01, 0.5, 0.0155])];
+        const [x, y] = [Math.round(random() * 4) / 100, Math.round(random() * 4) / 100];
+        const angle = base + (random() < 0.7 ? Math.floor(random() * 4) * (Math.PI / 2) : random() * 1e-8);
+        const outer: Ring = [
+          [x - w, y - h],
+          [x + w, y - h],
+          [x + w, y + h],
+          [x - w, y + h],
+        ];
+        return rotateRegion({ outer, holes: [] }, angle);
+      });
+      const [first, others] = [heap.slice(0, 1), union(heap.slice(1))];
+      const left = areaOf(difference(first, others));
+      expect(Math.abs(areaOf(union(heap)) - left - areaOf(others))).toBeLessThan(SNAP_AREA);
+      expect(Math.abs(areaOf(intersection(first, others)) + left - areaOf(first))).toBeLessThan(SNAP_AREA);
     }
   });
 

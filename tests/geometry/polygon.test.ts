@@ -219,6 +219,11 @@ describe("moving and snapping polygons", () => {
     ]);
   });
 
+  it("refuses a point that is no number", () => {
+    expect(() => snapRing([...rectangle(1, 1), [Number.NaN, 0]])).toThrow(RangeError);
+    expect(() => snapRing([...rectangle(1, 1), [0, Number.POSITIVE_INFINITY]])).toThrow(RangeError);
+  });
+
   it("drops what is thinner than the grid", () => {
     expect(snapRegion(solid(rectangle(1e-10, 1e-10)))).toBeUndefined();
     expect(snapRegion({ outer: rectangle(1, 1), holes: [rectangle(1e-10, 1e-10, [0.5, 0.5])] })?.holes).toEqual([]);
