@@ -1,6 +1,7 @@
 import type { Frame } from "./frame.ts";
 import { compareProblems, type Problem } from "./problem.ts";
 import { capped, placed } from "./resolve/complaints.ts";
+import { MOST_PARTS } from "./resolve/copies.ts";
 import { type Origins, originsOf } from "./resolve/names.ts";
 import { resolveFrame } from "./resolve/resolve-frame.ts";
 import { startWork } from "./resolve/work.ts";
@@ -29,6 +30,18 @@ function isError(problem: Problem): boolean {
 export function readFrameDocument(document: Document, stock: Stock): FrameReading {
   const { value } = document;
   if (!isFrameFile(value)) return { origins: NOTHING_NAMED, problems: validateFrame(document), document };
+  if (value.bars.length > MOST_PARTS) {
+    const found = `${value.bars.length} bars`;
+    const expected = `at most ${MOST_PARTS} bars in a frame`;
+    const problem = {
+      code: "too-many-parts",
+      weight: "error",
+      place: document.place("/bars"),
+      found,
+      expected,
+    } as const;
+    return { origins: NOTHING_NAMED, problems: [problem], document };
+  }
   const work = startWork(value, stock);
   const frame = resolveFrame(work);
   const origins = originsOf(work.names);

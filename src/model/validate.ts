@@ -1,6 +1,22 @@
 import schema from "../../schema/frame.schema.json" with { type: "json" };
 import { whole as check } from "./generated/frame-check.generated.js";
-import * as explain from "./generated/frame-explain.generated.js";
+import {
+  bar,
+  copy,
+  door,
+  whole as explain,
+  fastening,
+  group,
+  joint,
+  load,
+  loadCase,
+  mass,
+  panel,
+  pivot,
+  stand,
+  tie,
+  zone,
+} from "./generated/frame-explain.generated.js";
 import type { FrameFile } from "./generated/frame-file.generated.ts";
 import { compareProblems, type Problem } from "./problem.ts";
 import { PROBLEMS_TOLD } from "./resolve/complaints.ts";
@@ -14,29 +30,28 @@ export function isFrameFile(value: unknown): value is FrameFile {
   return check(value);
 }
 
-/** Which validator explains the entries of each list of the file. */
-const LISTS = {
-  bars: "bar",
-  joints: "joint",
-  fastenings: "fastening",
-  ties: "tie",
-  pivots: "pivot",
-  panels: "panel",
-  doors: "door",
-  stands: "stand",
-  masses: "mass",
-  loads: "load",
-  cases: "loadCase",
-  groups: "group",
-  zones: "zone",
-  copies: "copy",
-} as const satisfies Record<string, keyof typeof explain>;
-const LIST_NAMES = Object.keys(LISTS) as (keyof typeof LISTS)[];
+/** What the entries of each list of the file must be, and by which definition of the schema. */
+const LISTS = new Map([
+  ["bars", { validator: bar, definition: "#/$defs/bar" }],
+  ["joints", { validator: joint, definition: "#/$defs/joint" }],
+  ["fastenings", { validator: fastening, definition: "#/$defs/fastening" }],
+  ["ties", { validator: tie, definition: "#/$defs/tie" }],
+  ["pivots", { validator: pivot, definition: "#/$defs/pivot" }],
+  ["panels", { validator: panel, definition: "#/$defs/panel" }],
+  ["doors", { validator: door, definition: "#/$defs/door" }],
+  ["stands", { validator: stand, definition: "#/$defs/stand" }],
+  ["masses", { validator: mass, definition: "#/$defs/mass" }],
+  ["loads", { validator: load, definition: "#/$defs/load" }],
+  ["cases", { validator: loadCase, definition: "#/$defs/loadCase" }],
+  ["groups", { validator: group, definition: "#/$defs/group" }],
+  ["zones", { validator: zone, definition: "#/$defs/zone" }],
+  ["copies", { validator: copy, definition: "#/$defs/copy" }],
+]);
 
 /** The file with its lists emptied: their entries are looked at one by one. */
 function withoutEntries(file: object): object {
   const bare: Record<string, unknown> = { ...file };
-  for (const list of LIST_NAMES) if (Array.isArray(bare[list])) bare[list] = [];
+  for (const list of LISTS.keys()) if (Array.isArray(bare[list])) bare[list] = [];
   return bare;
 }
 
@@ -48,12 +63,12 @@ interface Faults {
 
 /** The faults of the file around its lists; a list that was emptied only here is not too short. */
 function faultsAround(file: object): Faults {
-  explain.whole(withoutEntries(file));
+  explain(withoutEntries(file));
   const filled = new Set<string>();
   for (const [list, entries] of Object.entries(file)) {
     if (Array.isArray(entries) && entries.length > 0) filled.add(pointerTo("", list));
   }
-  const errors = (explain.whole.errors ?? []).filter(
+  const errors = (explain.errors ?? []).filter(
     (error) => error.keyword !== "minItems" || !filled.has(error.instancePath),
   );
   return { pointer: "", definition: "#", errors };
@@ -64,15 +79,15 @@ function faultsOfEntries(file: object): { readonly told: readonly Faults[]; read
   const told: Faults[] = [];
   let more = 0;
   for (const [list, entries] of Object.entries(file)) {
-    const definition = Object.hasOwn(LISTS, list) ? LISTS[list as keyof typeof LISTS] : undefined;
-    if (definition === undefined || !Array.isArray(entries)) continue;
-    const validator = explain[definition];
+    const about = LISTS.get(list);
+    if (about === undefined || !Array.isArray(entries)) continue;
+    const { validator, definition } = about;
     for (const [index, entry] of entries.entries()) {
       if (validator(entry)) continue;
       if (told.length < PROBLEMS_TOLD) {
         told.push({
           pointer: `/${list}/${index}`,
-          definition: `#/$defs/${definition}`,
+          definition,
           errors: validator.errors ?? [],
         });
       } else more++;
@@ -117,8 +132,8 @@ export function validateFrame(document: Document): readonly Problem[] {
   const other = otherFormat(document);
   if (other !== undefined) return [other];
   if (typeof value !== "object" || value === null || Array.isArray(value)) {
-    explain.whole(value);
-    return explainErrors(explain.whole.errors ?? [], document, schema);
+    explain(value);
+    return explainErrors(explain.errors ?? [], document, schema);
   }
   const entries = faultsOfEntries(value);
   const faults = [faultsAround(value), ...entries.told];

@@ -75,7 +75,14 @@ function endsOf(work: Work, raw: JointFile, pointer: string): readonly NamedEnd[
 export type Jointed = Map<string, string>;
 
 /** Whether the end was free until now; complains with both places when it was not. */
-export function takeEnd(work: Work, jointed: Jointed, bar: string, end: EndName, pointer: string): boolean {
+export function takeEnd(
+  work: Work,
+  jointed: Jointed,
+  bar: string,
+  end: EndName,
+  pointer: string,
+  mend = "put all its connectors into one joint",
+): boolean {
   const id = `${bar}/${end}`;
   const other = jointed.get(id);
   if (other === undefined) {
@@ -85,7 +92,7 @@ export function takeEnd(work: Work, jointed: Jointed, bar: string, end: EndName,
   refuse(work, "jointed-twice", pointer, {
     found: `a second joint on ${quote(id)}`,
     expected: "one joint for each end; line {line} has the first",
-    mend: "put all its connectors into one joint",
+    mend,
     other,
   });
   return false;

@@ -78,11 +78,17 @@ function corners(a: Triple, b: Triple): { readonly low: Triple; readonly high: T
   };
 }
 
+export function nameZones(work: Work): void {
+  for (const [index, raw] of (work.file.zones ?? []).entries()) {
+    const pointer = `/zones/${index}`;
+    name(work, raw.id, { kind: "zone", pointer }, `${pointer}/id`);
+  }
+}
+
 export function resolveZones(work: Work): Zone[] {
   const zones: Zone[] = [];
   for (const [index, raw] of (work.file.zones ?? []).entries()) {
     const pointer = `/zones/${index}`;
-    name(work, raw.id, { kind: "zone", pointer }, `${pointer}/id`);
     const a = point(work, raw.box[0], `${pointer}/box/0`);
     const b = point(work, raw.box[1], `${pointer}/box/1`);
     if (a === undefined || b === undefined) continue;
