@@ -12,14 +12,17 @@ interface Style {
 }
 
 const SIGNIFICANT = 3;
-/** Digits behind the point that are ever tried for a pair; a double holds no more. */
-const MOST_DECIMALS = 15;
+/** Digits behind the point that are ever printed: enough to tell the smallest sensible values of any quantity apart. */
+const MOST_DECIMALS = 30;
 /** Behind this decimal place three significant digits of a tiny value are noise of the calculation. */
 const NOISE_DECIMALS = 6;
 /** Values this near to each other, relative, are one value: the comparison of the limits forgives as much. */
 const SAME = 1e-9;
 /** From here on a number is printed in powers of ten. */
 const POWER_FORM = 1e15;
+
+/** Stresses from 10,000 psi on are printed in ksi; in Pa. */
+const TEN_KSI = 68_947_572;
 
 const three = (unit: string, from = 0): Style => ({ unit, significant: SIGNIFICANT, from });
 
@@ -54,7 +57,7 @@ const STYLES: Readonly<Record<UnitSystem, Readonly<Record<Quantity, readonly Sty
     angle: [{ unit: "°", decimals: 2 }],
     force: [three("lbf")],
     moment: [three("lbf·in")],
-    stress: [three("psi"), three("ksi", 1e9)],
+    stress: [three("psi"), three("ksi", TEN_KSI)],
     pressure: [three("psi")],
     lineLoad: [three("lbf/in")],
     mass: [three("lb")],

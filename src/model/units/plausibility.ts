@@ -65,7 +65,7 @@ interface MixUp {
 
 const WEIGHT_AS_MASS: MixUp = { meant: "N", read: "kg", factor: 1 / 9.80665 };
 
-/** Pairs of units that are taken for each other, either way round; likeliest first. */
+/** Pairs of units that are taken for each other, either way round. */
 const CONFUSED: Readonly<Partial<Record<Quantity, readonly (readonly [string, string])[]>>> = {
   length: [
     ["in", "mm"],
@@ -123,8 +123,8 @@ export interface Doubt {
   readonly mend?: string;
 }
 
-/** Which units of a mix-up a file of the system can have been read in. */
-const READ_UNITS: Readonly<Record<UnitSystem, ReadonlySet<string>>> = {
+/** Units of bare numbers; a mix-up is likelier with them. */
+const OWN_UNITS: Readonly<Record<UnitSystem, ReadonlySet<string>>> = {
   "mm-N-kg": new Set(["mm", "N", "N·m", "kPa", "N/mm", "kg", "Hz"]),
   "in-lbf-lb": new Set(["in", "lbf", "lbf·in", "psi", "lbf/in", "lb", "Hz"]),
 };
@@ -133,9 +133,15 @@ function within(size: number, { low, high }: Range): boolean {
   return size >= low && size <= high;
 }
 
+/** The mix-up that brings the value nearest to the middle of the range; units of the file's system go first. */
 function mixUp(size: number, range: Range, system: UnitSystem): MixUp | undefined {
   const fits = mixUpsOf(range.quantity).filter((one) => within(size * one.factor, range));
-  return fits.find((one) => READ_UNITS[system].has(one.read)) ?? fits[0];
+  const own = fits.filter((one) => OWN_UNITS[system].has(one.read) || OWN_UNITS[system].has(one.meant));
+  const middle = Math.log(Math.sqrt(range.low * range.high));
+  const distance = (one: MixUp): number => Math.abs(Math.log(size * one.factor) - middle);
+  let best: MixUp | undefined;
+  for (const one of own.length > 0 ? own : fits) if (best === undefined || distance(one) < distance(best)) best = one;
+  return best;
 }
 
 /**

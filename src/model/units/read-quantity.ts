@@ -24,7 +24,13 @@ const SLOPE = /^([+-]?\d+(?:\.\d+)?)\s*:\s*(\d+(?:\.\d+)?)$/;
 const DECIMAL_COMMA = /^([+-]?\d+),(\d+)(?!\d|,)\s*(.*)$/;
 
 /** Signs for feet and inches are refused: in a JSON string they cannot be told from a slip of the pen. */
-const MARKS: Readonly<Record<string, string>> = { "'": "ft", "′": "ft", '"': "in", "″": "in", "''": "in" };
+const MARKS: ReadonlyMap<string, string> = new Map([
+  ["'", "ft"],
+  ["′", "ft"],
+  ['"', "in"],
+  ["″", "in"],
+  ["''", "in"],
+]);
 const MASS_UNITS: ReadonlySet<string> = new Set(["kg", "g", "t"]);
 
 interface Written {
@@ -69,7 +75,7 @@ function mendMass(written: Written, quantity: Quantity, system: UnitSystem): str
 function unknownUnit(written: Written, text: string, quantity: Quantity, system: UnitSystem): Unreadable {
   const expected = expectedText(quantity, system);
   const bare = bareUnit(quantity, system);
-  const others = quantitiesWith(written.unit);
+  const elsewhere = quantitiesWith(written.unit);
   if (written.unit === "") {
     return {
       found: `"${quote(text)}" without a unit`,
@@ -77,13 +83,14 @@ function unknownUnit(written: Written, text: string, quantity: Quantity, system:
       mend: `write ${written.number}, or "${written.digits} ${bare}"`,
     };
   }
-  if (others.length > 0) {
-    const words = others.map((other) => QUANTITY_WORDS[other]).join(" or ");
+  if (elsewhere.length > 0) {
+    const words = elsewhere.map((other) => QUANTITY_WORDS[other]).join(" or ");
     const mend = mendMass(written, quantity, system);
     return { found: `"${quote(text)}", which is ${words}`, expected, ...(mend === undefined ? {} : { mend }) };
   }
-  const names = UNITS[quantity].flatMap((unit) => [unit.name, ...unit.also]).filter((name) => name !== "");
-  const meant = MARKS[written.unit] ?? nearest(written.unit, names);
+  const names = UNITS[quantity].map((unit) => unit.name).filter((name) => name !== "");
+  const others = UNITS[quantity].flatMap((unit) => unit.also);
+  const meant = MARKS.get(written.unit) ?? nearest(written.unit, names) ?? nearest(written.unit, others);
   const known = meant === undefined ? undefined : unitOf(quantity, meant);
   const mend = known === undefined ? mendMass(written, quantity, system) : `write "${written.digits} ${known.name}"`;
   const found = `the unit ${quote(written.unit)} in "${quote(text)}"`;

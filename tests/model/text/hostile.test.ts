@@ -51,7 +51,7 @@ describe("whatever the bytes", () => {
         let text = SEED;
         for (const { at, remove, insert } of mutations)
           text = text.slice(0, at) + insert.join("") + text.slice(at + remove);
-        agrees(text.toWellFormed?.() ?? text);
+        agrees(new TextDecoder().decode(new TextEncoder().encode(text)));
       }),
       { numRuns: 5000 },
     );
