@@ -1,5 +1,7 @@
 import { Command } from "commander";
+import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
+import { registerRules } from "./commands/rules.ts";
 import type { Context } from "./context.ts";
 
 /** The command line: one file per command; words in, exit code out. */
@@ -8,6 +10,7 @@ export function buildProgram(context: Context): Command {
     .description("Inspects frames of T-slotted aluminium bars while they are still a file.")
     .version(context.version, "--version", "print the version")
     .helpOption("--help", "print this help")
+    .helpCommand("help [command]", "print the help of a command")
     .option("--debug", "when trysquare itself fails, say where in its code")
     .showSuggestionAfterError(false)
     .exitOverride()
@@ -19,5 +22,7 @@ export function buildProgram(context: Context): Command {
       getOutHasColors: () => false,
     });
   registerInspect(program, context);
+  registerRules(program, context);
+  registerHouse(program, context);
   return program;
 }

@@ -1,4 +1,6 @@
 import { showHidden } from "../model/text/quote.ts";
+import { inkFor } from "../report/text/ink.ts";
+import type { Page } from "../report/text/page.ts";
 
 export const COLOURS = ["auto", "always", "never"] as const;
 export type ColourWish = (typeof COLOURS)[number];
@@ -25,6 +27,11 @@ export function wantsColour(wish: ColourWish, { stdout, env }: Terminal): boolea
   if (env.NO_COLOR !== undefined && env.NO_COLOR !== "") return false;
   if (env.FORCE_COLOR !== undefined) return env.FORCE_COLOR !== "0" && env.FORCE_COLOR !== "false";
   return stdout.isTTY === true && env.TERM !== "dumb";
+}
+
+/** The page on which a command other than inspect writes. */
+export function pageFor(terminal: Terminal): Page {
+  return { width: widthOf(terminal), ink: inkFor(wantsColour("auto", terminal)) };
 }
 
 /** One line to standard error, nothing hidden in it. */

@@ -7,13 +7,17 @@ export interface Concession {
   readonly key?: string;
   /** Ids of the parts, as findings name them. */
   readonly at: readonly string[];
-  /** Frame file it is for, as a glob relative to the concessions file's folder; absent when any frame of the house is meant. */
-  readonly frame?: string;
-  /** The measured value when it was granted, as printed then: "8.1 mm". It lapses when the value gets worse. */
-  readonly measured?: string;
+  /** The measured value when it was granted, rounded as it was printed: "8.1 mm". It lapses when the value gets worse. */
+  readonly measured?: number | string;
   readonly reason: string;
   readonly who: string;
   /** Last day it holds, "2027-03-31". */
   readonly until: string;
   readonly place: Place;
+}
+
+/** A concession as a file has it: for which frames, by patterns relative to the file's folder; for all when there are none. */
+export interface FiledConcession {
+  readonly concession: Concession;
+  readonly frames?: readonly string[];
 }

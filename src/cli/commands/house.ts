@@ -1,0 +1,32 @@
+import type { Command } from "commander";
+import { houseInWords } from "../../host/house-in-words.ts";
+import { today } from "../../host/today.ts";
+import { housePage } from "../../report/text/house-page.ts";
+import type { Context } from "../context.ts";
+import { usableOrTold } from "../prepare-run.ts";
+import { pageFor } from "../terminal.ts";
+
+/** `trysquare house`: what a team's house file sets, which file says so, and what it replaces. */
+export function registerHouse(program: Command, context: Context): void {
+  program
+    .command("house")
+    .summary("show what the house file sets, and why")
+    .description(
+      "Shows which levels, limits, rules, stock and concessions the house file sets, and which file says so. Runs no code of the team.",
+    )
+    .argument("[file]", "a frame file, to see what holds for it; otherwise what holds in this folder")
+    .option("--house <file>", "look at this house file instead of the nearest")
+    .action(async (frame: string | undefined, { house }: { readonly house?: string }) => {
+      const { engine, stdout } = context;
+      const question = {
+        engine,
+        today: today(),
+        ...(house === undefined ? {} : { house }),
+        ...(frame === undefined ? {} : { frame }),
+      };
+      const words = await usableOrTold(() => houseInWords(question));
+      if (words === undefined)
+        await stdout.write("There is no house file: every rule is at its own level, with the usual limits.\n");
+      else for (const chunk of housePage(pageFor(context.terminal), words)) await stdout.write(chunk);
+    });
+}

@@ -1,0 +1,41 @@
+import { realpath } from "node:fs/promises";
+import { dirname, resolve, sep } from "node:path";
+import { checkNames } from "../house/check-names.ts";
+import { settingsFor } from "../house/settings.ts";
+import { ruleCard } from "../report/rule-card.ts";
+import type { HouseInWords } from "../report/text/house-page.ts";
+import type { Engine } from "./engine.ts";
+import { nameOf } from "./frame-files.ts";
+import { findHouse, HouseUnusable, loadHouse } from "./house-files.ts";
+
+export interface HouseQuestion {
+  readonly engine: Engine;
+  readonly today: string;
+  /** The house file; the nearest one when left out. */
+  readonly house?: string;
+  /** A frame file, for what the areas say of it. */
+  readonly frame?: string;
+}
+
+/**
+ * What a house says, and where; undefined when there is none. Runs no code of the team.
+ * @throws HouseUnusable
+ */
+export async function houseInWords({ engine, today, house, frame }: HouseQuestion): Promise<HouseInWords | undefined> {
+  const path = house ?? (await findHouse(frame === undefined ? "." : dirname(frame)));
+  if (path === undefined) return undefined;
+  const loaded = await loadHouse(path, house !== undefined);
+  const cards = engine.rules.map(ruleCard);
+  // Names of a team's own rules and criteria are known only once its code has run, which is not done here.
+  const problems = loaded.modules.length === 0 ? checkNames(loaded, cards) : [];
+  if (problems.length > 0) throw new HouseUnusable(loaded.name, problems);
+  const real = frame === undefined ? "" : await realpath(frame).catch(() => resolve(frame));
+  return {
+    house: loaded,
+    settings: settingsFor(loaded, real.split(sep).join("/"), today),
+    modules: loaded.modules.map(nameOf),
+    stock: loaded.stock.map(({ file }) => file),
+    cards,
+    ...(frame === undefined ? {} : { frame: nameOf(resolve(frame)) }),
+  };
+}
