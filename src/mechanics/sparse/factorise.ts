@@ -3,24 +3,9 @@ import { at } from "./at.ts";
 import { eliminate } from "./front.ts";
 import type { FrontPlan } from "./front-plan.ts";
 import { handOn } from "./hand-on.ts";
+import { judgePivots, type Pivots } from "./pivots.ts";
 import { substitute, substituteBack } from "./substitute.ts";
-import { pivotScale, type SymmetricMatrix } from "./symmetric-matrix.ts";
-
-/** A pivot that all but vanished: `ratio` is pivot / |diagonal of the matrix| (its column's largest entry where that is 0). */
-export interface SuspiciousPivot {
-  readonly unknown: number;
-  readonly ratio: number;
-  /** The pivot was put out of use by holding the unknown; results are those of the matrix held there. */
-  readonly held: boolean;
-}
-
-export interface Pivots {
-  /** With the suspicious ones these add up to n: the inertia of the matrix (Sylvester's law). */
-  readonly positive: number;
-  readonly negative: number;
-  /** In the order of the unknowns. */
-  readonly suspicious: readonly SuspiciousPivot[];
-}
+import type { SymmetricMatrix } from "./symmetric-matrix.ts";
 
 /** A matrix as L·D·Lᵀ. */
 export interface Factor {
@@ -32,11 +17,6 @@ export interface Factor {
   solveUpper(y: Float64Array): Float64Array;
 }
 
-/** Below this a pivot is suspicious: less than ten of a double's sixteen digits of the diagonal were left. */
-export const SUSPICIOUS_RATIO = 1e-10;
-/** Below this a pivot is nothing but rounding error, and its unknown is held. */
-export const HELD_RATIO = 1e-13;
-
 /**
  * Factorises without pivoting: safe for stiffness matrices (positive semi-definite), and good for other symmetric matrices
  * as long as no leading block is nearly singular, which shows as a suspicious pivot.
@@ -46,32 +26,14 @@ export const HELD_RATIO = 1e-13;
 export function factorise(analysis: Analysis, matrix: SymmetricMatrix): Factor {
   checkPattern(analysis, matrix);
   const { plan, n } = analysis;
-  const scale = pivotScale(matrix);
-  const floor = scale.reduce((a, b) => Math.max(a, b), 0) || 1;
-  const suspicious: SuspiciousPivot[] = [];
-  let positive = 0;
-  let negative = 0;
-  const takePivot = (place: number, pivot: number): number => {
-    const unknown = at(plan.unknownAt, place);
-    const own = scale[unknown] as number;
-    if (Math.abs(pivot) >= SUSPICIOUS_RATIO * own && own > 0) {
-      if (pivot > 0) positive++;
-      else negative++;
-      return pivot;
-    }
-    const ratio = own > 0 ? pivot / own : 0;
-    const held = Math.abs(ratio) < HELD_RATIO;
-    suspicious.push({ unknown, ratio, held });
-    return held ? own || floor : pivot;
-  };
   const panels = new Float64Array(analysis.memory.factor);
   const diagonal = new Float64Array(n);
   for (let e = 0; e < plan.target.length; e++) panels[at(plan.target, e)] = matrix.value[e] as number;
-  eliminateFronts(plan, panels, diagonal, takePivot);
-  suspicious.sort((a, b) => a.unknown - b.unknown);
+  const judge = judgePivots(plan, matrix, panels, diagonal);
+  eliminateFronts(plan, panels, diagonal, judge.take);
   return {
     n,
-    pivots: { positive, negative, suspicious },
+    pivots: judge.pivots(),
     solve: (b, k) => substitute(plan, panels, diagonal, b, k),
     solveUpper: (y) => substituteBack(plan, panels, y),
   };

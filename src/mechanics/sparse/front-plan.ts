@@ -22,6 +22,8 @@ export interface FrontPlan {
   readonly inParent: Int32Array;
   readonly parent: Int32Array;
   readonly children: Int32Array;
+  /** The fronts below front s in the tree are `lowest[s] … s − 1`. */
+  readonly lowest: Int32Array;
   readonly panelStart: Float64Array;
   /** Where each stored entry of the matrix goes in the panels. */
   readonly target: Int32Array;
@@ -77,6 +79,7 @@ function expandRows(blocks: Supernodes, placeOfJoint: Int32Array): { rowStart: I
 function measure(fronts: number, firstPlace: Int32Array, rowStart: Int32Array, parent: Int32Array) {
   const panelStart = new Float64Array(fronts + 1);
   const children = new Int32Array(fronts);
+  const lowest = Int32Array.from({ length: fronts }, (_, s) => s);
   const childSize = new Float64Array(fronts);
   let largestPanel = 0;
   let onStack = 0;
@@ -91,6 +94,7 @@ function measure(fronts: number, firstPlace: Int32Array, rowStart: Int32Array, p
     onStack += rows * rows - (childSize[s] as number);
     const up = at(parent, s);
     if (up === -1) continue;
+    lowest[up] = Math.min(at(lowest, up), at(lowest, s));
     children[up] = at(children, up) + 1;
     childSize[up] = (childSize[up] as number) + rows * rows;
   }
@@ -99,7 +103,7 @@ function measure(fronts: number, firstPlace: Int32Array, rowStart: Int32Array, p
   if (total > most || stackSize > most) {
     throw new RangeError(`the factor needs ${total} numbers and ${stackSize} in between; at most ${most} fit`);
   }
-  return { panelStart, children, largestPanel, stackSize };
+  return { panelStart, children, lowest, largestPanel, stackSize };
 }
 
 /** Rows of each front by their number in the parent's front; both lists ascend, so one walk finds all. */

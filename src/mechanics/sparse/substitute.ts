@@ -29,7 +29,7 @@ export function substitute(
       const pivot = diagonal[place] as number;
       for (let c = 0; c < width; c++) x[place * width + c] = (x[place * width + c] as number) / pivot;
     }
-    if (width === 1) backwardOne(plan, panels, x);
+    if (width === 1) backwardOne(plan, panels, x, plan.fronts, 0);
     else backwardFour(plan, panels, x);
     for (let c = 0; c < used; c++) {
       const to = (done + c) * n;
@@ -45,7 +45,7 @@ export function substituteBack(plan: FrontPlan, panels: Float64Array, y: Float64
   const x = plan.unknownAt.length === y.length ? new Float64Array(y.length) : undefined;
   if (x === undefined) throw new RangeError(`${y.length} values given where ${plan.unknownAt.length} are needed`);
   for (let place = 0; place < x.length; place++) x[place] = y[at(plan.unknownAt, place)] as number;
-  backwardOne(plan, panels, x);
+  backwardOne(plan, panels, x, plan.fronts, 0);
   const result = new Float64Array(y.length);
   for (let place = 0; place < x.length; place++) result[at(plan.unknownAt, place)] = x[place] as number;
   return result;
@@ -68,8 +68,9 @@ function forwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array): voi
   }
 }
 
-function backwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
-  for (let s = plan.fronts - 1; s >= 0; s--) {
+/** Lᵀ·x = x in place, by place in the order, for the fronts `until` … `from` − 1 from the last to the first. */
+export function backwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array, from: number, until: number): void {
+  for (let s = from - 1; s >= until; s--) {
     const first = at(plan.firstPlace, s);
     const columns = at(plan.firstPlace, s + 1) - first;
     const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
