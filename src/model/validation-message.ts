@@ -63,9 +63,9 @@ export function explainErrors(
   beginning: Beginning = { pointer: "", definition: "#" },
 ): readonly Problem[] {
   const start = nodeAt(schema, beginning.definition) ?? schema;
-  const cases = withoutNoise(schema, start, errors).map((error): Case => {
+  const cases = withoutNoise(schema, start, errors).map(({ error, branch = { node: start, path: "" } }): Case => {
     const pointer = beginning.pointer + error.instancePath;
-    const nodes = nodesFor(schema, start, keysOf(error.instancePath));
+    const nodes = nodesFor(schema, branch.node, keysOf(error.instancePath.slice(branch.path.length)));
     const node = nodes.find((one) => raises(one, error));
     return { error, pointer, value: valueAt(document, pointer), nodes, node, root: schema };
   });

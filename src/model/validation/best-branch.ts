@@ -8,8 +8,16 @@ const WRONG_WORD = 100;
 /** A key that is nearly one of the branch's tells that the branch was meant. */
 const NEARLY_KNOWN_KEY = -0.5;
 
+/** An error with the part of the schema it speaks for. */
+export interface Kept {
+  readonly error: SchemaError;
+  /** The branch that was meant, and the path of the value it judges; absent where no choice was made. */
+  readonly branch?: { readonly node: SchemaNode; readonly path: string };
+}
+
 interface Branch {
-  readonly errors: readonly SchemaError[];
+  readonly node: SchemaNode;
+  readonly errors: readonly Kept[];
   readonly cost: number;
 }
 
@@ -31,9 +39,9 @@ function knownKeys(root: SchemaNode, branch: SchemaNode, keys: readonly string[]
   return nodesFor(root, branch, keys).flatMap((node) => (isNode(node.properties) ? Object.keys(node.properties) : []));
 }
 
-function costOf(root: SchemaNode, branch: SchemaNode, choice: SchemaError, errors: readonly SchemaError[]): number {
+function costOf(root: SchemaNode, branch: SchemaNode, choice: SchemaError, errors: readonly Kept[]): number {
   let cost = 0;
-  for (const error of errors) {
+  for (const { error } of errors) {
     const inside = keysOf(error.instancePath.slice(choice.instancePath.length));
     cost += 1;
     if (error.keyword === "type" && inside.length === 0) cost += WRONG_TYPE;
@@ -45,19 +53,19 @@ function costOf(root: SchemaNode, branch: SchemaNode, choice: SchemaError, error
   return cost;
 }
 
-/** The errors of the one branch that the author most likely meant; undefined when none stands out. */
-function meant(branches: readonly Branch[]): readonly SchemaError[] | undefined {
+/** The one branch that the author most likely meant; undefined when none stands out. */
+function meant(branches: readonly Branch[]): Branch | undefined {
   const [best, second] = branches.filter((branch) => branch.errors.length > 0).sort((a, b) => a.cost - b.cost);
   if (best === undefined || best.cost >= WRONG_WORD) return undefined;
-  return second === undefined || best.cost < second.cost ? best.errors : undefined;
+  return second === undefined || best.cost < second.cost ? best : undefined;
 }
 
 /** Takes off what the schema for keys raised: it stands at the object, without the key, and the error for the key sums it up. */
-function dropKeyErrors(root: SchemaNode, start: SchemaNode, kept: SchemaError[], sum: SchemaError): void {
+function dropKeyErrors(root: SchemaNode, start: SchemaNode, kept: Kept[], sum: SchemaError): void {
   const holders = nodesFor(root, start, keysOf(sum.instancePath));
   const judges = sameValueNodes(root, holders.map((node) => node.propertyNames).filter(isNode));
-  for (let last = kept.at(-1); last?.instancePath === sum.instancePath; last = kept.at(-1)) {
-    const one = last;
+  for (let last = kept.at(-1); last?.error.instancePath === sum.instancePath; last = kept.at(-1)) {
+    const one = last.error;
     if (one.propertyName === undefined && !judges.some((node) => raises(node, one))) return;
     kept.pop();
   }
@@ -67,34 +75,33 @@ function dropKeyErrors(root: SchemaNode, start: SchemaNode, kept: SchemaError[],
  * Errors without the noise of choices: where a value fits no branch of an anyOf or oneOf, the errors of the branch it fits best stay, or the
  * choice alone when no branch stands out. The order of ajv is relied on: the errors of branches come right before that of their choice.
  */
-export function withoutNoise(
-  root: SchemaNode,
-  start: SchemaNode,
-  errors: readonly SchemaError[],
-): readonly SchemaError[] {
-  const kept: SchemaError[] = [];
+export function withoutNoise(root: SchemaNode, start: SchemaNode, errors: readonly SchemaError[]): readonly Kept[] {
+  const kept: Kept[] = [];
   for (const error of errors) {
     // "if" only repeats that an error before it was raised.
     if (error.keyword === "if") continue;
     if (error.keyword === "propertyNames") dropKeyErrors(root, start, kept, error);
     if (!isChoice(error) || listOf(error.params.passingSchemas).length > 0) {
-      kept.push(error);
+      kept.push({ error });
       continue;
     }
     const holders = nodesFor(root, start, keysOf(error.instancePath)).filter((node) => error.keyword in node);
     const branches = holders.flatMap((node) => listOf(node[error.keyword])).filter(isNode);
-    const inside: SchemaError[] = [];
+    const inside: Kept[] = [];
     for (let last = kept.at(-1); last !== undefined; last = kept.at(-1)) {
       const one = last;
-      if (!branches.some((branch) => belongs(root, branch, error, one))) break;
+      if (!branches.some((branch) => belongs(root, branch, error, one.error))) break;
       inside.unshift(one);
       kept.pop();
     }
-    const judged = branches.map((branch) => {
-      const own = inside.filter((one) => belongs(root, branch, error, one));
-      return { errors: own, cost: costOf(root, branch, error, own) };
+    const judged = branches.map((node) => {
+      const own = inside.filter((one) => belongs(root, node, error, one.error));
+      return { node, errors: own, cost: costOf(root, node, error, own) };
     });
-    for (const one of meant(judged) ?? [error]) kept.push(one);
+    const best = meant(judged);
+    if (best === undefined) kept.push({ error });
+    // A branch inside the branch was chosen before and says more.
+    else for (const one of best.errors) kept.push({ branch: { node: best.node, path: error.instancePath }, ...one });
   }
   return kept;
 }
