@@ -28,7 +28,9 @@ export interface Given<Q extends Quantity = Quantity> extends Limit<Q> {
 }
 
 export type Criteria = Readonly<Record<string, Criterion>>;
-export type GivenAll<C extends Criteria> = { readonly [K in keyof C]: C[K] extends Criterion<infer Q> ? Given<Q> : never };
+export type GivenAll<C extends Criteria> = {
+  readonly [K in keyof C]: C[K] extends Criterion<infer Q> ? Given<Q> : never;
+};
 
 export function defineCriterion<const Q extends Quantity>(criterion: Criterion<Q>): Criterion<Q> {
   return Object.freeze(criterion);

@@ -26,7 +26,11 @@ export function defineFact<T, const N extends Needs = Record<never, never>>(fact
   readonly needs?: N;
   compute(known: Known<N>, frame: Frame): T;
 }): Fact<T> {
-  return Object.freeze({ id: fact.id, needs: fact.needs ?? {}, compute: fact.compute as (known: never, frame: Frame) => T });
+  return Object.freeze({
+    id: fact.id,
+    needs: fact.needs ?? {},
+    compute: fact.compute as (known: never, frame: Frame) => T,
+  });
 }
 
 type Outcome = { readonly value: unknown } | { readonly failed: FactFailed };
@@ -38,7 +42,10 @@ const remembered = new WeakMap<Frame, Map<string, Outcome>>();
  */
 export function factOf<T>(fact: Fact<T>, frame: Frame): T {
   let outcomes = remembered.get(frame);
-  if (!outcomes) remembered.set(frame, (outcomes = new Map()));
+  if (!outcomes) {
+    outcomes = new Map();
+    remembered.set(frame, outcomes);
+  }
   let outcome = outcomes.get(fact.id);
   if (!outcome) {
     outcomes.set(fact.id, { failed: new FactFailed(fact.id, "it needs itself") });

@@ -61,7 +61,12 @@ export interface Tally {
   readonly notApplicable: number;
   readonly undecided: number;
   /** The met judgement nearest its limit. */
-  readonly closest?: { readonly at: Ref; readonly utilisation: number; readonly measured: string; readonly limit: string };
+  readonly closest?: {
+    readonly at: Ref;
+    readonly utilisation: number;
+    readonly measured: string;
+    readonly limit: string;
+  };
 }
 
 export interface Undecided {
@@ -112,7 +117,13 @@ export interface RuleCard {
   readonly level: Level;
   readonly basis: readonly string[];
   readonly messages: Readonly<Record<string, { readonly text: string; readonly advice?: string }>>;
-  readonly criteria: readonly { readonly name: string; readonly quantity: Quantity; readonly standard: string; readonly about: string; readonly basis: string }[];
+  readonly criteria: readonly {
+    readonly name: string;
+    readonly quantity: Quantity;
+    readonly standard: string;
+    readonly about: string;
+    readonly basis: string;
+  }[];
 }
 
 /** Turns reports into a stream of text; pure, and holds one report at a time. */

@@ -4,7 +4,13 @@ import type { Measurement, Message, Messages, Values } from "./message.ts";
 
 /** What a rule yields: one judgement of one part. The engine compares, levels and words it. */
 export type Judgement =
-  | { readonly kind: "measured"; readonly at: Ref; readonly key: string; readonly values: object; readonly m: Measurement }
+  | {
+      readonly kind: "measured";
+      readonly at: Ref;
+      readonly key: string;
+      readonly values: object;
+      readonly m: Measurement;
+    }
   | { readonly kind: "stated"; readonly at: Ref; readonly key: string; readonly values: object; readonly met: boolean }
   | { readonly kind: "not applicable" | "undecided"; readonly at: Ref; readonly why: string };
 

@@ -1,0 +1,10 @@
+import { defineCriterion } from "./criterion.ts";
+
+/** Up to which height over the floor people touch the frame. */
+export const touchHeight = defineCriterion({
+  name: "touch-height",
+  quantity: "length",
+  standard: "2500 mm",
+  about: "height over the floor up to which people touch the frame",
+  basis: "ISO 13857:2019, 4.2.1: reach upwards where the risk is low",
+});

@@ -1,0 +1,129 @@
+import { areaOf, difference, union } from "../geometry/clip.ts";
+import { area, bounds, type Region, type Ring } from "../geometry/polygon.ts";
+import { dot, subtract, type Vec3 } from "../geometry/vector.ts";
+import type { BarEnd } from "../model/frame.ts";
+import type { EndName, Ref } from "../model/ref.ts";
+import { up } from "./axes.ts";
+import { type Body, bodies, cutPoint } from "./bodies.ts";
+import { contacts, TOUCH } from "./contacts.ts";
+import { defineFact } from "./fact.ts";
+import { type LaidSheet, sheets } from "./sheets.ts";
+import { standings } from "./standings.ts";
+
+/** What is known of one cut end. */
+export interface EndState {
+  readonly ref: Ref<"end">;
+  readonly bar: Ref<"bar">;
+  readonly end: BarEnd;
+  /** Middle of the cut, m, and the direction it looks. */
+  readonly at: Vec3;
+  readonly normal: Vec3;
+  /** Over the floor, m. */
+  readonly height: number;
+  /** Sawn metal of the whole end, m². */
+  readonly metal: number;
+  /** Sawn metal that nothing covers once caps are on, m². */
+  readonly open: number;
+  /** The same without the caps that the frame's defaults put on open ends. */
+  readonly openWithoutCap: number;
+  readonly capped: boolean;
+  /** What covers it, in words. */
+  readonly covers: readonly string[];
+}
+
+/** Corners of a disc taken as a polygon: 64 hold its area to 0.2 %. */
+const DISC_SIDES = 64;
+
+/** Section coordinates [y, z] of a point, seen along the bar. */
+function inSection(body: Body, point: Vec3): readonly [number, number] {
+  const r = subtract(point, body.bar.from);
+  return [dot(r, body.axes.y), dot(r, body.axes.z)];
+}
+
+function disc(centre: readonly [number, number], radius: number): Ring {
+  return Array.from({ length: DISC_SIDES }, (_, i): readonly [number, number] => {
+    const angle = (2 * Math.PI * i) / DISC_SIDES;
+    return [centre[0] + radius * Math.cos(angle), centre[1] + radius * Math.sin(angle)];
+  });
+}
+
+/** Outline of a sheet that lies against the end, in section coordinates; undefined where it does not touch. */
+function sheetOver(body: Body, end: EndName, sheet: LaidSheet): Region | undefined {
+  const { plane } = body.cuts[end];
+  if (dot(plane.normal, sheet.normal) < 0.999) return undefined;
+  if (Math.abs(dot(subtract(sheet.corners[0], plane.point), sheet.normal)) > TOUCH) return undefined;
+  return { outer: sheet.corners.map((corner) => inSection(body, corner)), holes: [] };
+}
+
+interface Cover {
+  readonly by: string;
+  readonly region: Region;
+}
+
+function stateOf(body: Body, name: EndName, found: readonly Cover[], floor: number): EndState {
+  const end = body.bar.ends[name];
+  const { plane } = body.cuts[name];
+  const section: Region = body.bar.profile.region;
+  // Seen along the bar an angled cut shows the plain section; the sawn face is larger by the slope.
+  const slope = Math.max(1e-6, Math.abs(dot(plane.normal, body.axes.x)));
+  const metal = area(section) / slope;
+  const covered = found.map((cover) => cover.region);
+  const left = covered.length === 0 ? area(section) : areaOf(difference([section], union(covered)));
+  const openWithoutCap = left / slope;
+  const capped = end.cap.kind === "part" || (end.cap.kind === "if-open" && openWithoutCap > 0);
+  return {
+    ref: end.ref,
+    bar: body.bar.ref,
+    end,
+    at: cutPoint(body, name),
+    normal: plane.normal,
+    height: cutPoint(body, name)[2] - floor,
+    metal,
+    open: capped ? 0 : openWithoutCap,
+    openWithoutCap,
+    capped,
+    covers: found.map((cover) => cover.by),
+  };
+}
+
+/** How much sawn metal of every cut end lies open, by clipping the section against everything that touches the cut. */
+export const ends = defineFact<
+  readonly EndState[],
+  { bodies: typeof bodies; contacts: typeof contacts; sheets: typeof sheets; standings: typeof standings }
+>({
+  id: "ends",
+  needs: { bodies, contacts, sheets, standings },
+  compute({ bodies: all, contacts: touching, sheets: laid, standings: standing }, frame) {
+    const states: EndState[] = [];
+    for (const body of all.values()) {
+      for (const name of ["from", "to"] as const) {
+        const covers: Cover[] = [];
+        for (const contact of touching.ofEnd(body.bar.ref.id, name)) {
+          if (contact.gap > TOUCH) continue;
+          covers.push({
+            by: contact.b.bar,
+            region: { outer: contact.overlap.map((p) => inSection(body, p)), holes: [] },
+          });
+        }
+        for (const stand of standing.onEnd(body.bar.ref.id, name)) {
+          covers.push({ by: stand.stand.ref.id, region: { outer: disc([0, 0], stand.cover / 2), holes: [] } });
+        }
+        for (const sheet of laid) {
+          const region = sheetOver(body, name, sheet);
+          if (region) covers.push({ by: sheet.panel.ref.id, region });
+        }
+        const { plane } = body.cuts[name];
+        const onFloor = dot(plane.normal, up) < -0.999 && Math.abs(cutPoint(body, name)[2] - frame.floor.z) < TOUCH;
+        if (onFloor) {
+          const { min, max } = bounds(body.bar.profile.region);
+          covers.push({
+            by: "the floor",
+            region: { outer: [min, [max[0], min[1]], max, [min[0], max[1]]], holes: [] },
+          });
+        }
+        states.push(stateOf(body, name, covers, frame.floor.z));
+      }
+    }
+    return states;
+  },
+});

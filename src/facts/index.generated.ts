@@ -1,0 +1,21 @@
+// Generated from the files of this folder by `npm run generate`; do not edit.
+export { bodies } from "./bodies.ts";
+export { boredHoles } from "./bored-holes.ts";
+export { clashes } from "./clashes.ts";
+export { connections } from "./connections.ts";
+export { contacts } from "./contacts.ts";
+export { endCuts } from "./end-cuts.ts";
+export { ends } from "./ends.ts";
+export { frameMiddle } from "./frame-middle.ts";
+export { hanging } from "./hanging.ts";
+export { headRoom } from "./head-room.ts";
+export { islands } from "./islands.ts";
+export { loaded } from "./loaded.ts";
+export { placements } from "./placements.ts";
+export { plateEdges } from "./plate-edges.ts";
+export { sheets } from "./sheets.ts";
+export { skews } from "./skews.ts";
+export { slotUse } from "./slot-use.ts";
+export { standings } from "./standings.ts";
+export { tubes } from "./tubes.ts";
+export { turning } from "./turning.ts";

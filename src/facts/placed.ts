@@ -1,0 +1,82 @@
+import type { OrientedBox } from "../geometry/box.ts";
+import type { Segment } from "../geometry/segment.ts";
+import type { Vec3 } from "../geometry/vector.ts";
+import type { ConnectorChoice } from "../model/frame.ts";
+import type { EndName, Ref } from "../model/ref.ts";
+import type { Bore, Connector, Nut, Screw } from "../model/stock/stock.ts";
+import type { Landing } from "./landing.ts";
+
+/** A screw where it comes to lie. */
+export interface PlacedScrew {
+  readonly ref: Ref<"screw">;
+  readonly connector: Ref<"connector">;
+  readonly joint: Ref<"joint">;
+  readonly hole: string;
+  readonly screw: Screw;
+  /** Middle of the bearing face under the head, m. */
+  readonly seat: Vec3;
+  /** From head to tip. */
+  readonly axis: Vec3;
+  /** Thickness between the head and the face of the bar, m. */
+  readonly grip: number;
+  readonly into: IntoNut | IntoBore;
+  /** Where the key meets the screw, and the direction it pushes. */
+  readonly drive: { readonly point: Vec3; readonly axis: Vec3 };
+}
+
+export interface IntoNut {
+  readonly kind: "nut";
+  readonly ref: Ref<"nut">;
+  readonly landing: Landing;
+  /** What of stock fits this slot and thread. */
+  readonly nut: Nut | undefined;
+}
+
+export interface IntoBore {
+  readonly kind: "bore";
+  readonly bar: string;
+  readonly end: EndName;
+  readonly bore: Bore;
+  /** Thread engaged as drawn, m. */
+  readonly engaged: number;
+}
+
+/** How a connector holds one bar: how many screws, and whether lugs in the slot keep it from turning. */
+export interface Hold {
+  readonly bar: string;
+  readonly screws: readonly { readonly point: Vec3; readonly axis: Vec3 }[];
+  readonly lugs: boolean;
+}
+
+/** A round hole or shank through a bar, m. */
+export interface Bored {
+  readonly bar: string;
+  readonly by: Ref;
+  readonly what: string;
+  readonly line: Segment;
+  readonly radius: number;
+}
+
+/** What fills a stretch of a slot, m from the bar's drawn from point. */
+export interface InSlot {
+  readonly bar: string;
+  readonly face: string;
+  readonly slot: number;
+  readonly by: Ref;
+  readonly what: string;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** A connector where it comes to lie. */
+export interface PlacedConnector {
+  readonly ref: Ref<"connector">;
+  readonly joint: Ref<"joint">;
+  readonly part: Connector;
+  readonly choice?: ConnectorChoice;
+  readonly holds: readonly Hold[];
+  readonly solids: readonly OrientedBox[];
+  readonly screws: readonly PlacedScrew[];
+  readonly bored: readonly Bored[];
+  readonly inSlots: readonly InSlot[];
+}

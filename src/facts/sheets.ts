@@ -1,0 +1,76 @@
+import { add, cross, dot, scale, type Vec3 } from "../geometry/vector.ts";
+import type { Panel, Triple } from "../model/frame.ts";
+import { type Body, bodies } from "./bodies.ts";
+import { defineFact } from "./fact.ts";
+
+/** A sheet that lies on the faces or ends of bars: the rectangle it covers, in the plane it touches. */
+export interface LaidSheet {
+  readonly panel: Panel;
+  /** Out of the bars, into the sheet. */
+  readonly normal: Vec3;
+  /** Four corners in the plane of contact, m. */
+  readonly corners: readonly [Vec3, Vec3, Vec3, Vec3];
+  readonly size: readonly [number, number];
+  readonly bars: readonly string[];
+}
+
+const axis = (i: number): Vec3 => [i === 0 ? 1 : 0, i === 1 ? 1 : 0, i === 2 ? 1 : 0];
+
+/** Two directions in the plane, the first nearest to the first axis of the drawing that is not along the normal. */
+function planeAxes(normal: Triple): readonly [Vec3, Vec3] {
+  const upright = [0, 1, 2].reduce((a, b) =>
+    Math.abs(normal[b as 0 | 1 | 2]) > Math.abs(normal[a as 0 | 1 | 2]) + 1e-9 ? b : a,
+  );
+  const [first] = [0, 1, 2].filter((i) => i !== upright);
+  const raw = axis(first ?? 0);
+  const u = add(raw, scale(normal, -dot(raw, normal)));
+  const unit = scale(u, 1 / Math.hypot(...u));
+  const v = cross(normal, unit);
+  const second = [0, 1, 2].filter((i) => i !== upright)[1] ?? 1;
+  return [unit, v[second as 0 | 1 | 2] < 0 ? scale(v, -1) : v];
+}
+
+function laidSheet(
+  panel: Panel,
+  held: readonly Body[],
+  on: Triple,
+  overhang: readonly [number, number, number, number],
+): LaidSheet | undefined {
+  const [u, v] = planeAxes(on);
+  let [u0, u1, v0, v1, top] = [Infinity, -Infinity, Infinity, -Infinity, -Infinity];
+  for (const body of held) {
+    for (const vertex of body.prism?.vertices ?? []) {
+      u0 = Math.min(u0, dot(vertex, u));
+      u1 = Math.max(u1, dot(vertex, u));
+      v0 = Math.min(v0, dot(vertex, v));
+      v1 = Math.max(v1, dot(vertex, v));
+      top = Math.max(top, dot(vertex, on));
+    }
+  }
+  if (!(u1 > u0 && v1 > v0)) return undefined;
+  const [a0, a1, b0, b1] = [u0 - overhang[0], u1 + overhang[1], v0 - overhang[2], v1 + overhang[3]];
+  const corner = (a: number, b: number): Vec3 => add(add(scale(u, a), scale(v, b)), scale(on, top));
+  return {
+    panel,
+    normal: on,
+    corners: [corner(a0, b0), corner(a1, b0), corner(a1, b1), corner(a0, b1)],
+    size: [a1 - a0, b1 - b0],
+    bars: held.map((body) => body.bar.ref.id),
+  };
+}
+
+/** Every sheet laid on bars or screwed to their faces. */
+export const sheets = defineFact<readonly LaidSheet[], { bodies: typeof bodies }>({
+  id: "sheets",
+  needs: { bodies },
+  compute({ bodies: all }, frame) {
+    const list: LaidSheet[] = [];
+    for (const panel of frame.panels) {
+      if (panel.held.kind === "in-slot") continue;
+      const held = panel.held.bars.map((id) => all.get(id)).filter((body) => body !== undefined);
+      const sheet = laidSheet(panel, held, panel.held.on, panel.held.overhang);
+      if (sheet) list.push(sheet);
+    }
+    return list;
+  },
+});

@@ -1,0 +1,84 @@
+import { utilisation } from "../criteria/keeps.ts";
+import type { Frame } from "../model/frame.ts";
+import type { Place } from "../model/problem.ts";
+import type { Ref } from "../model/ref.ts";
+import { formatPair, formatQuantity } from "../model/units/format-quantity.ts";
+import type { Judgement } from "../rules/shape/judgement.ts";
+import type { AnyRule, Level } from "../rules/shape/rule.ts";
+import { fingerprint } from "./fingerprint.ts";
+import type { Finding, Measure } from "./report.ts";
+import { fill } from "./sentence.ts";
+
+/** What is the same for all findings of one frame. */
+export interface Setting {
+  readonly frame: Frame;
+  place(at: Ref): Place;
+  where(at: Ref): string;
+}
+
+function measureOf(
+  frame: Frame,
+  rule: AnyRule,
+  judgement: Judgement & { readonly kind: "measured" },
+): Measure | undefined {
+  const message = rule.messages[judgement.key];
+  if (!message?.measures) return undefined;
+  const { measured, limit, under, otherBounds } = judgement.m;
+  const sense = message.sense ?? "at most";
+  const quantity = message.measures;
+  const share = utilisation(measured, limit.value, sense);
+  const others =
+    otherBounds &&
+    Object.fromEntries(
+      Object.entries(otherBounds).map(([bound, value]) => [bound, formatQuantity(value, quantity, frame.units)]),
+    );
+  return {
+    quantity,
+    measured,
+    limit: limit.value,
+    sense,
+    shown: formatPair(measured, limit.value, quantity, frame.units),
+    from: limit.from,
+    basis: limit.basis,
+    ...(share === undefined ? {} : { utilisation: share }),
+    ...(under ? { under } : {}),
+    ...(others ? { otherBounds: others } : {}),
+    hangsOnStiffness: under !== undefined && under.bound !== "tested" && others !== undefined,
+  };
+}
+
+/** Words a judgement that is not met, with its place, numbers and fingerprint. */
+export function finding(
+  setting: Setting,
+  rule: AnyRule,
+  strict: Level | undefined,
+  judgement: Judgement & { readonly kind: "measured" | "stated" },
+): Finding {
+  const { frame } = setting;
+  const message = rule.messages[judgement.key];
+  if (!message) throw new Error(`${rule.id} has no message "${judgement.key}"`);
+  const measure = judgement.kind === "measured" ? measureOf(frame, rule, judgement) : undefined;
+  const said = fill(
+    message.text,
+    judgement.values,
+    frame.units,
+    measure && { value: measure.measured, quantity: measure.quantity, shown: measure.shown.measured },
+  );
+  const { at } = judgement;
+  const others = said.parts.filter((part) => part.id !== at.id);
+  return {
+    rule: rule.id,
+    key: judgement.key,
+    level: strict ?? message.level ?? rule.level,
+    at,
+    where: setting.where(at),
+    text: said.text,
+    shown: said.shown,
+    related: others.map((part) => ({ at: part, place: setting.place(part) })),
+    ...(message.advice === undefined ? {} : { advice: message.advice }),
+    ...(measure ? { measure } : {}),
+    place: setting.place(at),
+    print: fingerprint(rule.id, judgement.key, [at, ...others]),
+    cures: [],
+  };
+}

@@ -1,0 +1,116 @@
+import type { Criteria, GivenAll } from "../criteria/criterion.ts";
+import { keeps, utilisation } from "../criteria/keeps.ts";
+import { FactFailed, knownOf } from "../facts/fact.ts";
+import type { Frame } from "../model/frame.ts";
+import type { Ref } from "../model/ref.ts";
+import { formatPair } from "../model/units/format-quantity.ts";
+import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
+import type { AnyRule, Level } from "../rules/shape/rule.ts";
+import { finding, type Setting } from "./finding.ts";
+import type { Limits } from "./limits.ts";
+import type { Failure, Finding, Tally } from "./report.ts";
+
+/** What one rule came to: what is kept of it while the rest is only counted. */
+export interface RuleOutcome {
+  readonly tally: Tally;
+  readonly findings: readonly Finding[];
+  readonly undecided: readonly { readonly at: Ref; readonly why: string }[];
+  readonly failures: readonly Failure[];
+}
+
+interface Counting {
+  met: number;
+  notMet: number;
+  notApplicable: number;
+  closest?: { at: Ref; utilisation: number; measured: string; limit: string };
+  readonly findings: Finding[];
+  readonly undecided: { at: Ref; why: string }[];
+  readonly failures: Failure[];
+}
+
+function isJudgement(value: unknown): value is Judgement {
+  return typeof value === "object" && value !== null && "kind" in value && "at" in value;
+}
+
+function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judgement: Judgement, into: Counting): void {
+  switch (judgement.kind) {
+    case "not applicable":
+      into.notApplicable += 1;
+      return;
+    case "undecided":
+      into.undecided.push({ at: judgement.at, why: judgement.why });
+      return;
+    case "stated":
+      if (judgement.met) into.met += 1;
+      else {
+        into.notMet += 1;
+        into.findings.push(finding(setting, rule, strict, judgement));
+      }
+      return;
+    case "measured": {
+      const message = rule.messages[judgement.key];
+      const { measured, limit } = judgement.m;
+      if (!message?.measures || !Number.isFinite(measured))
+        throw new Error(`${rule.id} measured ${String(measured)} for "${judgement.key}"`);
+      const sense = message.sense ?? "at most";
+      if (!keeps(measured, limit.value, sense)) {
+        into.notMet += 1;
+        into.findings.push(finding(setting, rule, strict, judgement));
+        return;
+      }
+      into.met += 1;
+      const share = utilisation(measured, limit.value, sense);
+      if (share === undefined || share <= (into.closest?.utilisation ?? 0)) return;
+      into.closest = {
+        at: judgement.at,
+        utilisation: share,
+        ...formatPair(measured, limit.value, message.measures, setting.frame.units),
+      };
+      return;
+    }
+    default:
+      throw new Error(`${rule.id} yielded no judgement`);
+  }
+}
+
+/** Which limits a rule's criteria resolve to. */
+function givenFor(rule: AnyRule, limits: Limits): GivenAll<Criteria> {
+  const given: Record<string, unknown> = {};
+  for (const [name, criterion] of Object.entries(rule.criteria)) given[name] = limits.given(criterion);
+  return given as GivenAll<Criteria>;
+}
+
+/** Runs one rule over a frame, at the level a house sets or at its own, contained: what it throws or yields wrongly is a failure of the rule, and the rest stands. */
+export function runRule(
+  rule: AnyRule,
+  frame: Frame,
+  limits: Limits,
+  strict: Level | undefined,
+  setting: Setting,
+): RuleOutcome {
+  const into: Counting = { met: 0, notMet: 0, notApplicable: 0, findings: [], undecided: [], failures: [] };
+  let at: Ref | undefined;
+  try {
+    const known = knownOf(rule.needs, frame);
+    const say = sayFor(rule.messages);
+    for (const judgement of rule.inspect(known as never, givenFor(rule, limits) as never, say as never)) {
+      if (!isJudgement(judgement)) throw new Error(`${rule.id} yielded something that is no judgement`);
+      at = judgement.at;
+      count(setting, rule, strict, judgement, into);
+    }
+  } catch (cause) {
+    const message = cause instanceof Error ? cause.message : String(cause);
+    const fact = cause instanceof FactFailed ? { fact: cause.fact } : {};
+    into.failures.push({ rule: rule.id, ...fact, ...(at ? { at } : {}), message });
+  }
+  const { met, notMet, notApplicable, closest } = into;
+  const tally: Tally = {
+    rule: rule.id,
+    met,
+    notMet,
+    notApplicable,
+    undecided: into.undecided.length,
+    ...(closest ? { closest } : {}),
+  };
+  return { tally, findings: into.findings, undecided: into.undecided, failures: into.failures };
+}

@@ -1,0 +1,40 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { bodies } from "../facts/bodies.ts";
+import { clashes } from "../facts/clashes.ts";
+import { si } from "../model/units/quantity.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const clashDepth = defineCriterion({
+  name: "clash-depth",
+  quantity: "length",
+  standard: "0.1 mm",
+  about: "how far two parts may run into each other on paper before they count as sharing room",
+  basis: "common practice: finer than a saw cut",
+});
+
+export const rule = defineRule({
+  id: "bar.clash",
+  title: "No two parts take the same room",
+  group: "drawing",
+  level: "reject",
+  basis: ["geometry: separating axes of the parts' envelopes"],
+  needs: { clashes, bodies },
+  criteria: { allowed: clashDepth },
+  messages: {
+    clash: {
+      text: "runs {depth:length} into {other:part}",
+      advice: "cut one of them short, or move it",
+      measures: "length",
+    },
+  },
+  *inspect({ clashes: found, bodies: all }, { allowed }, say) {
+    for (const { a, b, depth } of found)
+      yield say.clash(a, { depth: si(depth, "length"), other: b }, { measured: si(depth, "length"), limit: allowed });
+    const touched = new Set(found.flatMap(({ a, b }) => [a.id, b.id]));
+    const none = si(0, "length");
+    for (const { bar } of all.values()) {
+      if (!touched.has(bar.ref.id))
+        yield say.clash(bar.ref, { depth: none, other: bar.ref }, { measured: none, limit: allowed });
+    }
+  },
+});

@@ -1,0 +1,86 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { boredHoles } from "../facts/bored-holes.ts";
+import { placements } from "../facts/placements.ts";
+import { plateEdges } from "../facts/plate-edges.ts";
+import { endRef, ref } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const nutToEnd = defineCriterion({
+  name: "nut-to-end",
+  quantity: "ratio",
+  standard: "1.5",
+  about: "distance of a nut's screw from the cut end, in slot openings: nearer, the lips spread on one side only",
+  basis: "common practice",
+});
+
+const holeToEdge = defineCriterion({
+  name: "hole-to-edge",
+  quantity: "ratio",
+  standard: "1.2",
+  about: "distance of a hole's middle from an edge or cut end, in hole diameters",
+  basis: "EN 1999-1-1:2007, Table 8.2: least edge distance 1.2 d0 (from memory)",
+});
+
+export const rule = defineRule({
+  id: "hole.near-edge",
+  title: "Screws and holes keep their distance from edges and cut ends",
+  group: "joints",
+  level: "hold",
+  basis: ["EN 1999-1-1:2007, 8.5.1", "common practice"],
+  needs: { placements, boredHoles, plateEdges },
+  criteria: { nut: nutToEnd, hole: holeToEdge },
+  messages: {
+    nut: {
+      text: "its nut sits {distance:length} from {end:end}",
+      advice: "move the connector further along the bar, away from the cut end",
+      measures: "length",
+      sense: "at least",
+    },
+    hole: {
+      text: "the {what:word} lies {distance:length} from the cut end of {bar:bar}",
+      advice: "move the hole away from the end",
+      measures: "length",
+      sense: "at least",
+    },
+    plate: {
+      text: "hole {hole:word} lies {distance:length} from the edge of its plate",
+      advice: "take a larger plate",
+      measures: "length",
+      sense: "at least",
+    },
+  },
+  *inspect({ placements: placed, boredHoles: bored, plateEdges: plates }, { nut, hole }, say) {
+    for (const connector of placed.connectors) {
+      for (const screw of connector.screws) {
+        if (screw.into.kind !== "nut") continue;
+        const { landing } = screw.into;
+        if (!landing.slot || landing.toEnd.distance <= 0) continue;
+        const given = nut.at(ref("bar", landing.bar));
+        const distance = si(landing.toEnd.distance, "length");
+        yield say.nut(
+          screw.ref,
+          { distance, end: endRef(landing.bar, landing.toEnd.end) },
+          { measured: distance, limit: { ...given, value: si(given.value * landing.slot.opening, "length") } },
+        );
+      }
+    }
+    for (const { bar, hole: at, toEnd } of bored.edges) {
+      const given = hole.at(ref("bar", bar));
+      const distance = si(toEnd, "length");
+      yield say.hole(
+        at.by,
+        { what: at.what, distance, bar: ref("bar", bar) },
+        { measured: distance, limit: { ...given, value: si(given.value * 2 * at.radius, "length") } },
+      );
+    }
+    for (const plate of plates) {
+      const distance = si(plate.distance, "length");
+      yield say.plate(
+        plate.connector,
+        { hole: plate.hole, distance },
+        { measured: distance, limit: { ...hole, value: si(hole.value * plate.diameter, "length") } },
+      );
+    }
+  },
+});

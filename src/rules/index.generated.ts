@@ -1,0 +1,38 @@
+// Generated from the files of this folder by `npm run generate`; do not edit.
+import { rule as barAdrift } from "./bar.adrift.ts";
+import { rule as barClash } from "./bar.clash.ts";
+import { rule as barSkewed } from "./bar.skewed.ts";
+import { rule as boreClash } from "./bore.clash.ts";
+import { rule as endBare } from "./end.bare.ts";
+import { rule as endRaw } from "./end.raw.ts";
+import { rule as holeNearEdge } from "./hole.near-edge.ts";
+import { rule as jointGap } from "./joint.gap.ts";
+import { rule as jointHung } from "./joint.hung.ts";
+import { rule as jointTurns } from "./joint.turns.ts";
+import { rule as loadNone } from "./load.none.ts";
+import { rule as nutClash } from "./nut.clash.ts";
+import { rule as screwCrowded } from "./screw.crowded.ts";
+import { rule as screwMisfit } from "./screw.misfit.ts";
+import { rule as slotMismatched } from "./slot.mismatched.ts";
+import { rule as stockMixed } from "./stock.mixed.ts";
+import type { AnyRule } from "./shape/rule.ts";
+
+/** Every built-in rule, by group, then by id. */
+export const builtInRules: readonly AnyRule[] = [
+  boreClash,
+  holeNearEdge,
+  jointGap,
+  jointHung,
+  jointTurns,
+  screwMisfit,
+  slotMismatched,
+  nutClash,
+  screwCrowded,
+  stockMixed,
+  endBare,
+  endRaw,
+  barAdrift,
+  barClash,
+  barSkewed,
+  loadNone,
+];

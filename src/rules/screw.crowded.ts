@@ -1,0 +1,58 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { headRoom } from "../facts/head-room.ts";
+import { placements } from "../facts/placements.ts";
+import { si } from "../model/units/quantity.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const keyClearance = defineCriterion({
+  name: "key-clearance",
+  quantity: "length",
+  standard: "0.5 mm",
+  about: "free length between the key on one screw and the head of the next, or between two heads",
+  basis: "common practice",
+});
+
+export const rule = defineRule({
+  id: "screw.crowded",
+  title: "Screws leave each other room for the key",
+  group: "access and build",
+  level: "hold",
+  basis: ["ISO 2936:2014, key sizes and arms", "ISO 4762, ISO 7380-1: head sizes", "geometry"],
+  needs: { headRoom, placements },
+  criteria: { clearance: keyClearance },
+  messages: {
+    key: {
+      text: "its key passes {room:length} from the head of {other:screw}",
+      advice: "stagger the two connectors along the bar, or put one of them on another face",
+      measures: "length",
+      sense: "at least",
+    },
+    heads: {
+      text: "its head lies {room:length} from the head of {other:screw}",
+      advice: "move the two connectors apart",
+      measures: "length",
+      sense: "at least",
+    },
+  },
+  *inspect({ headRoom: near, placements: placed }, { clearance }, say) {
+    const crowded = new Set<string>();
+    for (const { screw, other, keyToHead, headToHead } of near) {
+      crowded.add(screw.ref.id);
+      if (Number.isFinite(keyToHead)) {
+        const room = si(keyToHead, "length");
+        yield say.key(screw.ref, { room, other: other.ref }, { measured: room, limit: clearance });
+      }
+      if (Number.isFinite(headToHead) && screw.ref.id < other.ref.id) {
+        const room = si(headToHead, "length");
+        yield say.heads(screw.ref, { room, other: other.ref }, { measured: room, limit: clearance });
+      }
+    }
+    // The rest have no neighbour within reach of a key.
+    const far = si(1, "length");
+    for (const { screws } of placed.connectors) {
+      for (const screw of screws)
+        if (!crowded.has(screw.ref.id))
+          yield say.heads(screw.ref, { room: far, other: screw.ref }, { measured: far, limit: clearance });
+    }
+  },
+});

@@ -1,0 +1,87 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { bodies } from "../facts/bodies.ts";
+import { SLOT_PLAY } from "../facts/landing.ts";
+import { placements } from "../facts/placements.ts";
+import { ref } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const offSlot = defineCriterion({
+  name: "off-slot",
+  quantity: "length",
+  standard: `${SLOT_PLAY * 1000} mm`,
+  about: "how far a screw may lie beside the line of its slot",
+  basis: "geometry: play of the screw in the slot opening",
+});
+
+export const rule = defineRule({
+  id: "slot.mismatched",
+  title: "Connectors, nuts and slots belong to each other",
+  group: "joints",
+  level: "reject",
+  basis: ["geometry", "common practice"],
+  needs: { placements, bodies },
+  criteria: { off: offSlot },
+  messages: {
+    size: {
+      text: "{part:word} is made for slot {made:word}; {bar:bar} has slot {has:word}",
+      advice: "take the connector of the bar's slot size",
+    },
+    nut: {
+      text: "no {kind:word} nut of stock holds a {thread:word} screw in slot {has:word} of {bar:bar}",
+      advice: "take another screw or another kind of nut",
+    },
+    closed: {
+      text: "lies on a closed slot of {bar:bar}, face {face:word}",
+      advice: "turn the bar, or use an open face",
+    },
+    off: {
+      text: "lies {off:length} beside the slot of {bar:bar}, face {face:word}",
+      advice: "move the connector onto the slot line",
+      measures: "length",
+    },
+    away: {
+      text: "lies beyond the bar: {bar:bar} has no slot there to hold it",
+      advice: "put the connector where both its legs have a bar under them",
+    },
+    misplaced: { text: "cannot sit there: {why:word}", advice: "choose another connector or another face" },
+  },
+  *inspect({ placements: placed, bodies: all }, { off }, say) {
+    for (const { at, why } of placed.misplaced) yield say.misplaced(at, { why }, false);
+    for (const connector of placed.connectors) {
+      for (const { bar } of connector.holds) {
+        const has = all.get(bar)?.bar.profile.slotSize ?? "";
+        const { slotSize } = connector.part;
+        yield say.size(
+          connector.ref,
+          { part: connector.part.name, made: slotSize, bar: ref("bar", bar), has },
+          slotSize === has,
+        );
+      }
+      for (const screw of connector.screws) {
+        if (screw.into.kind !== "nut") continue;
+        const { landing, nut } = screw.into;
+        const bar = ref("bar", landing.bar);
+        const has = all.get(landing.bar)?.bar.profile.slotSize ?? "";
+        if (connector.part.slotSize === has) {
+          yield say.nut(
+            screw.ref,
+            { kind: connector.choice?.nut ?? "", thread: screw.screw.thread, has, bar },
+            nut !== undefined,
+          );
+        }
+        if (
+          !landing.slot ||
+          landing.toEnd.distance <= 0 ||
+          landing.off > (landing.slot.opening + landing.slot.cavity) / 2
+        ) {
+          yield say.away(screw.ref, { bar }, false);
+          continue;
+        }
+        yield say.closed(screw.ref, { bar, face: landing.face }, !landing.slot.closed);
+        const measured = si(landing.off, "length");
+        yield say.off(screw.ref, { off: measured, bar, face: landing.face }, { measured, limit: off.at(bar) });
+      }
+    }
+  },
+});

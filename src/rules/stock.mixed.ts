@@ -1,0 +1,74 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { defineFact } from "../facts/fact.ts";
+import { placements } from "../facts/placements.ts";
+import { frameRef } from "../model/ref.ts";
+import { formatQuantity } from "../model/units/format-quantity.ts";
+import { si } from "../model/units/quantity.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const slotSizes = defineCriterion({
+  name: "slot-sizes",
+  quantity: "count",
+  standard: "1",
+  about: "how many slot sizes a frame may mix: each brings nuts and connectors of its own",
+  basis: "common practice",
+});
+
+const keySizes = defineCriterion({
+  name: "key-sizes",
+  quantity: "count",
+  standard: "3",
+  about: "how many sizes of key a frame may need",
+  basis: "common practice",
+});
+
+interface Variety {
+  readonly slots: readonly string[];
+  readonly keys: readonly string[];
+}
+
+const variety = defineFact<Variety, { placements: typeof placements }>({
+  id: "variety",
+  needs: { placements },
+  compute({ placements: placed }, frame) {
+    const slots = new Set(frame.bars.map((bar) => bar.profile.slotSize));
+    const keys = new Map<number, string>();
+    for (const connector of placed.connectors) {
+      for (const { screw } of connector.screws)
+        keys.set(Math.round(screw.key * 1e6), formatQuantity(screw.key, "length", frame.units));
+    }
+    return { slots: [...slots].sort(), keys: [...keys].sort(([a], [b]) => a - b).map(([, text]) => text) };
+  },
+});
+
+export const rule = defineRule({
+  id: "stock.mixed",
+  title: "One slot size and few keys do for the whole frame",
+  group: "access and build",
+  level: "note",
+  basis: ["common practice"],
+  needs: { variety },
+  criteria: { slots: slotSizes, keys: keySizes },
+  messages: {
+    slots: {
+      text: "the bars have {count:count} slot sizes, {names:word}: their nuts and connectors do not go together",
+      advice: "draw all bars from one series",
+      measures: "count",
+    },
+    keys: {
+      text: "its screws take {count:count} sizes of key, {names:word}",
+      advice: "use screws with the same head throughout",
+      measures: "count",
+    },
+  },
+  *inspect({ variety: found }, { slots, keys }, say) {
+    const slotCount = si(found.slots.length, "count");
+    yield say.slots(
+      frameRef,
+      { count: slotCount, names: found.slots.join(", ") },
+      { measured: slotCount, limit: slots },
+    );
+    const keyCount = si(found.keys.length, "count");
+    yield say.keys(frameRef, { count: keyCount, names: found.keys.join(", ") }, { measured: keyCount, limit: keys });
+  },
+});
