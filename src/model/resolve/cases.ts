@@ -35,21 +35,24 @@ function excludedBy(work: Work, known: ReadonlySet<string>): ReadonlyMap<string,
 
 /** Warns about a case that no load is in, and about one that is spelt almost like a listed one. */
 function checkUse(work: Work, listed: ReadonlyMap<string, string>, used: ReadonlyMap<string, string>): void {
-  for (const [id, pointer] of listed) {
-    if (used.has(id)) continue;
-    warn(work, "unused-case", pointer, {
-      found: `case "${quote(id)}", which no load is in`,
-      expected: "a case some load names",
-    });
-  }
+  let misspelt = false;
   for (const [id, pointer] of used) {
     if (listed.has(id)) continue;
     const { mend } = suggestion(work, id, () => listed.keys());
     if (mend === undefined) continue;
+    misspelt = true;
     warn(work, "case-not-listed", pointer, {
       found: `case "${quote(id)}", which cases does not list`,
       expected: "a listed case",
       mend,
+    });
+  }
+  for (const [id, pointer] of listed) {
+    // A case named wrongly is told where it is named.
+    if (used.has(id) || misspelt) continue;
+    warn(work, "unused-case", pointer, {
+      found: `case "${quote(id)}", which no load is in`,
+      expected: "a case some load names",
     });
   }
 }

@@ -16,6 +16,11 @@ export function nameCopy(work: Work, original: string, copy: string, { pointer }
   name(work, copy, { ...named, copyPointer: pointer }, `${pointer}/suffix`);
 }
 
+/** Whether a copied bar has its id from this instance: where the id was taken already, that is told, and not again of its parts. */
+function ownsBar(work: Work, bar: string, { pointer }: Instance): boolean {
+  return work.names.get(bar)?.copyPointer === pointer;
+}
+
 /** A joint is copied with its bar; the bar it is fastened onto may stay behind. */
 export function copyJoint(
   work: Work,
@@ -25,6 +30,7 @@ export function copyJoint(
   instance: Instance,
 ): Joint | undefined {
   const bar = renamed(instance, joint.bar);
+  if (!ownsBar(work, bar, instance)) return undefined;
   const original = joint.ref.id;
   const id = original === `${joint.bar}.${joint.end}` ? `${bar}.${joint.end}` : copyId(original, instance);
   if (
@@ -117,7 +123,8 @@ export function standCopyId(stand: Pick<Stand, "ref" | "bar" | "part">, instance
   return derived ? `${renamed(instance, stand.bar)}.${stand.part.kind}` : copyId(stand.ref.id, instance);
 }
 
-export function copyStand(work: Work, stand: Stand, instance: Instance): Stand {
+export function copyStand(work: Work, stand: Stand, instance: Instance): Stand | undefined {
+  if (!ownsBar(work, renamed(instance, stand.bar), instance)) return undefined;
   const id = standCopyId(stand, instance);
   nameCopy(work, stand.ref.id, id, instance);
   return Object.freeze({ ...stand, ref: Object.freeze(ref("stand", id)), bar: renamed(instance, stand.bar) });

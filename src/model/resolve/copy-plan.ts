@@ -60,25 +60,26 @@ function wayChosen(work: Work, raw: Copy, pointer: string): boolean {
   return false;
 }
 
-/** What each panel, mass, door and group needs of other parts, by id: it is copied with all of them. */
+/** What each panel, mass, door and group needs of other parts, by id, each once: it is copied with all of them. */
 type Needs = Map<string, readonly string[]>;
 
 function needsOf({ file, names }: Work): Needs {
   const needs: Needs = new Map();
-  for (const panel of file.panels ?? []) {
-    const edges = (panel.edges ?? []).map((edge) => (edge === "free" ? undefined : edge.bar));
-    needs.set(
-      panel.id,
-      [...edges, ...(panel.bars ?? [])].filter((bar) => bar !== undefined),
+  const need = (id: string, parts: readonly string[]): void => {
+    needs.set(id, [...new Set(parts)]);
+  };
+  for (const { id, edges = [], bars = [] } of file.panels ?? []) {
+    need(id, [...edges.flatMap((edge) => (edge === "free" ? [] : [edge.bar])), ...bars]);
+  }
+  for (const { id, on } of file.masses ?? []) need(id, on);
+  for (const { id, bars, panels = [] } of file.doors ?? []) need(id, [...bars, ...panels]);
+  // Stands have no names yet; they go with their bars.
+  for (const { id, parts } of file.groups ?? []) {
+    need(
+      id,
+      parts.filter((part) => names.has(part)),
     );
   }
-  for (const mass of file.masses ?? []) needs.set(mass.id, mass.on);
-  for (const door of file.doors ?? []) needs.set(door.id, [...door.bars, ...(door.panels ?? [])]);
-  for (const group of file.groups ?? [])
-    needs.set(
-      group.id,
-      group.parts.filter((part) => names.has(part)),
-    );
   return needs;
 }
 
@@ -95,12 +96,15 @@ function depend(dependents: Dependents, id: string, on: readonly string[]): void
 /** The parts named, what doors and groups among them hold, and everything that needs only such parts. */
 function closure(named: readonly string[], work: Work, needs: Needs, dependents: Dependents): ReadonlySet<string> {
   const ids = new Set(named);
+  const missing = new Map<string, number>();
   // A set that grows while it is walked is walked to its end.
   for (const id of ids) {
     const kind = work.names.get(id)?.kind;
     if (kind === "door" || kind === "group") for (const held of needs.get(id) ?? []) ids.add(held);
     for (const other of dependents.get(id) ?? []) {
-      if ((needs.get(other) ?? []).every((one) => ids.has(one))) ids.add(other);
+      const left = (missing.get(other) ?? needs.get(other)?.length ?? 0) - 1;
+      missing.set(other, left);
+      if (left === 0) ids.add(other);
     }
   }
   return ids;

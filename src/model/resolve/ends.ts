@@ -27,7 +27,13 @@ function angledCut(work: Work, spec: EndSpec, pointer: string): Cut | undefined 
   const angle = quantity(work, spec.angle ?? 0, "angle", `${pointer}/angle`);
   if (spec.about === undefined) {
     const mend = 'add "about", the axis the cut is turned about, for example "+y"';
-    refuse(work, "axis-missing", `${pointer}/angle`, { found: "angle without about", expected: "both", mend }, true);
+    refuse(
+      work,
+      "axis-missing",
+      `${pointer}/angle`,
+      { found: "angle without about", expected: "angle and about together", mend },
+      true,
+    );
     return undefined;
   }
   const about = direction(work, spec.about, `${pointer}/about`);
@@ -75,7 +81,7 @@ export function checkSpec(work: Work, spec: EndSpec, pointer: string): void {
   if (spec.about !== undefined && spec.angle === undefined) {
     const words = {
       found: "about without angle",
-      expected: "both, or neither",
+      expected: "angle and about together",
       mend: 'add "angle", or leave out "about"',
     };
     refuse(work, "axis-without-angle", `${pointer}/about`, words, true);

@@ -30,11 +30,14 @@ function kitsOf(work: Work): ReadonlyMap<string, Kit> {
   return kits;
 }
 
+const UNKNOWN_KIT = "unknown kits";
+
 function kitBy(work: Work, by: JointFile["by"], kits: ReadonlyMap<string, Kit>, pointer: string): Kit | undefined {
   if (typeof by !== "string") return kitOf(work, by, `${pointer}/by`);
   countOne(work, `kit: ${by}`);
   const kit = kits.get(by);
   if (kit !== undefined) return kit;
+  countOne(work, UNKNOWN_KIT);
   const mend = suggestion(work, by, () => kits.keys());
   const expected = kits.size === 0 ? "a list of connectors: this file has no kits" : "the name of a kit of this file";
   refuse(work, "unknown-kit", `${pointer}/by`, { found: `kit "${quote(by)}"`, expected, ...mend });
@@ -159,7 +162,8 @@ export function resolveJoints(work: Work, bars: readonly Bar[], jointed: Jointed
     for (const joint of jointsOf(work, raw, kits, profiles, jointed, `/joints/${index}`)) joints.push(joint);
   }
   for (const [id, { pointer }] of kits) {
-    if (work.tally.has(`kit: ${id}`)) continue;
+    // A kit named wrongly is told where it is named.
+    if (work.tally.has(`kit: ${id}`) || work.tally.has(UNKNOWN_KIT)) continue;
     const words = { found: `kit "${quote(id)}", which no joint uses`, expected: "a kit some joint uses" };
     warn(work, "unused-kit", pointer, words, true);
   }

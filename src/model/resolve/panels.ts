@@ -37,7 +37,7 @@ function keysFit(work: Work, raw: PanelFile, pointer: string): boolean {
   for (const key of missing) {
     refuse(work, "panel-lacks", `${pointer}/held`, {
       found: `"held": "${raw.held}" without ${key}`,
-      expected: `${needs.join(" and ")} of a panel held ${raw.held}`,
+      expected: `${needs.join(" and ")} with it`,
     });
   }
   for (const key of idle) {

@@ -30,8 +30,8 @@ function profile(name: string, height: number, width: number, slots: readonly Sl
 const SQUARE = profile("40x40-8", 0.04, 0.04, [slot("A", 1, 0), slot("B", 1, 0), slot("C", 1, 0), slot("D", 1, 0)]);
 const TALL = profile("40x80-8", 0.08, 0.04, [
   slot("A", 1, 0),
-  slot("B", 1, 0.02),
-  slot("B", 2, -0.02),
+  slot("B", 1, -0.02),
+  slot("B", 2, 0.02),
   slot("C", 1, 0),
   slot("D", 1, -0.02),
   slot("D", 2, 0.02),

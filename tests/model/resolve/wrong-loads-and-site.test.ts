@@ -1,0 +1,141 @@
+import { tells } from "./tells.ts";
+
+tells([
+  [
+    "a load without an amount",
+    '"pressure": 1.5',
+    '"direction": "-z"',
+    ["27:5 load-without-amount: a load without an amount; expected exactly one of force, line, pressure, moment"],
+  ],
+  [
+    "two amounts",
+    '"pressure": 1.5',
+    '"pressure": 1.5, "force": 10',
+    [
+      "27:36 two-amounts: force and pressure of one load; expected exactly one of force, line, pressure, moment (write two loads)",
+    ],
+  ],
+  [
+    "a pressure on a bar",
+    '"on": "top", "pressure"',
+    '"on": "arm", "pressure"',
+    ['27:29 load-does-not-fit: pressure on "arm", a bar; expected pressure on a panel'],
+  ],
+  [
+    "a line load on a panel",
+    '"on": "arm", "line"',
+    '"on": "top", "line"',
+    ['29:28 load-does-not-fit: line on "top", a panel; expected line on a bar'],
+  ],
+  [
+    "a place on a panel",
+    '"pressure": 1.5',
+    '"force": 15, "at": 30',
+    [
+      "27:49 load-key-idle: at of a load that is not a force or moment on a bar; expected at only with a force or moment on a bar (leave out at)",
+    ],
+  ],
+  [
+    "a place past the end",
+    '"at": 700',
+    '"at": 1700',
+    [
+      '28:71 load-off-bar: a place past the end of "rail-1"; expected a distance from its from point, at most its drawn length',
+    ],
+  ],
+  [
+    "a part of a bar that is none",
+    '"part": [0, 300]',
+    '"part": [300, 0]',
+    ["29:56 part-empty: [300,0]; expected two distances, the smaller first"],
+  ],
+  [
+    "a part of the bar past its end",
+    '"part": [0, 300]',
+    '"part": [0, 500]',
+    [
+      '29:60 load-off-bar: a place past the end of "arm"; expected a distance from its from point, at most its drawn length',
+    ],
+  ],
+  [
+    "a pressure in the wrong unit",
+    '"pressure": 1.5',
+    '"pressure": 1500',
+    [
+      "27:48 warning doubtful-value: pressure 1.5 MPa; expected a pressure from 0.02 kPa to 50 kPa (perhaps Pa and kPa were mixed up: then it is 1.5 kPa)",
+    ],
+  ],
+  [
+    "a force in kilograms",
+    '"force": 100',
+    '"force": "100 kg"',
+    [
+      '28:60 wrong-quantity: "100 kg", which is a mass; expected a force: a number in N, or text with a number and one of N, kN, lbf, kgf, kip, daN (write its weight: "981 N")',
+    ],
+  ],
+  [
+    "a load on nothing",
+    '"on": "top", "pressure"',
+    '"on": "topp", "pressure"',
+    ['27:29 unknown-part: "topp"; expected the id of a bar, panel or mass (did you mean "top"?)'],
+  ],
+  [
+    "a case spelt two ways",
+    '"case": "push"',
+    '"case": "pushh"',
+    [
+      '29:14 warning case-not-listed: case "pushh", which cases does not list; expected a listed case (did you mean "push"?)',
+    ],
+  ],
+  [
+    "a case that excludes nothing known",
+    '"excludes": ["trays"]',
+    '"excludes": ["tray"]',
+    ['31:80 unknown-case: case "tray"; expected a case of this file (did you mean "trays"?)'],
+  ],
+  [
+    "a case that excludes itself",
+    '"excludes": ["trays"]',
+    '"excludes": ["push"]',
+    ['31:80 names-itself: case "push" excludes itself; expected another case'],
+  ],
+  [
+    "a case listed twice",
+    '"cases": [{"id": "trays"}',
+    '"cases": [{"id": "trays"}, {"id": "trays"}',
+    ['31:37 duplicate-id: case "trays"; expected each case once: line 31 lists this one'],
+  ],
+  [
+    "a part in two groups",
+    '"groups": [',
+    '"groups": [{"id": "other", "parts": ["arm"]}, ',
+    ['32:97 grouped-twice: "arm" in a second group; expected one group for each part; line 32 has the first'],
+  ],
+  [
+    "a group in a group",
+    '"arm"]}],\n  "zones"',
+    '"arm", "side"]}],\n  "zones"',
+    ['32:69 unknown-part: "side", a group; expected the id of a bar, panel, door, stand or mass'],
+  ],
+  [
+    "a zone without volume",
+    "[100, 100, 100]",
+    "[100, 0, 100]",
+    ["33:36 zone-flat: a box without volume; expected two opposite corners"],
+  ],
+  [
+    "temperatures the wrong way round",
+    '"kits": {',
+    '"site": {"temperature": [35, 5]}, "kits": {',
+    ["3:27 wrong-order: [35, 5]; expected the coldest first (write [5, 35])"],
+  ],
+  [
+    "a floor below even",
+    '"kits": {',
+    '"floor": {"uneven": -3, "slope": "1/100"}, "kits": {',
+    [
+      "3:23 not-positive: -3; expected 0 or more",
+      '3:36 wrong-quantity: "1/100" without a unit; expected an angle: a number in °, or text with a number and one of °, rad, mrad (write 0.01, or "1/100 °")',
+    ],
+  ],
+]);
