@@ -44,31 +44,45 @@ export function halfFloorOf(cell: Cell): number {
   return cell.slot.cavity / 2 - (cell.slot.depth - shoulderOf(cell));
 }
 
-/** Why no bar can have such a cell: a pair of the field at fault and what it must be. Undefined when all is well. */
+/** Walls, steps and clearances thinner than this are slips of the pen, m. */
+const LEAST = 5e-5;
+
+/** Why no bar can have such a cell: the field at fault and what it must be. Undefined when all is well. */
 export function impossible(cell: Cell): { readonly field: string; readonly expected: string } | undefined {
   const { slot, pitch } = cell;
-  const half = pitch / 2;
+  const core = pitch / 2 - slot.depth;
   const block = blockOf(cell);
-  const fault = (field: string, expected: string) => ({ field, expected });
-  if (slot.opening >= slot.cavity) return fault("slot/opening", "narrower than the cavity");
-  if (slot.cavity >= pitch) return fault("slot/cavity", "narrower than the pitch");
-  if (slot.depth >= half) return fault("slot/depth", "less than half the pitch");
-  if (slot.lip >= shoulderOf(cell)) {
-    return fault("slot/lip", "thinner than the depth at which the cavity starts to taper");
-  }
-  if (halfFloorOf(cell) <= 0) return fault("slot/web", "thin enough to leave a slot floor");
-  if (halfFloorOf(cell) >= half - slot.depth) return fault("slot/web", "thick enough to keep neighbouring slots apart");
-  if (cell.bore && cell.bore.diameter / 2 >= half - slot.depth) return fault("bore/diameter", "smaller than the core");
-  if (cell.cornerRadius >= half - slot.opening / 2) return fault("cornerRadius", "clear of the slot opening");
-  if (
-    cell.cornerWall !== undefined &&
-    block - 2 * cell.cornerWall <= Math.max(0, cell.cornerRadius - cell.cornerWall)
-  ) {
-    return fault("cornerWall", "thin enough to leave a hollow in the corner");
-  }
-  if (cell.cellWall !== undefined && cell.cellWall >= block) return fault("cellWall", "thinner than the corner block");
-  if (cell.closedWall !== undefined && cell.closedWall >= shoulderOf(cell)) {
-    return fault("closedWall", "thinner than the depth at which the cavity starts to taper");
-  }
-  return undefined;
+  const shoulder = shoulderOf(cell);
+  const floor = halfFloorOf(cell);
+  const corner = cell.cornerWall === undefined ? undefined : block - 2 * cell.cornerWall;
+  const needs: readonly (readonly [field: string, expected: string, room: number | undefined])[] = [
+    ["slot/opening", "narrower than the cavity", slot.cavity - slot.opening],
+    ["slot/cavity", "narrower than the pitch", 2 * block],
+    ["slot/depth", "less than half the pitch", core],
+    ["slot/lip", "thinner than the depth at which the cavity starts to taper", shoulder - slot.lip],
+    ["slot/web", "thin enough to leave a slot floor", floor],
+    ["slot/web", "thick enough to keep neighbouring slots apart", core - floor],
+    ["bore/diameter", "smaller than the core", cell.bore && core - cell.bore.diameter / 2],
+    ["cornerRadius", "clear of the slot opening", pitch / 2 - slot.opening / 2 - cell.cornerRadius],
+    [
+      "cornerWall",
+      "thin enough to leave a hollow in the corner",
+      corner && corner - Math.max(0, cell.cornerRadius - (cell.cornerWall ?? 0)),
+    ],
+    // The inner corner of the hollow, seen from the middle of the core.
+    [
+      "cornerWall",
+      "thick enough to keep the hollow off the core bore",
+      cell.cornerWall && cell.bore && Math.SQRT2 * (pitch / 2 - block + cell.cornerWall) - cell.bore.diameter / 2,
+    ],
+    ["cellWall", "thinner than the corner block", cell.cellWall && block - cell.cellWall],
+    [
+      "closedWall",
+      "thinner than the depth at which the cavity starts to taper",
+      cell.closedWall && shoulder - cell.closedWall,
+    ],
+  ];
+  // NaN stands for a value that could not be read: it was told already.
+  const fault = needs.find(([, , room]) => room !== undefined && room < LEAST);
+  return fault && { field: fault[0], expected: fault[1] };
 }

@@ -43,7 +43,7 @@ function generated(
   return {
     ...common,
     name: raw.name,
-    about: raw.about ?? "",
+    about: raw.about ?? base.about,
     pitch: si(cell.pitch, "length"),
     height: si(raw.rows * cell.pitch, "length"),
     width: si(raw.columns * cell.pitch, "length"),

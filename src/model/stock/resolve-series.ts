@@ -94,6 +94,7 @@ export function resolveSeries(
   read.expectPart(raw.material, materials, "material", `${at}/material`);
   return {
     name: raw.name,
+    about: raw.about ?? "",
     cell,
     slotSize: raw.slotSize,
     weight: raw.weight,

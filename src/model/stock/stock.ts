@@ -45,6 +45,7 @@ export interface Material {
 /** What the profiles generated from one cell have in common. */
 export interface Series {
   readonly name: string;
+  readonly about: string;
   readonly cell: Cell;
   readonly slotSize: string;
   readonly weight: Profile["weight"];
