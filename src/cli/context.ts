@@ -4,7 +4,8 @@ import type { Terminal } from "./terminal.ts";
 
 /** What a command gets besides its words. */
 export interface Context {
-  readonly engine: Engine;
+  /** Loads what inspects; help and refusals do without. */
+  readonly engine: () => Promise<Engine>;
   /** Module that serves inspections with rules of a team in a thread of its own. */
   readonly worker: URL;
   readonly version: string;

@@ -13,7 +13,7 @@ import { usageWords } from "./usage-words.ts";
 
 /** What the command is made of. */
 export interface Tool {
-  readonly engine: Engine;
+  readonly engine: () => Promise<Engine>;
   readonly worker: URL;
   readonly version: string;
 }

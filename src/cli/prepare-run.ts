@@ -27,12 +27,13 @@ export async function usableOrTold<T>(work: () => Promise<T>): Promise<T> {
 }
 
 /** Gets ready to inspect files with the house named, or with the houses found beside them. */
-export function prepareRun(
+export async function prepareRun(
   files: readonly FrameFile[],
   house: string | undefined,
   context: Context,
 ): Promise<Inspector> {
-  const { engine, worker } = context;
+  const { worker } = context;
+  const engine = await context.engine();
   return usableOrTold(() =>
     prepare(files, { engine, worker, today: today(), ...(house === undefined ? {} : { house }) }),
   );

@@ -1,9 +1,7 @@
 import type { Command } from "commander";
-import { houseInWords } from "../../host/house-in-words.ts";
 import { today } from "../../host/today.ts";
 import { housePage } from "../../report/text/house-page.ts";
 import type { Context } from "../context.ts";
-import { usableOrTold } from "../prepare-run.ts";
 import { pageFor } from "../terminal.ts";
 
 /** `trysquare house`: what a team's house file sets, which file says so, and what it replaces. */
@@ -17,7 +15,10 @@ export function registerHouse(program: Command, context: Context): void {
     .argument("[file]", "a frame file, to see what holds for it; otherwise what holds in this folder")
     .option("--house <file>", "look at this house file instead of the nearest")
     .action(async (frame: string | undefined, { house }: { readonly house?: string }) => {
-      const { engine, stdout } = context;
+      const { houseInWords } = await import("../../host/house-in-words.ts");
+      const { usableOrTold } = await import("../prepare-run.ts");
+      const { stdout } = context;
+      const engine = await context.engine();
       const question = {
         engine,
         today: today(),

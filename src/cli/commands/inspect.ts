@@ -5,7 +5,6 @@ import { sameFile } from "../../host/same-file.ts";
 import type { Context } from "../context.ts";
 import { deliver, type Outlet } from "../deliver.ts";
 import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
-import { prepareRun } from "../prepare-run.ts";
 import { type PlannedReport, reportPlan } from "../report-plan.ts";
 import { reporterFor } from "../reporter-for.ts";
 import { COLOURS, type ColourWish, MOST_COLUMNS, wantsColour, widthOf } from "../terminal.ts";
@@ -50,6 +49,7 @@ export function registerInspect(program: Command, context: Context): void {
       const reporter = await reporterFor(as, { version: context.version, width, coloured, faults: [] });
       outlets.push({ reporter, sink: to === undefined ? context.stdout : atomicFile(to) });
     }
+    const { prepareRun } = await import("../prepare-run.ts");
     const run = await prepareRun(files, options.house, context);
     const judged = async function* () {
       for await (const report of run.reports) {

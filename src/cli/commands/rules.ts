@@ -16,7 +16,7 @@ export function registerRules(program: Command, context: Context): void {
     .argument("[id]", "id of one rule")
     .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
     .action(async (id: string | undefined, { as }: { readonly as: "text" | "json" }) => {
-      const cards = context.engine.rules.map(ruleCard);
+      const cards = (await context.engine()).rules.map(ruleCard);
       const chosen = id === undefined ? cards : cards.filter((card) => card.id === id);
       if (id !== undefined && chosen.length === 0) {
         const near = nearest(

@@ -1,4 +1,5 @@
 import type { RuleCard } from "../../inspection/report.ts";
+import { groups } from "../../rules/shape/rule.ts";
 import { type Page, paragraph } from "./page.ts";
 
 function widest(words: readonly string[]): number {
@@ -9,11 +10,12 @@ function widest(words: readonly string[]): number {
 
 /** All rules by group: id, level, and the state of a sound frame. */
 export function* ruleList(page: Page, cards: readonly RuleCard[]): Generator<string> {
-  const groups = new Map<string, RuleCard[]>();
-  for (const card of cards) groups.set(card.group, [...(groups.get(card.group) ?? []), card]);
+  const byGroup = new Map<string, RuleCard[]>(groups.map((group) => [group, []]));
+  for (const card of cards) byGroup.set(card.group, [...(byGroup.get(card.group) ?? []), card]);
   const idWidth = widest(cards.map((card) => card.id));
   const levelWidth = widest(cards.map((card) => card.level));
-  for (const [group, members] of groups) {
+  for (const [group, members] of byGroup) {
+    if (members.length === 0) continue;
     yield paragraph(page, group, 0, page.ink.part);
     for (const { id, level, title } of members) {
       const front = `  ${id.padEnd(idWidth)}  ${level.padEnd(levelWidth)}  `;
