@@ -72,6 +72,13 @@ describe("arcs", () => {
 
   it("leaves what is not covered: beside 1…2 the turn is free from 2 round to 1", () => {
     expect(gapsBetween([{ from: 1, to: 2 }])).toEqual([{ from: 2, to: 1 + FULL_TURN }]);
+    // 6…7 ends at 7 − 2π = 0.717: that gap comes first.
+    expect(
+      gapsBetween([
+        { from: 1, to: 2 },
+        { from: 6, to: 7 },
+      ]).map((arc) => arc.to),
+    ).toEqual([1, 6]);
     expect(gapsBetween([])).toEqual([WHOLE]);
     expect(gapsBetween([WHOLE])).toEqual([]);
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { boundsOf, boundsOverlap } from "../../src/geometry/bounds.ts";
 import { boxBounds, boxPenetration, corners, type OrientedBox } from "../../src/geometry/box.ts";
 import { add, distance, length, scale, type Vec3 } from "../../src/geometry/vector.ts";
-import { boxes, motions, moveBox, uprightBox } from "./arbitraries.ts";
+import { between, boxes, motions, moveBox, uprightBox } from "./arbitraries.ts";
 
 /** What touching may come out as [m]: rounding over some metres. */
 const TOUCH = 1e-12;
@@ -113,7 +113,7 @@ describe("oriented boxes", () => {
 
   it("touches its neighbour across a shared face within 1e-12 m, wherever both are carried", () => {
     fc.assert(
-      fc.property(motions, fc.double({ min: 0.01, max: 1, noNaN: true }), (m, half) => {
+      fc.property(motions, between(0.01, 1), (m, half) => {
         const a = moveBox(m, uprightBox([0, 0, 0], [half, 0.02, 0.02]));
         const b = moveBox(m, uprightBox([half + 0.02, 0, 0.1], [0.02, 0.02, 0.4]));
         expect(Math.abs(boxPenetration(a, b).depth)).toBeLessThanOrEqual(TOUCH);

@@ -5,6 +5,7 @@ import { areaOf, difference, intersection, union } from "../../src/geometry/clip
 import type { Region, Ring } from "../../src/geometry/polygon.ts";
 import { rotateRegion, translateRegion } from "../../src/geometry/region-transform.ts";
 import type { Vec2 } from "../../src/geometry/vector.ts";
+import { between } from "./arbitraries.ts";
 
 const square = (x: number, y: number, size: number): Region => ({
   outer: [
@@ -152,11 +153,7 @@ describe("clipping", () => {
 
   it("adds up for any squares at any angle: |A ∪ B| = |A| + |B| − |A ∩ B| and |A \\ B| = |A| − |A ∩ B|", () => {
     const placed = fc
-      .tuple(
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        fc.double({ min: -3, max: 3, noNaN: true }),
-      )
+      .tuple(between(0, 1), between(0, 1), between(-3, 3))
       .map(([x, y, angle]) => rotateRegion(square(x, y, 1), angle, [x, y]));
     fc.assert(
       fc.property(placed, placed, (a, b) => {

@@ -19,6 +19,7 @@ import {
   translateRegion,
 } from "../../src/geometry/region-transform.ts";
 import type { Vec2 } from "../../src/geometry/vector.ts";
+import { between } from "./arbitraries.ts";
 
 const rectangle = (width: number, height: number, at: Vec2 = [0, 0]): Ring => [
   [at[0], at[1]],
@@ -42,16 +43,14 @@ const ell: Region = solid([
 const expectClose = (actual: number, expected: number, relative = 1e-12, floor = 0): void =>
   expect(Math.abs(actual - expected)).toBeLessThanOrEqual(relative * Math.abs(expected) + floor);
 
-const regions: fc.Arbitrary<Region> = fc
-  .array(fc.double({ min: 0.2, max: 1, noNaN: true }), { minLength: 4, maxLength: 12 })
-  .map((radii) => {
-    const star = (k: number): Ring =>
-      radii.map((r, i): Vec2 => {
-        const angle = (2 * Math.PI * i) / radii.length;
-        return [k * r * Math.cos(angle), k * r * Math.sin(angle)];
-      });
-    return { outer: star(1), holes: [star(0.3)] };
-  });
+const regions: fc.Arbitrary<Region> = fc.array(between(0.2, 1), { minLength: 4, maxLength: 12 }).map((radii) => {
+  const star = (k: number): Ring =>
+    radii.map((r, i): Vec2 => {
+      const angle = (2 * Math.PI * i) / radii.length;
+      return [k * r * Math.cos(angle), k * r * Math.sin(angle)];
+    });
+  return { outer: star(1), holes: [star(0.3)] };
+});
 
 describe("polygon properties", () => {
   it("gives a rectangle b x h its handbook values bh, bh³/12, hb³/12", () => {
@@ -129,7 +128,7 @@ describe("polygon properties", () => {
       [2, 6],
     ];
     const left = (a: Vec2, b: Vec2, p: Vec2): number => (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
-    const coordinate = fc.double({ min: 0, max: 7, noNaN: true });
+    const coordinate = between(0, 7);
     fc.assert(
       fc.property(coordinate, coordinate, (x, y) => {
         const products = [left(a, b, [x, y]), left(b, c, [x, y]), left(c, a, [x, y])];
@@ -166,7 +165,7 @@ describe("polygon properties", () => {
 
   it("keeps area, trace and determinant of the second moments under shift, turn and mirror", () => {
     fc.assert(
-      fc.property(regions, fc.double({ min: -3, max: 3, noNaN: true }), (region, angle) => {
+      fc.property(regions, between(-3, 3), (region, angle) => {
         const start = secondMoments(region);
         const moved = mirrorRegion(rotateRegion(translateRegion(region, [2, -1]), angle, [0.5, 0.25]), angle / 3);
         const end = secondMoments(moved);

@@ -10,10 +10,10 @@ import {
   segmentToBox,
 } from "../../src/geometry/segment.ts";
 import { distance, dot, lerp, subtract, type Vec3 } from "../../src/geometry/vector.ts";
-import { boxes, motions, move, moveBox, points, uprightBox } from "./arbitraries.ts";
+import { between, boxes, motions, move, moveBox, points, uprightBox } from "./arbitraries.ts";
 
 const segments: fc.Arbitrary<Segment> = fc.record({ from: points, to: points });
-const along01 = fc.double({ min: 0, max: 1, noNaN: true });
+const along01 = between(0, 1);
 /** Rounding of distances between bodies of some metres [m]; the foot of a perpendicular is found to half the digits only. */
 const ROUNDING = 1e-9;
 
@@ -91,7 +91,7 @@ describe("rods and boxes", () => {
   });
 
   it("is never beaten by a point of the segment, and a fine walk along it comes as close", () => {
-    const half = fc.double({ min: 0.1, max: 1, noNaN: true });
+    const half = between(0.1, 1);
     fc.assert(
       fc.property(segments, fc.tuple(half, half, half), (segment, h) => {
         const least = segmentToBox(segment, uprightBox([0, 0, 0], h));

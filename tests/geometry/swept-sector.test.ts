@@ -12,7 +12,7 @@ import {
   widestArc,
 } from "../../src/geometry/swept-sector.ts";
 import { add, rotateAbout, scale } from "../../src/geometry/vector.ts";
-import { boxes, motions, move, moveBox, turn, uprightBox } from "./arbitraries.ts";
+import { between, boxes, motions, move, moveBox, turn, uprightBox } from "./arbitraries.ts";
 
 /** Rounding of an angle [rad]. */
 const ANGLE = 1e-10;
@@ -117,7 +117,7 @@ describe("swept sector", () => {
       };
     };
     fc.assert(
-      fc.property(boxes, fc.double({ min: 0, max: 0.5, noNaN: true }), (box, near) => {
+      fc.property(boxes, between(0, 0.5), (box, near) => {
         const obstacle: OrientedBox = { ...box, centre: scale(box.centre, near) };
         const blocked = blockedArcs(upright, long, prismFromBox(obstacle));
         for (let degree = 0; degree < 360; degree += 1) {
@@ -133,10 +133,10 @@ describe("swept sector", () => {
   });
 
   it("agrees with the box test for pins thinner than the arm, at every quarter degree", () => {
-    const pin = fc.double({ min: 0.002, max: 0.006, noNaN: true });
-    const angle = fc.double({ min: 0, max: 6, noNaN: true });
+    const pin = between(0.002, 0.006);
+    const angle = between(0, 6);
     fc.assert(
-      fc.property(pin, pin, angle, angle, fc.double({ min: 0.02, max: 0.16, noNaN: true }), (a, b, at, tilt, reach) => {
+      fc.property(pin, pin, angle, angle, between(0.02, 0.16), (a, b, at, tilt, reach) => {
         const z = [0, 0, 1] as const;
         const obstacle: OrientedBox = {
           centre: rotateAbout([reach, 0, 0], z, at),
