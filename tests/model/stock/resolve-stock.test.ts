@@ -256,9 +256,7 @@ test("a slip in a unit is doubted, five times at most, and refuses nothing", () 
 });
 
 test("of thousands of problems 200 are told and the rest counted", () => {
-  const connectors = Array.from({ length: 3000 }, (_, i) => ({ ...TIE, name: `t${i}`, screw: "no such screw" })) as [
-    typeof TIE,
-  ];
+  const connectors = Array.from({ length: 3000 }, (_, i) => ({ ...TIE, name: `t${i}`, screw: "no such screw" }));
   const { problems } = resolve({ connectors });
   expect(problems.length).toBe(201);
   expect(problems[200]).toMatchObject({ code: "more-problems", found: "2800 more problems", weight: "error" });
