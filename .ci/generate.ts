@@ -1,8 +1,8 @@
 // Makes the types and the standalone validators from schema/*.schema.json. With --check it writes nothing and
 // fails when a checked-in file differs from what it would write.
 import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
-import Ajv2020 from "ajv/dist/2020.js";
-import standalone from "ajv/dist/standalone/index.js";
+import { Ajv2020 } from "ajv/dist/2020.js";
+import standaloneModule from "ajv/dist/standalone/index.js";
 import { build } from "esbuild";
 import { compile, type JSONSchema } from "json-schema-to-typescript";
 
@@ -13,6 +13,8 @@ interface Schema {
   readonly $defs?: Record<string, unknown>;
 }
 
+// The module is its own default export at run time, whatever its types say.
+const standalone = standaloneModule as unknown as typeof standaloneModule.default;
 const out = "src/model/generated";
 const annotations = ["x-quantity", "x-expected", "tsType"];
 const banner = "// Generated from schema/ by `npm run generate`; do not edit.\n";
@@ -79,7 +81,9 @@ async function typesOf(schema: Schema): Promise<string> {
 }
 
 mkdirSync(out, { recursive: true });
-for (const file of readdirSync("schema").filter((name) => name.endsWith(".schema.json")).sort()) {
+for (const file of readdirSync("schema")
+  .filter((name) => name.endsWith(".schema.json"))
+  .sort()) {
   const stem = file.replace(".schema.json", "");
   const schema = JSON.parse(readFileSync(`schema/${file}`, "utf8")) as Schema;
   emit(`${out}/${stem}-file.generated.ts`, await typesOf(schema));

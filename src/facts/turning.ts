@@ -2,6 +2,7 @@ import { distance, type Vec3 } from "../geometry/vector.ts";
 import { freeMotions, type Motion, type RigidLink, type TurnLine } from "../mechanics/free-motions.ts";
 import { bodies } from "./bodies.ts";
 import { type Connection, connections } from "./connections.ts";
+import { type Contact, contacts, TOUCH } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
 import { frameMiddle } from "./frame-middle.ts";
 import { islands } from "./islands.ts";
@@ -59,17 +60,16 @@ class Clusters {
   }
 }
 
-interface Linked {
-  readonly a: number;
-  readonly b: number;
-  readonly about: readonly TurnLine[];
-  readonly joint: string;
-}
+type Linked = RigidLink & {
+  /** Undefined where bars only bear on each other. */
+  readonly joint: string | undefined;
+};
 
 /** Bars and connectors of one island as clusters of rigid bodies with the hinged links between them. */
 function model(
   bars: readonly string[],
   of: (bar: string) => readonly Connection[],
+  touching: readonly Contact[],
 ): { nodes: Node[]; links: Linked[] } {
   const clusters = new Clusters();
   const index = new Map(bars.map((bar) => [bar, clusters.add()]));
@@ -102,6 +102,11 @@ function model(
         if (entry.node !== undefined)
           raw.push({ a: entry.node, b: hub, about: lines(entry), joint: connection.joint.id });
     }
+  }
+  for (const contact of touching) {
+    const [a, b] = [index.get(contact.a.bar), index.get(contact.b.bar)];
+    if (a === undefined || b === undefined || Math.abs(contact.gap) > TOUCH) continue;
+    raw.push({ a, b, points: contact.overlap, normal: contact.normal, joint: undefined });
   }
   const number = new Map<number, number>();
   const nodes: Node[] = [];
@@ -136,7 +141,9 @@ function partOf(
   const [first] = bars;
   const lead = motions.find((motion) => first !== undefined && nodes[motion.body]?.bars.includes(first));
   if (!lead) return undefined; // a connector that spins by itself moves no bar
-  const joints = links.filter((link) => moving.has(link.a) !== moving.has(link.b)).map((link) => link.joint);
+  const joints = links.flatMap((link) =>
+    link.joint !== undefined && moving.has(link.a) !== moving.has(link.b) ? [link.joint] : [],
+  );
   return { bars, kind: lead.kind, direction: lead.direction, point: lead.point, joints: [...new Set(joints)].sort() };
 }
 
@@ -151,7 +158,7 @@ function analyseSingly(nodes: readonly Node[], links: readonly Linked[], size: n
   for (const link of links) {
     for (const body of [link.a, link.b]) {
       const known = own.get(body);
-      const alone: RigidLink = { a: 0, b: 1, about: link.about };
+      const alone: RigidLink = { ...link, a: 0, b: 1 };
       if (known) known.push(alone);
       else own.set(body, [alone]);
     }
@@ -168,11 +175,17 @@ function analyseSingly(nodes: readonly Node[], links: readonly Linked[], size: n
 /** Which parts of the frame only the friction of lone screws keeps from turning. */
 export const turning = defineFact<
   Turning,
-  { connections: typeof connections; islands: typeof islands; bodies: typeof bodies; middle: typeof frameMiddle }
+  {
+    contacts: typeof contacts;
+    connections: typeof connections;
+    islands: typeof islands;
+    bodies: typeof bodies;
+    middle: typeof frameMiddle;
+  }
 >({
   id: "turning",
-  needs: { connections, islands, bodies, middle: frameMiddle },
-  compute({ connections: known, islands: sets, bodies: all, middle }, frame) {
+  needs: { contacts, connections, islands, bodies, middle: frameMiddle },
+  compute({ contacts: touching, connections: known, islands: sets, bodies: all, middle }, frame) {
     let size = 0.1;
     for (const body of all.values())
       size = Math.max(size, distance(body.bounds.min, middle), distance(body.bounds.max, middle));
@@ -181,7 +194,7 @@ export const turning = defineFact<
     let triedSingly = 0;
     for (const bars of sets) {
       if (bars.length < 2) continue;
-      const { nodes, links } = model(bars, known.of);
+      const { nodes, links } = model(bars, known.of, touching.all);
       if (links.length === 0) continue;
       const whole = 6 * (nodes.length - 1) <= WHOLE;
       if (!whole) triedSingly += 1;

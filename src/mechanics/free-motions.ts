@@ -8,11 +8,22 @@ export interface TurnLine {
 }
 
 /** Two rigid bodies held together so that they can only turn about these lines; none: one solid. */
-export interface RigidLink {
+export interface HingedLink {
   readonly a: number;
   readonly b: number;
   readonly about: readonly TurnLine[];
 }
+
+/** Two bodies whose flat sides bear on each other: at no point of the patch can they come nearer or part. */
+export interface BearingLink {
+  readonly a: number;
+  readonly b: number;
+  /** Corners of the patch, m. */
+  readonly points: readonly Vec3[];
+  readonly normal: Vec3;
+}
+
+export type RigidLink = HingedLink | BearingLink;
 
 /** How one body moves in a free motion: an infinitesimal turn about an axis through a point, or a slide. */
 export interface Motion {
@@ -29,7 +40,7 @@ const MOVES = 1e-6;
 const RANK = 1e-10;
 
 /** Where a link's lines are, about its own middle and in lengths of `size`, as six-vectors (turn, shift). */
-function projector(link: RigidLink, origin: Vec3, size: number): Float64Array {
+function projector(link: HingedLink, origin: Vec3, size: number): Float64Array {
   // I − Q Qᵀ over an orthonormal basis Q of the allowed relative motions.
   const basis: Float64Array[] = [];
   for (const { point, axis } of link.about) {
@@ -69,7 +80,7 @@ function transport(origin: Vec3, size: number): Float64Array {
   return t;
 }
 
-function block(link: RigidLink, size: number): Float64Array {
+function hingedBlock(link: HingedLink, size: number): Float64Array {
   const origin: Vec3 = link.about[0]?.point ?? [0, 0, 0];
   const p = projector(link, origin, size);
   const t = transport(origin, size);
@@ -90,6 +101,18 @@ function block(link: RigidLink, size: number): Float64Array {
     }
   }
   return tpt;
+}
+
+/** Sum of squares of the approach speeds at the corners of the patch. */
+function bearingBlock(link: BearingLink, size: number): Float64Array {
+  const sum = new Float64Array(36);
+  for (const point of link.points) {
+    const row = [...scale(cross(point, link.normal), 1 / size), ...link.normal];
+    for (let i = 0; i < 6; i += 1) {
+      for (let j = 0; j < 6; j += 1) sum[6 * i + j] = (sum[6 * i + j] ?? 0) + (row[i] ?? 0) * (row[j] ?? 0);
+    }
+  }
+  return sum;
 }
 
 /** Free vectors of a positive semi-definite matrix: eliminated on the largest diagonal left, until none is left. */
@@ -164,9 +187,10 @@ function motionsOf(vector: Float64Array, bodies: readonly number[], size: number
 /**
  * The motions that links leave to a set of rigid bodies, seen from one of them taken as fixed. Each is listed with the
  * bodies that move; independent motions are listed apart. First order only: what is free at first order and stops later
- * counts as free, which is the safe side.
+ * counts as free, which is the safe side. A patch that bears is taken to hold both ways, as it does wherever the line of the
+ * turn runs under it: one side of it then closes whichever way the turn goes.
  *
- * @param bodies number of bodies; @param fixed the body that does not move; @param links rigid or hinged pairs, all bodies
+ * @param bodies number of bodies; @param fixed the body that does not move; @param links hinged and bearing pairs, all bodies
  * connected to `fixed` through them; @param size a typical length of the frame, m, to weigh shifts against turns.
  * Source: the null space of the constraint Jacobian (J. Angeles, "Fundamentals of Robotic Mechanical Systems", 4th ed.,
  * ch. 2 and 4: twists of rigid bodies), here by its Gram matrix and elimination with diagonal pivoting.
@@ -182,7 +206,7 @@ export function freeMotions(
   const n = 6 * moving.length;
   const gram = new Float64Array(n * n);
   for (const link of links) {
-    const k = block(link, size);
+    const k = "about" in link ? hingedBlock(link, size) : bearingBlock(link, size);
     const [a, b] = [place.get(link.a), place.get(link.b)];
     const spread = (row: number, column: number, sign: number): void => {
       for (let i = 0; i < 6; i += 1) {
