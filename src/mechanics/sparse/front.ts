@@ -22,10 +22,9 @@ export function eliminate(
   blockStart: number,
 ): void {
   const all = columns + rows;
-  // In here the panel is W = L·D, which the products need beside L.
+  // In here the panel is W = L·D, which the products need beside L, and `scaled` is L as far as it is known.
   for (let j = 0; j < columns; j += TILE) {
     const width = Math.min(TILE, columns - j);
-    for (let i = j; i < j + width; i++) scaleRow(panel, start, columns, i, j, scaled, diagonal, firstPlace);
     subtractProducts(panel, start, columns, j, all, scaled, j, width);
     for (let c = j; c < j + width; c++) {
       const place = start + c * columns + c;
@@ -34,32 +33,74 @@ export function eliminate(
       diagonal[firstPlace + c] = pivot;
       for (let later = c + 1; later < j + width; later++) {
         const l = (panel[start + later * columns + c] as number) / pivot;
-        const column = start + later;
-        for (let i = later; i < all; i++) {
-          const row = i * columns;
-          panel[column + row] = (panel[column + row] as number) - l * (panel[start + row + c] as number);
+        for (let i = later; i < j + width; i++) {
+          const row = start + i * columns;
+          panel[row + later] = (panel[row + later] as number) - l * (panel[row + c] as number);
         }
       }
     }
+    if (width === TILE) finishThree(panel, start, columns, j, all, scaled);
+    else finishColumns(panel, start, columns, j, width, all, scaled);
   }
-  for (let i = 0; i < all; i++) scaleRow(panel, start, columns, i, Math.min(i, columns), scaled, diagonal, firstPlace);
   subtractLower(panel, start + columns * columns, columns, rows, scaled, columns * columns, block, blockStart);
   panel.set(scaled.subarray(0, all * columns), start);
 }
 
-function scaleRow(
+/** Columns j … j + width − 1 below and in their pivot block, which is eliminated: W in the panel, L in `scaled`. */
+function finishColumns(
   panel: Float64Array,
   start: number,
   columns: number,
-  row: number,
-  depth: number,
+  j: number,
+  width: number,
+  all: number,
   scaled: Float64Array,
-  diagonal: Float64Array,
-  firstPlace: number,
 ): void {
-  const from = start + row * columns;
-  const to = row * columns;
-  for (let k = 0; k < depth; k++) scaled[to + k] = (panel[from + k] as number) / (diagonal[firstPlace + k] as number);
+  for (let i = j; i < all; i++) {
+    const row = i * columns;
+    for (let c = j; c < Math.min(i, j + width); c++) {
+      const pivot = panel[start + c * columns + c] as number;
+      const w = panel[start + row + c] as number;
+      scaled[row + c] = w / pivot;
+      if (i < j + width) continue;
+      for (let later = c + 1; later < j + width; later++) {
+        const l = (panel[start + later * columns + c] as number) / pivot;
+        panel[start + row + later] = (panel[start + row + later] as number) - l * w;
+      }
+    }
+  }
+}
+
+/** The same for three columns, in one pass. */
+function finishThree(
+  panel: Float64Array,
+  start: number,
+  columns: number,
+  j: number,
+  all: number,
+  scaled: Float64Array,
+): void {
+  finishColumns(panel, start, columns, j, TILE, j + TILE, scaled);
+  const second = (j + 1) * columns + j;
+  const third = second + columns;
+  const d0 = panel[start + second - columns] as number;
+  const d1 = panel[start + second + 1] as number;
+  const d2 = panel[start + third + 2] as number;
+  const l10 = scaled[second] as number;
+  const l20 = scaled[third] as number;
+  const l21 = scaled[third + 1] as number;
+  for (let i = j + TILE; i < all; i++) {
+    const to = i * columns + j;
+    const at = start + to;
+    const w0 = panel[at] as number;
+    const w1 = (panel[at + 1] as number) - l10 * w0;
+    const w2 = (panel[at + 2] as number) - l20 * w0 - l21 * w1;
+    panel[at + 1] = w1;
+    panel[at + 2] = w2;
+    scaled[to] = w0 / d0;
+    scaled[to + 1] = w1 / d1;
+    scaled[to + 2] = w2 / d2;
+  }
 }
 
 /** Brings columns j … j + width − 1 of the panel up to date with the columns before them, from row j down. */

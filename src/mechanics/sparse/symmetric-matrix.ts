@@ -43,16 +43,22 @@ function sweep(matrix: SymmetricMatrix, x: Float64Array, k: number, entry: (valu
 /** What the pivot of each unknown is measured by: |diagonal|, or the largest |entry| of its column where that is zero. */
 export function pivotScale(matrix: SymmetricMatrix): Float64Array {
   const { n, colStart, rowIndex, value } = matrix;
-  const diagonal = new Float64Array(n);
+  const scale = new Float64Array(n);
+  let missing = false;
+  for (let j = 0; j < n; j++) {
+    const e = colStart[j] as number;
+    if (e < (colStart[j + 1] as number) && rowIndex[e] === j) scale[j] = Math.abs(value[e] as number);
+    if (scale[j] === 0) missing = true;
+  }
+  if (!missing) return scale;
   const largest = new Float64Array(n);
   for (let j = 0; j < n; j++) {
     for (let e = colStart[j] as number, end = colStart[j + 1] as number; e < end; e++) {
       const i = rowIndex[e] as number;
       const size = Math.abs(value[e] as number);
-      if (i === j) diagonal[j] = size;
       if (size > (largest[i] as number)) largest[i] = size;
       if (size > (largest[j] as number)) largest[j] = size;
     }
   }
-  return diagonal.map((size, j) => (size > 0 ? size : (largest[j] as number)));
+  return scale.map((size, j) => (size > 0 ? size : (largest[j] as number)));
 }
