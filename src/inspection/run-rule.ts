@@ -1,4 +1,3 @@
-import type { Criteria, GivenAll } from "../criteria/criterion.ts";
 import { keeps, utilisation } from "../criteria/keeps.ts";
 import { FactFailed, knownOf } from "../facts/fact.ts";
 import type { Frame } from "../model/frame.ts";
@@ -7,6 +6,7 @@ import { formatPair } from "../model/units/format-quantity.ts";
 import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
 import type { AnyRule, Level } from "../rules/shape/rule.ts";
 import { finding, type Setting } from "./finding.ts";
+import { givenFor } from "./given-for.ts";
 import type { Limits } from "./limits.ts";
 import type { Failure, Finding, Tally } from "./report.ts";
 
@@ -71,13 +71,6 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
     default:
       throw new Error(`${rule.id} yielded no judgement`);
   }
-}
-
-/** Which limits a rule's criteria resolve to. */
-function givenFor(rule: AnyRule, limits: Limits): GivenAll<Criteria> {
-  const given: Record<string, unknown> = {};
-  for (const [name, criterion] of Object.entries(rule.criteria)) given[name] = limits.given(criterion);
-  return given as GivenAll<Criteria>;
 }
 
 /** Runs one rule over a frame, at the level a house sets or at its own, contained: what it throws or yields wrongly is a failure of the rule, and the rest stands. */
