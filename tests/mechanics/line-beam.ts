@@ -24,13 +24,18 @@ export interface LineBeam {
   readonly massPerLength?: number;
 }
 
+const STIFF_AGAINST_STRETCH = 1e5;
+
 /** A beam along x, bent in the plane x-y (y up), any consistent units. */
 export function lineBeamModel({ EI, nodes, GAy = Infinity, massPerLength = 0 }: LineBeam) {
+  // Stretching has no part in these beams: its stiffness lies far above that of bending.
+  const length = (nodes[nodes.length - 1]?.[0] ?? 1) - (nodes[0]?.[0] ?? 0);
+  const EA = (STIFF_AGAINST_STRETCH * EI) / length ** 2;
   const members: Member[] = nodes.slice(1).map((_, i) => ({
     from: i,
     to: i + 1,
     axes: GLOBAL,
-    EA: EI,
+    EA,
     EIy: EI,
     EIz: EI,
     GJ: EI,

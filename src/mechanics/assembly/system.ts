@@ -2,6 +2,7 @@ import { SolveCheckFailed } from "../errors.ts";
 import type { Mechanism } from "../mechanism/bodies.ts";
 import type { StiffLink } from "../mechanism/find.ts";
 import { findMechanisms } from "../mechanism/find.ts";
+import type { Analysis } from "../sparse/analyse.ts";
 import { analyse } from "../sparse/analyse.ts";
 import type { Factor } from "../sparse/factorise.ts";
 import { factorise } from "../sparse/factorise.ts";
@@ -16,7 +17,9 @@ import { number } from "./numbering.ts";
 /** A stiffness matrix with its factor: the frame's parts and the links that are closed. */
 export interface System {
   readonly numbering: Numbering;
+  readonly blocks: readonly Block[];
   readonly matrix: SymmetricMatrix;
+  readonly analysis: Analysis;
   readonly factor: Factor;
   readonly mechanisms: readonly Mechanism[];
 }
@@ -51,6 +54,14 @@ export function buildSystem(parts: FrameParts, links: readonly StiffLink[]): Sys
   for (const freedom of parts.elastic.keys()) touched[freedom] = 1;
   const numbering = number(parts.fixed, touched);
   const matrix = assemble(numbering, blocks);
-  const factor = factorise(analyse(matrix, nodeOf(numbering)), matrix);
-  return { numbering, matrix, factor, mechanisms: findMechanisms(parts, links, numbering, factor, diagonal) };
+  const analysis = analyse(matrix, nodeOf(numbering));
+  const factor = factorise(analysis, matrix);
+  return {
+    numbering,
+    blocks,
+    matrix,
+    analysis,
+    factor,
+    mechanisms: findMechanisms(parts, links, numbering, factor, diagonal),
+  };
 }

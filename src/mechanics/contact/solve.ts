@@ -4,7 +4,6 @@ import { motion } from "../assembly/link.ts";
 import { gather, scatter } from "../assembly/matrix.ts";
 import { buildSystem } from "../assembly/system.ts";
 import type { Frame } from "../frame.ts";
-import type { StiffLink } from "../mechanism/find.ts";
 import type { Combination } from "../model.ts";
 import { solveRefined } from "../sparse/refine.ts";
 import type { AppliedCase } from "../statics/applied.ts";
@@ -13,6 +12,7 @@ import { recover } from "../statics/recover.ts";
 import type { ContactResult, ContactStatus, State } from "../statics/state.ts";
 import { ORIGIN } from "../triad.ts";
 import { settleContacts } from "./active-set.ts";
+import { closedLinks } from "./closed.ts";
 import type { CondensedSolution } from "./condensed.ts";
 
 /** Answers of the frame to a unit force on each contact link, computed once and used by all combinations. */
@@ -58,16 +58,6 @@ const weightedSum = (parts: readonly Float64Array[], factors: ArrayLike<number>,
   return sum;
 };
 
-/** The stiffness of contacts that are closed, at their base stiffness; slipping ones keep their normal only. */
-export function closedLinks(frame: Frame, status: readonly ContactStatus[]): StiffLink[] {
-  return frame.contacts.links
-    .filter(({ contact }, i) => {
-      const own = status[contact] ?? "open";
-      return own === "holds" || (own !== "open" && frame.contacts.normal[contact] === i);
-    })
-    .map(({ link, base }) => ({ link, stiffness: base }));
-}
-
 function results(frame: Frame, status: readonly ContactStatus[], solution: CondensedSolution): ContactResult[] {
   return (frame.model.contacts ?? []).map((contact, c) => {
     const normal = frame.contacts.normal[c] ?? 0;
@@ -102,7 +92,7 @@ export function solveWithContacts(
   if (found.kind === "unsettled") return { kind: "unsettled", tried: found.tried };
   const { status } = found.assumed;
   if (found.kind === "free") {
-    const { mechanisms } = buildSystem(frame.parts, closedLinks(frame, status));
+    const { mechanisms } = buildSystem(frame.parts, closedLinks(frame.contacts, frame.model.contacts ?? [], status));
     return { kind: "mechanism", mechanisms };
   }
   const u = weightedSum(answers.displacements, found.solution.force, loaded.length).map(

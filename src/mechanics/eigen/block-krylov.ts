@@ -1,0 +1,100 @@
+import type { Factor } from "../sparse/factorise.ts";
+import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
+import { multiply } from "../sparse/symmetric-matrix.ts";
+import type { Basis } from "./basis.ts";
+import { append, combine, emptyBasis, keepBest, projected, residualOf, setImages, withoutImages } from "./basis.ts";
+import type { DenseEigen } from "./dense-symmetric.ts";
+import { denseSymmetricEigen } from "./dense-symmetric.ts";
+
+/** One solution of K x = λ B x with λ > 0, scaled to xᵀ K x = 1. */
+export interface Pair {
+  readonly lambda: number;
+  readonly vector: Float64Array;
+  /** ‖B x − µ K x‖ / µ with µ = 1/λ, in the norm of K⁻¹: the relative error of λ is about its square. */
+  readonly residual: number;
+}
+
+/** Residuals of this size leave eigenvalues exact to about twelve digits. */
+const RESIDUAL_ALLOWED = 1e-6;
+/** Vectors that go through the factor together; also the multiplicity that is seen at once. */
+const BLOCK = 4;
+/** Basis size at which the best directions are kept and the rest dropped. */
+const basisLimit = (count: number): number => 40 + 4 * count;
+const MOST_STEPS = 400;
+/** Eigenvalues this close count as one place when the pairs are counted. */
+const CLUSTER = 1e-4;
+
+/**
+ * The `count` lowest positive eigenvalues of K x = λ B x: K positive definite and factorised, B symmetric of any sign.
+ * Block Krylov space of K⁻¹ B in the inner product of K with full orthogonalisation, Rayleigh-Ritz on the whole basis and
+ * restarts that keep the best directions (thick-restart Lanczos, Wu and Simon 2000, by blocks).
+ * `countBelow(λ)` says how many eigenvalues in (0, λ) there really are (Sylvester's law of inertia on K − λ B): a space
+ * that has not seen them all is given fresh directions. Fewer pairs come back when there are fewer.
+ * Throws RangeError when it does not converge.
+ */
+export function lowestPairs(
+  K: SymmetricMatrix,
+  factor: Factor,
+  B: SymmetricMatrix,
+  count: number,
+  countBelow: (lambda: number) => number,
+): Pair[] {
+  const basis = emptyBasis(K);
+  let round = 0;
+  let block = freshBlock(factor, B, round++);
+  for (let step = 0; step < MOST_STEPS; step++) {
+    if (append(basis, block) === 0 && append(basis, freshBlock(factor, B, round++)) === 0) {
+      return wanted(basis, ritz(basis), count); // the space holds everything that B acts on
+    }
+    const { vectors, count: added } = withoutImages(basis);
+    const forces = multiply(B, vectors, added);
+    const answers = factor.solve(forces, added);
+    setImages(basis, forces, answers);
+    const eigen = ritz(basis);
+    const pairs = wanted(basis, eigen, count);
+    const converged = pairs.length === count && pairs.every(({ residual }) => residual <= RESIDUAL_ALLOWED);
+    if (converged && complete(pairs, countBelow)) return pairs;
+    block = converged ? freshBlock(factor, B, round++) : answers;
+    if (basis.directions.length + BLOCK > basisLimit(count)) keepBest(basis, eigen, count + 2 * BLOCK);
+  }
+  throw new RangeError(`the ${count} lowest modes did not converge`);
+}
+
+/** True when no eigenvalue below the last pair (or the cluster it is in) was missed. */
+function complete(pairs: readonly Pair[], countBelow: (lambda: number) => number): boolean {
+  const last = pairs[pairs.length - 1];
+  if (!last) return true;
+  const sure = last.lambda * (1 - CLUSTER);
+  return countBelow(sure) <= pairs.filter(({ lambda }) => lambda < sure).length;
+}
+
+const ritz = (basis: Basis): DenseEigen => denseSymmetricEigen(projected(basis), basis.directions.length);
+
+/** Eigenvalues of K⁻¹ B below this fraction of the largest are rounding of zero. */
+const ZERO = 1e-13;
+
+function wanted(basis: Basis, { values, vectors }: DenseEigen, count: number): Pair[] {
+  const m = basis.directions.length;
+  let largest = 0;
+  for (const mu of values) largest = Math.max(largest, Math.abs(mu));
+  const pairs: Pair[] = [];
+  for (let i = 0; i < m && pairs.length < count; i++) {
+    const mu = values[i] as number;
+    if (!(mu > ZERO * largest)) break;
+    const own = vectors.subarray(i * m, (i + 1) * m);
+    pairs.push({ lambda: 1 / mu, vector: combine(basis, own), residual: residualOf(basis, own, mu) });
+  }
+  return pairs;
+}
+
+/** Answers to B on numbers without pattern: directions in which B acts. The generator repeats, so results do. */
+function freshBlock(factor: Factor, B: SymmetricMatrix, round: number): Float64Array {
+  let state = 12345 + 7919 * round;
+  const raw = new Float64Array(factor.n * BLOCK).map(() => {
+    state = (state * 48271) % 2147483647; // Park and Miller 1988
+    return state / 2147483647 - 0.5;
+  });
+  // Applied twice: stiff directions, which have no part in low modes, fade.
+  const once = factor.solve(multiply(B, raw, BLOCK), BLOCK);
+  return factor.solve(multiply(B, once, BLOCK), BLOCK);
+}
