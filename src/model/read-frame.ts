@@ -46,7 +46,7 @@ export function readFrameDocument(document: Document, stock: Stock): FrameReadin
   const frame = resolveFrame(work);
   const origins = originsOf(work.names);
   const all = placed(document, work.complaints);
-  const problems = capped(all, document.place(""));
+  const problems = capped(document, all);
   return all.some(isError) ? { origins, problems, document } : { frame, origins, problems, document };
 }
 

@@ -19,7 +19,7 @@ import {
 } from "./generated/frame-explain.generated.js";
 import type { FrameFile } from "./generated/frame-file.generated.ts";
 import { compareProblems, type Problem } from "./problem.ts";
-import { PROBLEMS_TOLD } from "./resolve/complaints.ts";
+import { PROBLEMS_TOLD, untold } from "./resolve/complaints.ts";
 import type { Document } from "./text/document.ts";
 import { pointerTo } from "./text/pointer.ts";
 import type { SchemaError } from "./validation/schema-nodes.ts";
@@ -146,9 +146,9 @@ export function validateFrame(document: Document): readonly Problem[] {
   const told = problems.slice(0, PROBLEMS_TOLD);
   const more = problems.length - told.length + entries.more;
   if (more > 0) {
-    const mend = "mend those above first";
-    const found = `${more} more ${more === 1 ? "problem" : "problems"} or entries with problems`;
-    told.push({ code: "more-problems", weight: "error", place: document.place(""), found, expected: "none", mend });
+    told.push(
+      untold(document, `${more} more ${more === 1 ? "problem" : "problems"} or entries with problems`, "error"),
+    );
   }
   return told;
 }

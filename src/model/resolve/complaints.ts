@@ -1,4 +1,4 @@
-import { comparePlaces, compareProblems, type Problem } from "../problem.ts";
+import { compareProblems, type Problem } from "../problem.ts";
 import type { Document } from "../text/document.ts";
 
 /** A problem before it is placed: by pointer, so that all places of a file are found in one pass over its text. */
@@ -37,16 +37,22 @@ export function placed(document: Document, complaints: readonly Complaint[]): re
     .sort(compareProblems);
 }
 
+/** The problem that stands for those that are not told; it comes last, at the end of the file. */
+export function untold(document: Document, found: string, weight: Problem["weight"]): Problem {
+  const { endLine: line, endColumn: column, ...rest } = document.place("");
+  const place = { ...rest, line, column, endLine: line, endColumn: column };
+  return { code: "more-problems", weight, place, found, expected: "none", mend: "mend those above first" };
+}
+
 /** At most 200 problems, errors before warnings where not all can be told, then one that counts the rest; in the order of the text. */
-export function capped(problems: readonly Problem[], whole: Problem["place"]): readonly Problem[] {
+export function capped(document: Document, problems: readonly Problem[]): readonly Problem[] {
   if (problems.length <= PROBLEMS_TOLD) return problems;
   const errors = problems.filter((problem) => problem.weight === "error");
   const warnings = problems.filter((problem) => problem.weight === "warning");
   const told = [...errors.slice(0, PROBLEMS_TOLD), ...warnings.slice(0, Math.max(0, PROBLEMS_TOLD - errors.length))];
-  told.sort((a, b) => comparePlaces(a.place, b.place) || compareProblems(a, b));
+  told.sort(compareProblems);
   const rest = problems.length - told.length;
   const weight = errors.length > PROBLEMS_TOLD ? "error" : "warning";
-  const found = `${rest} more ${rest === 1 ? "problem" : "problems"}`;
-  told.push({ code: "more-problems", weight, place: whole, found, expected: "none", mend: "mend those above first" });
+  told.push(untold(document, `${rest} more ${rest === 1 ? "problem" : "problems"}`, weight));
   return told;
 }

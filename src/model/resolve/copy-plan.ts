@@ -165,5 +165,6 @@ export function planCopies(work: Work): readonly CopyStep[] {
     nameCopies(work, step, needs, dependents);
     steps.push(step);
   }
-  return steps;
+  // A frame that is too large is refused: then nothing is made only to be thrown away.
+  return work.complaints.some(({ code }) => code === "too-many-parts") ? [] : steps;
 }
