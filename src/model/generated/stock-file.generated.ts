@@ -133,7 +133,7 @@ export type Polygon1 = [LengthPair1, LengthPair1, LengthPair1, ...(LengthPair1)[
  */
 export type LengthPair2 = [Length, Length]
 /**
- * Thread: metric coarse, or inch size and threads per inch.
+ * Metric coarse thread, or inch size and threads per inch.
  * 
  * This interface was referenced by `StockFile`'s JSON-Schema
  * via the `definition` "thread".

@@ -1,5 +1,5 @@
 import type { Profile, Series, StockFile } from "../generated/stock-file.generated.ts";
-import type { Place, Problem } from "../problem.ts";
+import type { Problem } from "../problem.ts";
 import type { Complaint } from "../resolve/complaints.ts";
 import { quote } from "../text/quote.ts";
 import { resolveConnector } from "./resolve-connector.ts";
@@ -8,7 +8,7 @@ import { resolveCap, resolveGasket, resolveMaterial, resolveSheets, resolveStand
 import { resolveProfile } from "./resolve-profile.ts";
 import { resolveSeries } from "./resolve-series.ts";
 import type { Stock } from "./stock.ts";
-import { stockProblems } from "./stock-problems.ts";
+import { type StockPlaces, stockProblems } from "./stock-problems.ts";
 import { type NamedKind, type StockReader, stockReader } from "./stock-reader.ts";
 
 type Draft = { -readonly [K in keyof Stock]: Stock[K] extends ReadonlyMap<string, infer T> ? Map<string, T> : never };
@@ -125,9 +125,8 @@ export function addStock(
 }
 
 /** A stock file that its schema accepts, and where its values stand. */
-export interface StockSource {
+export interface StockSource extends StockPlaces {
   readonly value: StockFile;
-  readonly place: (pointer: string) => Place;
 }
 
 /**
@@ -143,6 +142,6 @@ export function resolveStock(
     sources.map(({ value }) => value),
     base,
   );
-  const problems = sources.flatMap(({ place }, i) => stockProblems(complaints[i] ?? [], place));
+  const problems = sources.flatMap((source, i) => stockProblems(complaints[i] ?? [], source));
   return { stock, problems };
 }

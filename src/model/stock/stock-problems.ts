@@ -1,16 +1,24 @@
 import { compareProblems, type Place, type Problem } from "../problem.ts";
 import { type Complaint, PROBLEMS_TOLD } from "../resolve/complaints.ts";
 
+/** Where the values of a stock file stand. */
+export interface StockPlaces {
+  readonly place: (pointer: string) => Place;
+  /** Many places in one pass over the text; without it every place costs a pass. */
+  readonly places?: (pointers: Iterable<string>) => ReadonlyMap<string, Place>;
+}
+
 /**
  * Puts complaints at their places: at most 200, errors before warnings where not all can be told, then one that counts the rest; in the
- * order of the text. Only what is told is looked up, for every look-up is a pass over the text.
+ * order of the text.
  */
-export function stockProblems(complaints: readonly Complaint[], place: (pointer: string) => Place): readonly Problem[] {
+export function stockProblems(complaints: readonly Complaint[], { place, places }: StockPlaces): readonly Problem[] {
   const errors = complaints.filter(({ weight }) => weight === "error");
   const warnings = complaints.filter(({ weight }) => weight === "warning");
   const told = [...errors, ...warnings].slice(0, PROBLEMS_TOLD);
-  const problems = told.map(({ code, weight, pointer, found, expected, mend }): Problem => {
-    const problem = { code, weight, place: place(pointer), found, expected };
+  const at = places?.(told.map(({ pointer }) => pointer));
+  const problems = told.map(({ pointer, code, weight, found, expected, mend }): Problem => {
+    const problem = { code, weight, place: at?.get(pointer) ?? place(pointer), found, expected };
     return mend === undefined ? problem : { ...problem, mend };
   });
   problems.sort(compareProblems);
