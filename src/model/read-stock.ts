@@ -23,6 +23,6 @@ export function readStockFile(
   if (isStockFile(value)) return { source: { value, place: (pointer) => document.place(pointer) }, problems };
   explain(value);
   return {
-    problems: [...problems, ...capped(explainErrors(explain.errors ?? [], document, schema), document.place(""))],
+    problems: [...problems, ...capped(document, explainErrors(explain.errors ?? [], document, schema))],
   };
 }
