@@ -9,6 +9,7 @@ export interface HouseSource {
   /** As outputs name it. */
   readonly name: string;
   readonly file: HouseFile;
+  /** Of the key where there is one: names are judged. */
   readonly place: (pointer: string) => Place;
   /** Absolute path of the concessions file, if there is one, and what it holds. */
   readonly conceded?: { readonly path: string; readonly concessions: readonly FiledConcession[] };

@@ -39,7 +39,7 @@ export function readHouse(
 ): { readonly file: HouseFile; readonly place: (pointer: string) => Place } | Refused {
   const document = opened(name, bytes);
   if ("problems" in document) return document;
-  if (isHouse(document.value)) return { file: document.value, place: document.place };
+  if (isHouse(document.value)) return { file: document.value, place: document.keyPlace };
   explainHouse(document.value);
   return { problems: explainErrors(explainHouse.errors ?? [], document, houseSchema) };
 }

@@ -1,8 +1,8 @@
 import { defineCriterion } from "../../src/criteria/criterion.ts";
 import type { Engine } from "../../src/host/engine.ts";
-import type { Finding, Report } from "../../src/inspection/report.ts";
+import type { Failure, Finding, Report } from "../../src/inspection/report.ts";
 import type { Problem } from "../../src/model/problem.ts";
-import { ref } from "../../src/model/ref.ts";
+import { type Ref, ref } from "../../src/model/ref.ts";
 import { defineRule } from "../../src/rules/shape/rule.ts";
 
 const sag = defineCriterion({
@@ -55,7 +55,7 @@ function findingFor(file: string, orders: Orders, number: number): Finding {
 /** An engine that reports what the file orders: the command can be shown without any mechanics. */
 export const fakeEngine: Engine = {
   rules: [sags],
-  inspect({ file, bytes }) {
+  inspect({ file, bytes, house, ruleStarts }) {
     const report = {
       file,
       title: "made to order",
@@ -80,7 +80,18 @@ export const fakeEngine: Engine = {
     }
     if (orders.crash !== undefined) throw new Error(orders.crash);
     const findings = Array.from({ length: orders.findings ?? 0 }, (_, i) => findingFor(file, orders, i));
-    const failures = orders.fail ? [{ rule: "bar.sags", message: "it failed" }] : [];
-    return { ...report, verdict: orders.verdict ?? "accept", findings, failures, complete: !orders.fail };
+    const failures: Failure[] = orders.fail ? [{ rule: "bar.sags", message: "it failed" }] : [];
+    for (const rule of house.rules) {
+      ruleStarts?.(rule.id);
+      try {
+        for (const judgement of rule.inspect({} as never, {} as never, {} as never)) {
+          const at = (judgement as { readonly at: Ref }).at;
+          findings.push({ ...findingFor(file, { name: at.id }, 0), rule: rule.id, print: `${rule.id}|${at.id}` });
+        }
+      } catch (error) {
+        failures.push({ rule: rule.id, message: error instanceof Error ? error.message : String(error) });
+      }
+    }
+    return { ...report, verdict: orders.verdict ?? "accept", findings, failures, complete: failures.length === 0 };
   },
 };

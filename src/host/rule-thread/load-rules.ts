@@ -1,5 +1,6 @@
 import { pathToFileURL } from "node:url";
 import type { AnyRule } from "../../rules/shape/rule.ts";
+import { codeOf } from "../failure-words.ts";
 import type { ModuleToLoad } from "./protocol.ts";
 
 const API = 1;
@@ -37,15 +38,19 @@ function faultOf(rule: Readonly<Record<string, unknown>>): string | undefined {
   return typeof inspect === "function" ? undefined : `${id} has no function inspect`;
 }
 
+/** Why a module cannot be loaded; the platform's words for a missing one hold absolute paths. */
+function whyNot(error: unknown): string {
+  if (codeOf(error) === "ERR_MODULE_NOT_FOUND") return "it, or a module it imports, does not exist";
+  return error instanceof Error ? error.message : String(error);
+}
+
 /** The rules a module exports: every exported value made by defineRule. */
 async function rulesOf({ path, name }: ModuleToLoad): Promise<readonly AnyRule[]> {
   let exports: Readonly<Record<string, unknown>>;
   try {
     exports = (await import(pathToFileURL(path).href)) as Readonly<Record<string, unknown>>;
   } catch (error) {
-    throw new RulesUnusable(
-      `the rule module ${name} cannot be loaded: ${error instanceof Error ? error.message : String(error)}`,
-    );
+    throw new RulesUnusable(`the rule module ${name} cannot be loaded: ${whyNot(error)}`);
   }
   const rules: AnyRule[] = [];
   for (const value of Object.values(exports)) {
