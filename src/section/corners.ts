@@ -1,5 +1,5 @@
 import { distanceToEdge } from "../geometry/polygon.ts";
-import type { Grid, GridRing } from "./grid.ts";
+import { type Grid, type GridRing, ringArea } from "./grid.ts";
 import { real } from "./read.ts";
 
 /** A sharp re-entrant corner: the ideal shear stress grows without bound there. Lengths in grid steps. */
@@ -25,7 +25,7 @@ export function sharpCorners(grid: Grid): SharpCorner[] {
   grid.rings.forEach((ring, index) => {
     const n = ring.y.length;
     // Turning that goes against the ring's sense bends into the material on the outer ring, the other way round on holes.
-    const inwards = ringSense(ring) * (index === 0 ? -1 : 1);
+    const inwards = Math.sign(ringArea(ring)) * (index === 0 ? -1 : 1);
     for (let i = 0; i < n; i++) {
       if (inwards * turning(ring, i) <= SMOOTH_TURN) continue;
       corners.push({ vertex: first + i, y: real(ring.y, i), z: real(ring.z, i), room: roomAt(grid, ring, i) });
@@ -33,15 +33,6 @@ export function sharpCorners(grid: Grid): SharpCorner[] {
     first += n;
   });
   return corners;
-}
-
-/** +1 for an anticlockwise ring, -1 for a clockwise one. */
-function ringSense(ring: GridRing): number {
-  let twice = 0;
-  for (let i = 0, j = ring.y.length - 1; i < ring.y.length; j = i++) {
-    twice += real(ring.y, j) * real(ring.z, i) - real(ring.y, i) * real(ring.z, j);
-  }
-  return Math.sign(twice);
 }
 
 /** Angle by which a ring turns left at point i [rad]. */

@@ -1,4 +1,5 @@
 import { bounds, type Region, type Ring } from "../geometry/polygon.ts";
+import { real } from "./read.ts";
 
 /**
  * Largest grid coordinate of a section. With whole numbers up to 2^25 every difference and product in an orientation test
@@ -9,6 +10,9 @@ export const GRID_REACH = 2 ** 24;
 /** Half sizes [m] beyond which the sixth power of a length would lose digits or overflow; no bar comes near. */
 const SMALLEST = 1e-9;
 const LARGEST = 1e6;
+
+/** Outlines of more points, holes included, are refused: arcs drawn with 64 points a turn need a tenth of them. */
+const MOST_POINTS = 4000;
 
 /** One ring on the grid; whole-numbered coordinates, no point repeated in a row. */
 export interface GridRing {
@@ -34,6 +38,9 @@ export function toGrid(region: Region): Grid {
   rings.forEach((ring, index) => {
     checkPoints(ring, nameOf(index));
   });
+  const points = rings.reduce((count, ring) => count + ring.length, 0);
+  if (points > MOST_POINTS)
+    throw new RangeError(`section: ${points} points are more than the ${MOST_POINTS} a section may have`);
   const { min, max } = bounds(region);
   const reach = Math.max(max[0] - min[0], max[1] - min[1]) / 2;
   if (reach === 0) throw new RangeError("section has no area: all points of the outer ring coincide");
@@ -78,4 +85,11 @@ function withoutRepeats(ring: Ring): Ring {
     const before = ring[index === 0 ? ring.length - 1 : index - 1];
     return !before || before[0] !== y || before[1] !== z;
   });
+}
+
+/** Signed area of a ring in square grid steps, positive when it turns anticlockwise. */
+export function ringArea({ y, z }: GridRing): number {
+  let twice = 0;
+  for (let i = 0, j = y.length - 1; i < y.length; j = i++) twice += real(y, j) * real(z, i) - real(y, i) * real(z, j);
+  return twice / 2;
 }

@@ -1,6 +1,6 @@
 import { type SharpCorner, sharpCorners } from "./corners.ts";
 import { type Flexure, solveFlexure } from "./flexure.ts";
-import type { Grid, GridRing } from "./grid.ts";
+import { type Grid, ringArea } from "./grid.ts";
 import { eliminationOrder, HELD, laplaceSystem } from "./laplace.ts";
 import { peakShear } from "./peak-shear.ts";
 import { type MeshFrame, quadraticMesh } from "./quadratic-mesh.ts";
@@ -25,8 +25,8 @@ const AIM = 1e-3;
 const SHEAR_AIM = AIM / 3;
 /** … or this many meshes were solved … */
 const MOST_MESHES = 8;
-/** … or the mesh has this many vertices. */
-const MOST_VERTICES = 30_000;
+/** … or the mesh has this many vertices, five times what detailed sections need; the bounds then stay as wide as they are. */
+const MOST_VERTICES = 12_000;
 
 /** Sides are no longer than this, in frame units; eight fit across a section. */
 const LONGEST_SIDE = 0.25;
@@ -34,6 +34,9 @@ const LONGEST_SIDE = 0.25;
 const GRADING = 1.5;
 /** … down to this fraction of the room at the corner. */
 const FINEST = 0.1;
+/** Where more corners than this are sharp, most matter little, and a coarser start leaves more of the mesh to where it counts. */
+const FEW_CORNERS = 100;
+const FINEST_OF_MANY = 0.5;
 
 /** The stress at a sharp corner is its mean along the outline over this fraction of the room there (see docs/method/section.md). */
 const AVERAGED = 0.5;
@@ -41,7 +44,7 @@ const AVERAGED = 0.5;
 /** Meshes, solves and refines where both torsion solutions differ most, until the bounds are close. */
 export function solveSection(grid: Grid, frame: MeshFrame): SectionSolution {
   const corners = sharpCorners(grid);
-  const holes = grid.rings.slice(1).map((ring) => enclosed(ring) / frame.unit ** 2);
+  const holes = grid.rings.slice(1).map((ring) => Math.abs(ringArea(ring)) / frame.unit ** 2);
   const notches = corners.map((c) => ({ node: c.vertex, reach: (AVERAGED * c.room) / frame.unit }));
   const triangulation = triangulate(grid);
   const size = sizeField(corners, frame.unit);
@@ -62,21 +65,34 @@ export function solveSection(grid: Grid, frame: MeshFrame): SectionSolution {
       const { Avy, Avz, shearCentre, Iw } = flexure;
       return { Avy, Avz, shearCentre, Iw, low: torsion.low, high: torsion.high, peak, triangles: mesh.elements };
     }
-    // An even share of half the error aimed at is what an element may keep.
-    const wanted = new Set<number>();
-    for (const { total, error, aim } of coarse) {
-      const share = (aim * total) / 2 / mesh.elements;
-      for (let t = 0; t < mesh.elements; t++) if (real(error, t) > share) wanted.add(t);
-    }
-    refine(triangulation, size, wanted, MOST_VERTICES);
+    refine(triangulation, size, worst(mesh.elements, coarse), MOST_VERTICES);
   }
 }
 
+/** A quantity that is not yet close: its value, each element's part in its error, and the relative error aimed at. */
+interface Coarse {
+  readonly total: number;
+  readonly error: Float64Array;
+  readonly aim: number;
+}
+
+/** Elements with more than an even share of half an error aimed at, the worst last, because they are refined first. */
+function worst(elements: number, coarse: readonly Coarse[]): number[] {
+  const excess = new Float64Array(elements);
+  for (const { total, error, aim } of coarse) {
+    const share = (aim * total) / 2 / elements;
+    for (let t = 0; t < elements; t++) excess[t] = Math.max(real(excess, t), real(error, t) / share);
+  }
+  const found = Array.from(excess.keys()).filter((t) => real(excess, t) > 1);
+  return found.sort((a, b) => real(excess, a) - real(excess, b) || a - b);
+}
+
 function sizeField(corners: readonly SharpCorner[], unit: number): SizeField {
+  const finest = corners.length > FEW_CORNERS ? FINEST_OF_MANY : FINEST;
   return (y, z) => {
     let size = LONGEST_SIDE * unit;
     for (const c of corners) {
-      const near = Math.max(GRADING * Math.hypot(y - c.y, z - c.z), FINEST * c.room);
+      const near = Math.max(GRADING * Math.hypot(y - c.y, z - c.z), finest * c.room);
       if (near < size) size = near;
     }
     return size;
@@ -94,13 +110,4 @@ function sum(values: Float64Array): number {
   let total = 0;
   for (const value of values) total += value;
   return total;
-}
-
-/** Area a ring encloses, in square grid steps. */
-function enclosed(ring: GridRing): number {
-  let twice = 0;
-  for (let i = 0, j = ring.y.length - 1; i < ring.y.length; j = i++) {
-    twice += real(ring.y, j) * real(ring.z, i) - real(ring.y, i) * real(ring.z, j);
-  }
-  return Math.abs(twice) / 2;
 }

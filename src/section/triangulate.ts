@@ -5,6 +5,7 @@ import { int, real } from "./read.ts";
 import {
   addTriangle,
   addVertex,
+  around,
   emptyTriangulation,
   head,
   join,
@@ -101,7 +102,7 @@ function edgesAcross(m: Triangulation, a: number, b: number): [number, number][]
   if (halfEdge(m, a, b) >= 0) return found;
   let e = int(m.spoke, a);
   // The triangle at a whose far edge the line leaves through.
-  while (!(turn(m, a, b, head(m, e)) < 0 && turn(m, a, b, int(m.corner, prev(e))) > 0 && ahead(m, a, b, e))) {
+  while (!(turn(m, a, b, head(m, e)) < 0 && turn(m, a, b, int(m.corner, prev(e))) > 0 && ahead(m, b, e))) {
     e = int(m.twin, prev(e));
   }
   for (let out = next(e); ; ) {
@@ -115,19 +116,12 @@ function edgesAcross(m: Triangulation, a: number, b: number): [number, number][]
   }
 }
 
-/** Whether b lies beyond the edge opposite a in the triangle of `e`, which starts at a. */
-const ahead = (m: Triangulation, _a: number, b: number, e: number): boolean =>
-  turn(m, head(m, e), int(m.corner, prev(e)), b) < 0;
+/** Whether b lies beyond the far edge of the triangle of `e`, seen from where `e` starts. */
+const ahead = (m: Triangulation, b: number, e: number): boolean => turn(m, head(m, e), int(m.corner, prev(e)), b) < 0;
 
-/** The half-edge from u to v, or -1. Vertices here lie inside the box, so the round closes. */
+/** The half-edge from u to v, or -1. */
 function halfEdge(m: Triangulation, u: number, v: number): number {
-  const first = int(m.spoke, u);
-  let e = first;
-  do {
-    if (head(m, e) === v) return e;
-    e = int(m.twin, prev(e));
-  } while (e !== first && e >= 0);
-  return -1;
+  return around(m, u).find((e) => head(m, e) === v) ?? -1;
 }
 
 /** Keeps the triangles inside an odd number of rings and drops the box. */

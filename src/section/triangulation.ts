@@ -46,6 +46,17 @@ export const head = (m: Triangulation, e: number): number => int(m.corner, next(
 /** Vertex opposite half-edge `e` in its triangle. */
 export const apex = (m: Triangulation, e: number): number => int(m.corner, prev(e));
 
+/** All half-edges that start at vertex `p`. */
+export function around(m: Triangulation, p: number): number[] {
+  const first = int(m.spoke, p);
+  const found = [first];
+  let e = int(m.twin, prev(first));
+  for (; e >= 0 && e !== first; e = int(m.twin, prev(e))) found.push(e);
+  if (e === first) return found;
+  for (let back = int(m.twin, first); back >= 0; back = int(m.twin, next(back))) found.push(next(back));
+  return found;
+}
+
 /** Adds a vertex, not yet part of any triangle; returns its number. */
 export function addVertex(m: Triangulation, y: number, z: number): number {
   const v = m.vertices++;

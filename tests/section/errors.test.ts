@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Region } from "../../src/geometry/polygon.ts";
 import { sectionProperties } from "../../src/section/section-properties.ts";
-import { millimetres, placed, rectangle, s40, scaled, solid } from "./shapes.ts";
+import { ellipse, millimetres, placed, rectangle, s40, scaled, solid } from "./shapes.ts";
 
 const square = rectangle(40, 40);
 
@@ -98,6 +98,7 @@ const faulty: readonly (readonly [string, Region, RegExp])[] = [
   ],
   ["a hole in a slot", { outer: s40.outer, holes: [rectangle(4, 4, 0, -13)] }, /hole 1 lies outside the outer ring/],
   ["a hole half outside", { outer: square, holes: [rectangle(10, 10, 20)] }, /hole 1 reaches outside the outer ring/],
+  ["an outline of 4001 points", solid(ellipse(20, 20, 4001)), /4001 points are more than the 4000 a section may have/],
   ["lengths in nanometres", scaled(solid(square), 1e9), /is no size of a bar; lengths are metres/],
   [
     "a hole touching the outline",

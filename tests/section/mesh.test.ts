@@ -79,6 +79,11 @@ describe("meshing", () => {
     stackedS40,
     lightSquare,
     lightSquareOneClosed,
+    // Rows of holes: many points on one line, and box corners that edges across a hole's side lead to.
+    sieve: {
+      outer: rectangle(40, 40),
+      holes: [-13, 0, 13].flatMap((y) => [-13, 0, 13].map((z) => rectangle(6, 6, y, z))),
+    },
     turned: placed(lightSquare, 0.4, 1, 2),
   };
   for (const [name, region] of Object.entries(sections)) {
