@@ -94,6 +94,12 @@ describe("oriented boxes", () => {
     expect(distance(apart.axis, [0, 0, 1])).toBeLessThan(TOUCH);
   });
 
+  it("takes the first of equal axes: cubes over each other by 0.5 along both x and y part along x", () => {
+    const found = boxPenetration(uprightBox([0, 0, 0], [1, 1, 1]), uprightBox([1.5, 1.5, 0], [1, 1, 1]));
+    expect(found.depth).toBe(0.5);
+    expect(distance(found.axis, [1, 0, 0])).toBe(0);
+  });
+
   it("resolves a nanometre either way", () => {
     const cube = uprightBox([5, 5, 5], [0.02, 0.02, 1]);
     expect(boxPenetration(cube, uprightBox([5.04 - 1e-9, 5, 5], [0.02, 0.02, 1])).depth / 1e-9).toBeCloseTo(1, 3);
