@@ -1,7 +1,8 @@
-import type { Bar, BarEnd, Choice, ConnectorChoice, Cut, FaceChoice } from "../frame.ts";
+import type { Bar, BarEnd, Choice, ConnectorChoice, Cut, FaceChoice, Triple } from "../frame.ts";
 import { type EndName, endRef, ref } from "../ref.ts";
 import { type Instance, refuseImage, renamed } from "./copies.ts";
-import { mirroredBore, mirroredBracketHoles, mirroredFace, mirroredSlot } from "./mirror-image.ts";
+import { mirroredBracketHoles } from "./mirror-image.ts";
+import { mirroredBore, mirroredFace, mirroredSlot, mirroredTall, reflectionOf } from "./mirror-section.ts";
 import { moveAxis, movePoint, moveVector } from "./placement.ts";
 import { faceMeant, sectionAxes } from "./section-axes.ts";
 import { directionChoice, triple } from "./values.ts";
@@ -11,39 +12,27 @@ import type { Work } from "./work.ts";
 export function moveFace(choice: FaceChoice, bar: Bar | undefined, { placement }: Instance): FaceChoice {
   if (placement.shifts) return choice;
   if (choice.by === "direction") return directionChoice(moveVector(placement, choice.direction));
-  if (choice.by === "name") return placement.mirrors ? { by: "name", name: mirroredFace(choice.name) } : choice;
-  if (choice.word === "inner" || choice.word === "outer") return choice;
-  const up = moveVector(placement, triple(0, 0, 1));
-  if (up[2] === 1) return choice;
-  if (up[2] === -1) return { by: "word", word: choice.word === "above" ? "below" : "above" };
+  if (choice.by === "word") {
+    if (choice.word === "inner" || choice.word === "outer") return choice;
+    const up = moveVector(placement, triple(0, 0, 1));
+    if (up[2] === 1) return choice;
+    if (up[2] === -1) return Object.freeze({ by: "word", word: choice.word === "above" ? "below" : "above" });
+  }
   const name = bar === undefined ? undefined : faceMeant(bar, choice);
-  if (name === undefined) return choice;
-  return { by: "name", name: placement.mirrors ? mirroredFace(name) : name };
+  if (bar === undefined || name === undefined) return choice;
+  return Object.freeze({ by: "name", name: placement.mirrors ? mirroredFace(bar.profile, name) : name });
 }
 
 /** A choice of the copy: by direction it is moved, by number it is counted the other way in a mirror. */
-export function moveChoice(
-  choice: Choice,
-  instance: Instance,
-  mirroredNumber: (number: number) => number | undefined,
-): Choice | undefined {
-  const { placement } = instance;
+function moveChoice(choice: Choice, { placement }: Instance, mirroredNumber: (number: number) => number): Choice {
   if (placement.shifts || choice.by === "all") return choice;
   if (choice.by === "direction") return directionChoice(moveVector(placement, choice.direction));
-  const number = placement.mirrors ? mirroredNumber(choice.number) : choice.number;
-  return number === undefined ? undefined : Object.freeze({ by: "number", number });
+  return placement.mirrors ? Object.freeze({ by: "number", number: mirroredNumber(choice.number) }) : choice;
 }
 
 /** The slot of a face of a bar's copy. */
-export function moveSlot(
-  work: Work,
-  slot: Choice,
-  on: FaceChoice | undefined,
-  bar: Bar | undefined,
-  instance: Instance,
-): Choice | undefined {
-  const moved = moveChoice(slot, instance, (number) => (bar === undefined ? number : mirroredSlot(bar, on, number)));
-  return moved ?? refuseImage(work, bar?.profile.name ?? "", "slot", instance);
+export function moveSlot(slot: Choice, on: FaceChoice | undefined, bar: Bar | undefined, instance: Instance): Choice {
+  return moveChoice(slot, instance, (number) => (bar === undefined ? number : mirroredSlot(bar, on, number)));
 }
 
 function moveCut(cut: Cut, instance: Instance): Cut {
@@ -71,11 +60,21 @@ function copyEnd(original: BarEnd, bar: string, end: EndName, instance: Instance
   });
 }
 
-/** A bar's copy: from and to keep their places on it, face A looks where the image of face A looks. */
-export function copyBar(bar: Bar, instance: Instance): Bar {
+/** Where the copy's face A looks, before it is moved; undefined where it looks the same way as the original's by the rule for roll. */
+function tallOf(bar: Bar, { placement }: Instance): Triple | undefined {
+  if (placement.mirrors) return mirroredTall(bar);
+  if (bar.stance.by === "tall") return bar.stance.direction;
+  return placement.shifts ? undefined : sectionAxes(bar).y;
+}
+
+/** A bar's copy: from and to keep their places on it, and its section stands so that the whole is an image of the original. */
+export function copyBar(work: Work, bar: Bar, instance: Instance): Bar | undefined {
   const { placement } = instance;
+  if (placement.mirrors && reflectionOf(bar.profile) === undefined) {
+    return refuseImage(work, bar.ref.id, `section ${bar.profile.name}`, instance);
+  }
   const id = bar.ref.id + instance.suffix;
-  const tall = bar.stance.by === "tall" ? bar.stance.direction : placement.shifts ? undefined : sectionAxes(bar).y;
+  const tall = tallOf(bar, instance);
   const holes = bar.holes.map((hole) => Object.freeze({ ...hole, on: moveFace(hole.on, bar, instance) }));
   return Object.freeze({
     ...bar,
@@ -112,19 +111,15 @@ export function copyConnector(
   if (placement.shifts) return Object.freeze(named);
   const { on, slot, bore, ...rest } = named;
   const omit = moveOmitted(work, choice, instance);
-  const ownSlot = slot === undefined ? undefined : moveSlot(work, slot, on, bar, instance);
-  const ownBore =
-    bore === undefined
-      ? undefined
-      : moveChoice(bore, instance, (number) => (bar === undefined ? number : mirroredBore(bar, number)));
-  if (bore !== undefined && ownBore === undefined) return refuseImage(work, bar?.profile.name ?? "", "bore", instance);
-  if (omit === undefined || (slot !== undefined && ownSlot === undefined)) return undefined;
+  if (omit === undefined) return undefined;
   return Object.freeze({
     ...rest,
     omit,
-    ...(on === undefined ? {} : { on: Object.freeze(moveFace(on, bar, instance)) }),
-    ...(ownSlot === undefined ? {} : { slot: ownSlot }),
-    ...(ownBore === undefined ? {} : { bore: ownBore }),
+    ...(on === undefined ? {} : { on: moveFace(on, bar, instance) }),
+    ...(slot === undefined ? {} : { slot: moveSlot(slot, on, bar, instance) }),
+    ...(bore === undefined
+      ? {}
+      : { bore: moveChoice(bore, instance, (number) => (bar === undefined ? number : mirroredBore(bar, number))) }),
     shift: placement.mirrors ? negated(rest.shift) : rest.shift,
   });
 }

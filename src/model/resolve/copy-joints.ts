@@ -90,8 +90,8 @@ export function copyFastening(
   return Object.freeze({
     ref: Object.freeze(ref("joint", id)),
     connector: connector.part.kind === "plate" ? Object.freeze({ ...connector, omit: plate.omit }) : connector,
-    on: Object.freeze(moveFace(fastening.on, first, instance)),
-    ...(against === undefined ? {} : { against: Object.freeze(moveFace(against, second, instance)) }),
+    on: moveFace(fastening.on, first, instance),
+    ...(against === undefined ? {} : { against: moveFace(against, second, instance) }),
     at: movePoint(instance.placement, fastening.at),
     turn: plate.turn,
     holds: Object.freeze(fastening.holds.map((held) => renamed(instance, held))),

@@ -67,9 +67,9 @@ function swapped<T>(pair: readonly [T, T] | undefined, move: InPlaneMove): reado
   return pair === undefined || !move.swaps ? pair : Object.freeze([pair[1], pair[0]] as const);
 }
 
-function copyEdge(work: Work, edge: PanelEdge, bars: BarsById, instance: Instance): PanelEdge {
+function copyEdge(edge: PanelEdge, bars: BarsById, instance: Instance): PanelEdge {
   if (edge.kind === "free") return edge;
-  const slot = edge.slot && moveSlot(work, edge.slot, undefined, bars.get(edge.bar), instance);
+  const slot = edge.slot && moveSlot(edge.slot, undefined, bars.get(edge.bar), instance);
   return Object.freeze({ kind: "bar", bar: renamed(instance, edge.bar), ...(slot === undefined ? {} : { slot }) });
 }
 
@@ -107,7 +107,7 @@ export function copyPanel(work: Work, panel: Panel, bars: BarsById, instance: In
       held.kind === "in-slot"
         ? Object.freeze({
             ...held,
-            edges: Object.freeze(held.edges.map((edge) => copyEdge(work, edge, bars, instance))),
+            edges: Object.freeze(held.edges.map((edge) => copyEdge(edge, bars, instance))),
           })
         : Object.freeze({
             ...held,
@@ -165,7 +165,7 @@ export function copyLoad(work: Work, load: Load, bars: BarsById, instance: Insta
     ref: Object.freeze(ref("load", id)),
     on: Object.freeze(load.on.map((on) => renamed(instance, on))),
     direction: moved(placement, load.direction),
-    ...(load.face === undefined ? {} : { face: Object.freeze(moveFace(load.face, first, instance)) }),
+    ...(load.face === undefined ? {} : { face: moveFace(load.face, first, instance) }),
   });
 }
 

@@ -1,45 +1,9 @@
-import type { Bar, FaceChoice } from "../frame.ts";
-import type { Connector, ConnectorHole, FaceName, JoiningPlate, Pair, Profile } from "../stock/stock.ts";
-import { faceMeant } from "./section-axes.ts";
-
-// A mirrored bar keeps from → to and face A; being right-handed again, its face B lies where the image of face D is. So y stays, z
-// changes sign, and what is counted across a face is counted the other way.
+import type { Connector, ConnectorHole, JoiningPlate, Pair } from "../stock/stock.ts";
 
 /** Positions in stock that differ by less are the same. */
-const SAME_PLACE = 1e-6; // m
+export const SAME_PLACE = 1e-6; // m
 
-export function mirroredFace(face: FaceName): FaceName {
-  return face === "B" ? "D" : face === "D" ? "B" : face;
-}
-
-function slotCount(profile: Profile, face: FaceName): number {
-  return profile.slots.filter((slot) => slot.face === face).length;
-}
-
-/** The face whose slots a number counts: the one chosen, else the one with most slots, as only there a number is needed. */
-function countedFace(bar: Bar, on: FaceChoice | undefined): FaceName {
-  const meant = on === undefined ? undefined : faceMeant(bar, on);
-  return meant ?? (slotCount(bar.profile, "B") > slotCount(bar.profile, "A") ? "B" : "A");
-}
-
-/** The number that the image of a slot has; undefined when the profile is not its own mirror image there. */
-export function mirroredSlot(bar: Bar, on: FaceChoice | undefined, number: number): number | undefined {
-  const face = countedFace(bar, on);
-  const slot = bar.profile.slots.find((one) => one.face === face && one.number === number);
-  // A slot that is not there is for others to tell; it stays not there.
-  if (slot === undefined) return number;
-  const image = mirroredFace(face);
-  return bar.profile.slots.find((one) => one.face === image && Math.abs(one.across + slot.across) < SAME_PLACE)?.number;
-}
-
-/** The number that the image of a bore has. */
-export function mirroredBore({ profile }: Bar, number: number): number | undefined {
-  const bore = profile.bores.find((one) => one.number === number);
-  if (bore === undefined) return number;
-  return profile.bores.find((one) => samePlace(one.at, [bore.at[0], -bore.at[1]]))?.number;
-}
-
-function samePlace(a: Pair, b: Pair): boolean {
+export function samePlace(a: Pair, b: Pair): boolean {
   return Math.abs(a[0] - b[0]) < SAME_PLACE && Math.abs(a[1] - b[1]) < SAME_PLACE;
 }
 

@@ -76,7 +76,7 @@ export function resolveFrame(work: Work): Frame {
   nameGroups(work);
   nameZones(work);
   const steps = planCopies(work);
-  const bars = named(work, steps, resolveBars(work), copyBar);
+  const bars = named(work, steps, resolveBars(work), (bar, instance) => copyBar(work, bar, instance));
   const barsById = byId(bars);
   const parts = jointsAndStands(work, steps, bars);
   const stands = byId(parts.stands);

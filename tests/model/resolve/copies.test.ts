@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Bar, Triple } from "../../../src/model/frame.ts";
 import { faceNormals, sectionAxes } from "../../../src/model/resolve/section-axes.ts";
-import { frameOf } from "./read.ts";
+import { frameOf, read } from "./read.ts";
 
 const bar = (id: string, from: Triple, to: Triple, more: object = {}) => ({
   id,
@@ -82,6 +82,38 @@ describe("a mirrored bar", () => {
       );
     },
   );
+});
+
+test.each([
+  // Face B is closed: it stays where its image is, so faces A and C change places.
+  ["40x40-8-1c", { A: "C", B: "B", C: "A", D: "D" }],
+  // Faces A and B are closed: they change places, as do C and D.
+  ["40x40-8-2c", { A: "B", B: "A", C: "D", D: "C" }],
+])("the closed slots of %s lie where their images are", (profile, faces) => {
+  fc.assert(
+    fc.property(anyBar, (drawn) => {
+      const [original, copy] = pairOf({ ...drawn, profile }, { mirror: { across: "y", at: 0 } });
+      const normals = new Map(faceNormals(sectionAxes(original)));
+      const copied = new Map(faceNormals(sectionAxes(copy)));
+      for (const face of ["A", "B", "C", "D"] as const) {
+        const [x, y, z] = normals.get(face) ?? [0, 0, 0];
+        near(copied.get(faces[face] as typeof face) ?? [0, 0, 0], [x, -y, z]);
+      }
+    }),
+    { numRuns: 50 },
+  );
+});
+
+test("a section that is its own image in no mirror is refused", () => {
+  const bars = [{ ...bar("a", [0, 0, 0], [500, 0, 0]), profile: "40x80-8-2c" }];
+  const { problems } = read(file({ bars, copies: [{ of: ["a"], suffix: "b", mirror: { across: "y", at: 900 } }] }));
+  expect(problems).toMatchObject([
+    {
+      code: "no-mirror-image",
+      place: { pointer: "/copies/0/mirror" },
+      found: '"a", whose section 40x80-8-2c has no mirror image',
+    },
+  ]);
 });
 
 test("a turned bar keeps its faces: four quarter turns about any axis bring it back", () => {

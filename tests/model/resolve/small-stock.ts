@@ -37,6 +37,29 @@ const TALL = profile("40x80-8", 0.08, 0.04, [
   slot("D", 2, 0.02),
 ]);
 
+const closed = (one: Slot): Slot => ({ ...one, closed: true });
+const ONE_CLOSED = profile("40x40-8-1c", 0.04, 0.04, [
+  slot("A", 1, 0),
+  closed(slot("B", 1, 0)),
+  slot("C", 1, 0),
+  slot("D", 1, 0),
+]);
+const CORNER_CLOSED = profile("40x40-8-2c", 0.04, 0.04, [
+  closed(slot("A", 1, 0)),
+  closed(slot("B", 1, 0)),
+  slot("C", 1, 0),
+  slot("D", 1, 0),
+]);
+/** Its own image in no mirror. */
+const LOPSIDED = profile("40x80-8-2c", 0.08, 0.04, [
+  closed(slot("A", 1, 0)),
+  closed(slot("B", 1, -0.02)),
+  closed(slot("B", 2, 0.02)),
+  slot("C", 1, 0),
+  slot("D", 1, -0.02),
+  slot("D", 2, 0.02),
+]);
+
 function screw(name: string, length: number, torque: number): Screw {
   return {
     name,
@@ -153,7 +176,7 @@ function byName<T extends { readonly name: string }>(parts: readonly T[]): Reado
 
 export const smallStock: Stock = {
   series: new Map(),
-  profiles: byName([SQUARE, TALL]),
+  profiles: byName([SQUARE, TALL, ONE_CLOSED, CORNER_CLOSED, LOPSIDED]),
   connectors: byName(CONNECTORS),
   screws: byName([screw("M8x16", 0.016, 25), screw("M8x30", 0.03, 12)]),
   nuts: new Map(),
