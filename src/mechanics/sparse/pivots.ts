@@ -1,7 +1,7 @@
 import { at } from "./at.ts";
 import type { FrontPlan } from "./front-plan.ts";
 import { backwardOne } from "./substitute.ts";
-import { pivotScale, type SymmetricMatrix } from "./symmetric-matrix.ts";
+import type { SymmetricMatrix } from "./symmetric-matrix.ts";
 
 /** A pivot that all but vanished. */
 export interface SuspiciousPivot {
@@ -27,41 +27,48 @@ export interface PivotJudge {
   /** Gives the value to divide by for the pivot at a place of the order. */
   readonly take: (place: number, pivot: number) => number;
   readonly pivots: () => Pivots;
+  /** The least |pivot| / |diagonal| that was let pass without a closer look. */
+  readonly leastPassed: () => number;
 }
 
 /** Below this ratio a pivot is suspicious: ten of a double's sixteen digits of the diagonal cancelled. */
 export const SUSPICIOUS_RATIO = 1e-10;
-/** Below this ratio it is worth finding out whether a pivot is more than rounding. Rounding grows with the size of a frame. */
+/** Below this ratio it is found out at once whether a pivot is more than rounding. */
 const DOUBTFUL_RATIO = 1e-6;
-/** A pivot smaller than this share of the energies it is the balance of is rounding (mechanisms measured: below 3e-15). */
-const ROUNDING = 1e-13;
+/** A pivot smaller than this share of the energies it is the balance of is rounding (measured on mechanisms: below 3e-17). */
+const ROUNDING = 1e-15;
 
 /**
  * A pivot d of unknown j is the energy vᵀ·K·v of the motion v that j = 1 forces on what was eliminated before. Its rounding
  * error is a few units of |v|ᵀ·|K|·|v| (Higham, Accuracy and Stability of Numerical Algorithms, 10.1), so a d no larger
  * than that is zero as far as anyone can tell: v costs no energy, a mechanism. The unknown is then held by a spring to
- * ground as stiff as its own diagonal, and the elimination goes on.
+ * ground as stiff as its own diagonal, and the elimination goes on. `watched` places are looked at whatever their ratio;
+ * `scale` is the pivotScale of the matrix.
  */
 export function judgePivots(
   plan: FrontPlan,
   matrix: SymmetricMatrix,
   panels: Float64Array,
   diagonal: Float64Array,
+  scale: Float64Array,
+  watched: ReadonlySet<number>,
 ): PivotJudge {
-  const scale = pivotScale(matrix);
   const stiffest = scale.reduce((a, b) => Math.max(a, b), 0) || 1;
   const suspicious: SuspiciousPivot[] = [];
   const motion = new Float64Array(matrix.n);
   let positive = 0;
   let negative = 0;
+  let leastPassed = 1;
 
   const take = (place: number, pivot: number): number => {
     const unknown = at(plan.unknownAt, place);
     const own = scale[unknown] as number;
-    const clear = own > 0 && Math.abs(pivot) >= DOUBTFUL_RATIO * own;
+    const size = Math.abs(pivot);
+    const clear = own > 0 && size >= DOUBTFUL_RATIO * own && !watched.has(place);
+    if (clear && size < leastPassed * own) leastPassed = size / own;
     const balance = clear ? 1 : own > 0 ? pivot / energies(plan, matrix, panels, diagonal, place, motion) : 0;
     const held = Math.abs(balance) < ROUNDING;
-    if (!held && Math.abs(pivot) >= SUSPICIOUS_RATIO * own) {
+    if (!held && size >= SUSPICIOUS_RATIO * own) {
       if (pivot > 0) positive++;
       else negative++;
       return pivot;
@@ -70,7 +77,7 @@ export function judgePivots(
     return held ? own || stiffest : pivot;
   };
   const pivots = (): Pivots => ({ positive, negative, suspicious: suspicious.sort((a, b) => a.unknown - b.unknown) });
-  return { take, pivots };
+  return { take, pivots, leastPassed: () => leastPassed };
 }
 
 /**

@@ -51,7 +51,8 @@ export function substituteBack(plan: FrontPlan, panels: Float64Array, y: Float64
   return result;
 }
 
-function forwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
+/** L·x = x in place, by place in the order. */
+export function forwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
   for (let s = 0; s < plan.fronts; s++) {
     const first = at(plan.firstPlace, s);
     const columns = at(plan.firstPlace, s + 1) - first;
