@@ -523,16 +523,25 @@ slotSize: SlotSize
  */
 mass: (number | string)
 tested?: Tested
+/**
+ * Leg a lies on the ending bar, leg b on the bar it meets.
+ */
 legs: {
 a: LegSpec
 b: LegSpec
 }
-width: Length
+/**
+ * A length: a number in mm (or in), or a string with its unit.
+ */
+width: (number | string)
 /**
  * Side walls between the legs; standard 0.
  */
 gussets?: number
-gussetThickness?: Length
+/**
+ * A length: a number in mm (or in), or a string with its unit.
+ */
+gussetThickness?: (number | string)
 /**
  * Lugs that fill the slot and resist turning; standard false.
  */
@@ -576,6 +585,8 @@ export interface LegSpec {
 length: (number | string)
 thickness: Length
 /**
+ * Its screw holes.
+ * 
  * @minItems 1
  */
 holes: [HoleSpec, ...(HoleSpec)[]]
@@ -610,6 +621,8 @@ tested?: Tested
 outline: Polygon2
 thickness: Length
 /**
+ * Its screw holes.
+ * 
  * @minItems 1
  */
 holes: [HoleSpec, ...(HoleSpec)[]]
@@ -706,6 +719,9 @@ lugs?: boolean
  * via the `definition` "pivot".
  */
 export interface Pivot {
+/**
+ * pivot: can be locked. hinge: hangs a door.
+ */
 kind: ("pivot" | "hinge")
 name: PartName
 about?: About
@@ -717,8 +733,13 @@ screw: Reference
  * A length: a number in mm (or in), or a string with its unit.
  */
 gap: (number | string)
-thickness: Length
 /**
+ * A length: a number in mm (or in), or a string with its unit.
+ */
+thickness: (number | string)
+/**
+ * Its screw holes, on both leaves.
+ * 
  * @minItems 1
  */
 holes: [HoleSpec, ...(HoleSpec)[]]
@@ -835,6 +856,9 @@ mass: MassValue
  */
 export interface StockStand {
 name: PartName
+/**
+ * foot: stands. caster: rolls.
+ */
 kind: ("foot" | "caster")
 mount: Mount
 /**
@@ -894,6 +918,8 @@ export interface SheetFamily {
  */
 name: string
 /**
+ * Thicknesses in stock.
+ * 
  * @minItems 1
  */
 thicknesses: [Length, ...(Length)[]]
@@ -940,6 +966,9 @@ export interface ToolFamily {
  * The name frames use; unique among parts of its kind.
  */
 name: string
+/**
+ * How it reaches and swings.
+ */
 kind: ("hex-key" | "ball-end-key" | "t-handle" | "bit-ratchet" | "wrench")
 /**
  * Least swing between two bites.
@@ -950,6 +979,8 @@ swing: (number | string)
  */
 tilt: (number | string)
 /**
+ * Sizes in the kit.
+ * 
  * @minItems 1
  */
 sizes: [ToolSize, ...(ToolSize)[]]

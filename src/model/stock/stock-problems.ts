@@ -9,8 +9,8 @@ export interface StockPlaces {
 }
 
 /**
- * Puts complaints at their places: at most 200, errors before warnings where not all can be told, then one that counts the rest; in the
- * order of the text.
+ * Puts complaints at their places: at most 200, errors before warnings where not all can be told, then one that counts the rest at the end
+ * of the file; in the order of the text.
  */
 export function stockProblems(complaints: readonly Complaint[], { place, places }: StockPlaces): readonly Problem[] {
   const errors = complaints.filter(({ weight }) => weight === "error");
@@ -24,10 +24,11 @@ export function stockProblems(complaints: readonly Complaint[], { place, places 
   problems.sort(compareProblems);
   const rest = complaints.length - told.length;
   if (rest > 0) {
+    const { endLine: line, endColumn: column, ...whole } = place("");
     problems.push({
       code: "more-problems",
       weight: errors.length > PROBLEMS_TOLD ? "error" : "warning",
-      place: place(""),
+      place: { ...whole, line, column, endLine: line, endColumn: column },
       found: `${rest} more ${rest === 1 ? "problem" : "problems"}`,
       expected: "none",
       mend: "mend those above first",
