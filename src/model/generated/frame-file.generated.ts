@@ -8,13 +8,6 @@
  */
 export type Moment = (number | string)
 /**
- * A length: a number in mm (or in), or a string with its unit.
- * 
- * This interface was referenced by `FrameFile`'s JSON-Schema
- * via the `definition` "length".
- */
-export type Length = (number | string)
-/**
  * A limit set for this frame or part: a value, a share of the span ("span / 300"), or a value with its basis.
  * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
@@ -77,6 +70,13 @@ export type Vector1 = [number, number, number]
  * via the `definition` "face".
  */
 export type Face = ("+x" | "-x" | "+y" | "-y" | "+z" | "-z" | "above" | "below" | "inner" | "outer" | "A" | "B" | "C" | "D")
+/**
+ * A length: a number in mm (or in), or a string with its unit.
+ * 
+ * This interface was referenced by `FrameFile`'s JSON-Schema
+ * via the `definition` "length".
+ */
+export type Length = (number | string)
 /**
  * The id of a part of this frame.
  * 
@@ -329,7 +329,7 @@ export interface Site {
  */
 place?: ("indoors" | "outdoors")
 /**
- * Coldest and warmest.
+ * Coldest and warmest; standard 5 to 35 °C indoors, -20 to 45 °C outdoors.
  * 
  * @minItems 2
  * @maxItems 2
@@ -351,13 +351,16 @@ reach?: ("public" | "trained")
  * via the `definition` "floor".
  */
 export interface Floor {
-z?: Length
 /**
- * Slope as a ratio, or degrees.
+ * Height of the floor in the drawing; standard 0.
+ */
+z?: (number | string)
+/**
+ * Slope as a ratio, or degrees; standard level.
  */
 slope?: (string | number)
 /**
- * A length: a number in mm (or in), or a string with its unit.
+ * How far one foot may stand high or low; standard even.
  */
 uneven?: (number | string)
 /**
@@ -405,11 +408,11 @@ nut?: ("end-load" | "drop-in")
 torque?: ("rated" | Moment)
 lock?: ("none" | "thread-lock" | "washer")
 /**
- * Holes left without a screw.
+ * Holes left without a screw, by their ids in stock.
  */
 omit?: string[]
 /**
- * A length: a number in mm (or in), or a string with its unit.
+ * Moves the connector sideways from the slot line, towards the face counted next (A to B to C to D).
  */
 shift?: (number | string)
 }
@@ -510,11 +513,13 @@ export interface Joint {
  */
 id?: string
 /**
+ * The bars whose ends are fastened; "rail-1/to" names one end.
+ * 
  * @minItems 1
  */
 bars: [Ref, ...(Ref)[]]
 /**
- * Standard both.
+ * Which ends of the bars named whole; standard both.
  */
 ends?: ("from" | "to" | "both")
 /**
@@ -565,6 +570,8 @@ lock?: ("none" | "thread-lock" | "washer")
 omit?: string[]
 }
 /**
+ * Holds two bars that lie side by side.
+ * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "tie".
  */
@@ -575,6 +582,9 @@ id?: Id
  * @maxItems 2
  */
 bars: [Ref, Ref]
+/**
+ * A side tie of stock.
+ */
 part: string
 /**
  * Distances from the from end of the first bar.
@@ -584,6 +594,8 @@ part: string
 at: [Length, ...(Length)[]]
 }
 /**
+ * A joint meant to turn.
+ * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "pivot".
  */
@@ -594,6 +606,9 @@ id?: Id
  * @maxItems 2
  */
 bars: [Ref, Ref]
+/**
+ * A pivot or hinge of stock.
+ */
 part: string
 at: Point
 axis: Direction
@@ -681,7 +696,10 @@ id: Id
  */
 bars: [Ref, ...(Ref)[]]
 panels?: Ref[]
-axis: Direction
+/**
+ * A direction of the drawing: one of +x -x +y -y +z -z, or a vector.
+ */
+axis: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
 /**
  * @minItems 1
  */
@@ -739,6 +757,8 @@ id?: string
  */
 part: string
 /**
+ * One stand under each of these bars; "leg-1/from" names the end too.
+ * 
  * @minItems 1
  */
 bars: [Ref, ...(Ref)[]]
@@ -848,6 +868,8 @@ part?: [Length, Length]
 face?: ("+x" | "-x" | "+y" | "-y" | "+z" | "-z" | "above" | "below" | "inner" | "outer" | "A" | "B" | "C" | "D")
 }
 /**
+ * A load case.
+ * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "loadCase".
  */
@@ -858,23 +880,29 @@ id: Id
  */
 kind?: ("permanent" | "variable" | "accidental")
 /**
- * Cases that never act together with this one.
+ * Cases that never act together with this one; said of one of two, it holds for both.
  */
 excludes?: Id[]
 about?: string
 }
 /**
+ * A sub-assembly.
+ * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "group".
  */
 export interface Group {
 id: Id
 /**
+ * Bars, panels, doors, stands and masses; each is in one group at most.
+ * 
  * @minItems 1
  */
 parts: [Ref, ...(Ref)[]]
 }
 /**
+ * A volume that hurts.
+ * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "zone".
  */
@@ -890,13 +918,15 @@ box: [Point, Point]
 risk: ("low" | "high")
 }
 /**
- * Repeats parts; what joins copied parts to each other is copied too. Exactly one of shift, mirror, turn.
+ * Repeats parts; joints and stands of copied bars, and what needs only copied parts, are copied too. Exactly one of shift, mirror, turn.
  * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "copy".
  */
 export interface Copy {
 /**
+ * Bars, panels, masses, doors, groups or zones; also what an earlier entry made.
+ * 
  * @minItems 1
  */
 of: [Ref, ...(Ref)[]]
@@ -906,7 +936,7 @@ of: [Ref, ...(Ref)[]]
 suffix: string
 shift?: Point2
 /**
- * How many copies, each shifted further; standard 1.
+ * How many copies, each shifted or turned further; standard 1. Not with mirror.
  */
 times?: number
 mirror?: {
@@ -914,11 +944,17 @@ mirror?: {
  * The axis normal to the mirror.
  */
 across: ("x" | "y" | "z")
-at: Length
+/**
+ * A length: a number in mm (or in), or a string with its unit.
+ */
+at: (number | string)
 }
 turn?: {
 about: Direction
 through: Point
-angle: Angle
+/**
+ * An angle: a number in degrees, or a string with its unit.
+ */
+angle: (number | string)
 }
 }
