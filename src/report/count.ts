@@ -11,10 +11,14 @@ export function listed(names: readonly string[], most = Number.POSITIVE_INFINITY
   return `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
 }
 
-/** A share as a percentage; never rounded onto 100 % from the other side, so that what fails does not read as met. */
+/** From here on a share reads better as a multiple. */
+const MANY_TIMES = 10;
+
+/** A share as a percentage, or as a multiple where it is large; never rounded onto 100 % from the other side, so that what fails does not read as met. */
 export function percent(share: number): string {
   const scaled = share * 100;
   if (!Number.isFinite(scaled)) return "beyond any share";
+  if (share >= MANY_TIMES) return `${Math.round(share)}-fold`;
   for (const digits of [0, 1, 2, 3]) {
     const text = scaled.toFixed(digits);
     if (Number(text) !== 100 || share === 1) return `${text} %`;

@@ -59,7 +59,6 @@ export async function makePlace(engine: "to order" | "real" = "to order"): Promi
   await build({
     entryPoints: engine === "real" ? real : fake,
     outdir: join(root, "bundle"),
-    outExtension: { ".js": ".mjs" },
     bundle: true,
     splitting: true,
     format: "esm",
@@ -67,7 +66,8 @@ export async function makePlace(engine: "to order" | "real" = "to order"): Promi
     packages: "external",
     logLevel: "error",
   });
-  const command = join(root, "bundle", "cli.mjs");
+  writeFileSync(join(root, "bundle", "package.json"), '{"type":"module"}');
+  const command = join(root, "bundle", "cli.js");
   return {
     folder,
     write(name, text) {

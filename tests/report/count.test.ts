@@ -13,6 +13,7 @@ it("lists names, and says how many are left out", () => {
 
 it.each([
   [1.653, "165 %"],
+  [33.13, "33-fold"],
   [1, "100 %"],
   [1.0004, "100.04 %"],
   [0.9996, "99.96 %"],

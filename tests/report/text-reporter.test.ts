@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Report } from "../../src/inspection/report.ts";
 import { FINDINGS_SHOWN, textReporter } from "../../src/report/text/text-reporter.ts";
-import { accepted, cards, rejected, sagging, unread } from "./sample-report.ts";
+import { accepted, cards, loose, rejected, sagging, unread } from "./sample-report.ts";
 
 function print(reports: readonly Report[], options = {}): string {
   const reporter = textReporter(options);
@@ -22,8 +22,8 @@ brace-1 (line 58)
 
 rail-3, between leg-1 and leg-4 (line 41)
   HOLD  sags 8.1 mm under "trays"; 4.9 mm allowed (165 %)
-        bar.sags: span / 300, from the frame's criteria; under G + trays; joints typical, 7.2 mm if
-        stiff
+        bar.sags: limit of the frame's criteria, span / 300; under G + trays; joints typical, 7.2 mm
+        if stiff
         cure: profile 40x80-8, tall +z: 1.4 mm
   CONCEDED  the far end is open: 610 mm² of sawn metal
         end.bare
@@ -68,6 +68,17 @@ A screening aid, not a stamp: local codes and a licensed engineer decide.
     const text = print([{ ...rejected, complete: false, failures }]);
     expect(text).toContain("· REJECT, INCOMPLETE\n");
     expect(text).toContain("FAILED rule acme:gap: it threw an exception\n");
+  });
+
+  it("prints findings of a part that read the same once, with what they are about", () => {
+    const ids = ["rail-1.from/1/a1", "rail-1.from/2/a1"];
+    const findings = ids.map((id) => ({ ...loose, at: { kind: "screw" as const, id }, where: "joint rail-1.from" }));
+    expect(print([{ ...rejected, findings }])).toContain(`joint rail-1.from (line 58)
+  REJECT  turns freely about its own axis
+        frame.loose
+        2 times: rail-1.from/1/a1 and rail-1.from/2/a1
+
+`);
   });
 
   it("stays within 100 columns when words allow it, and within fewer when told", () => {

@@ -1,18 +1,21 @@
 import type { Source } from "../../criteria/criterion.ts";
 import type { Finding } from "../../inspection/report.ts";
 import type { Governing } from "../../rules/shape/message.ts";
+import { listed } from "../count.ts";
 import { sentence } from "../sentence.ts";
 import { headed, type Page, paragraph } from "./page.ts";
 
 const INDENT = 8;
+/** Sub-parts named behind findings that read the same. */
+const PARTS_NAMED = 5;
 
 const FROM: Readonly<Record<Source, string>> = {
-  default: "the usual limit",
-  stock: "from stock",
-  house: "from the house",
-  frame: "from the frame's criteria",
-  part: "set on the part",
-  computed: "computed",
+  default: "usual limit",
+  stock: "limit from stock",
+  house: "limit of the house",
+  frame: "limit of the frame's criteria",
+  part: "limit set on the part",
+  computed: "limit computed",
 };
 
 const BOUND: Readonly<Record<Governing["bound"], string>> = {
@@ -23,20 +26,22 @@ const BOUND: Readonly<Record<Governing["bound"], string>> = {
 };
 
 /** Where the limit came from, under which loads and joint stiffness the value governs, and what it is otherwise. */
-export function whyOf(finding: Finding): string {
+function whyOf(finding: Finding): string {
   const { measure } = finding;
   if (measure === undefined) return finding.rule;
-  const parts = [`${measure.basis}, ${FROM[measure.from]}`];
+  const parts = [`${FROM[measure.from]}, ${measure.basis}`];
   if (measure.under !== undefined) parts.push(`under ${measure.under.combination}`);
   const stiffness = measure.under === undefined ? [] : [BOUND[measure.under.bound]];
-  for (const [bound, value] of Object.entries(measure.otherBounds ?? {})) stiffness.push(`${value} if ${bound}`);
+  const others = Object.entries(measure.otherBounds ?? {});
+  for (const [bound, value] of others) stiffness.push(`${value} if ${bound}`);
   if (stiffness.length > 0) parts.push(stiffness.join(", "));
-  if (measure.hangsOnStiffness) parts.push("hangs on joint stiffness");
+  // The values beside it say so themselves where there are any.
+  if (measure.hangsOnStiffness && others.length === 0) parts.push("hangs on joint stiffness");
   return `${finding.rule}: ${parts.join("; ")}`;
 }
 
 /** What was found, the numbers, why it counts, and what would mend it. */
-export function* findingLines(page: Page, finding: Finding): Generator<string> {
+function* findingLines(page: Page, finding: Finding): Generator<string> {
   const { conceded } = finding;
   const head = conceded === undefined ? finding.level.toUpperCase() : "CONCEDED";
   yield headed(page, head, conceded === undefined ? page.ink[finding.level] : page.ink.note, sentence(finding), INDENT);
@@ -49,5 +54,20 @@ export function* findingLines(page: Page, finding: Finding): Generator<string> {
   for (const cure of finding.cures) {
     const after = cure.after === undefined ? "" : `: ${cure.after}`;
     yield paragraph(page, `cure: ${cure.words}${after}`, INDENT);
+  }
+}
+
+/** The findings of one part; those that read the same stand once, with the sub-parts they are about. */
+export function* findingsOfPart(page: Page, findings: readonly Finding[]): Generator<string> {
+  const blocks = new Map<string, string[]>();
+  for (const finding of findings) {
+    const block = [...findingLines(page, finding)].join("");
+    const known = blocks.get(block);
+    if (known === undefined) blocks.set(block, [finding.at.id]);
+    else known.push(finding.at.id);
+  }
+  for (const [block, at] of blocks) {
+    yield block;
+    if (at.length > 1) yield paragraph(page, `${at.length} times: ${listed(at, PARTS_NAMED)}`, INDENT, page.ink.why);
   }
 }

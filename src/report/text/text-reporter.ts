@@ -1,7 +1,7 @@
 import type { Finding, Report, Reporter, Verdict } from "../../inspection/report.ts";
 import { count } from "../count.ts";
 import { closingLines, undecidedLines } from "./closing-lines.ts";
-import { findingLines } from "./finding-lines.ts";
+import { findingsOfPart } from "./finding-lines.ts";
 import { inkFor } from "./ink.ts";
 import { type Page, paragraph } from "./page.ts";
 import { problemLines } from "./problem-lines.ts";
@@ -46,7 +46,7 @@ function* partLines(page: Page, report: Report): Generator<string> {
     const place = findings[0]?.place;
     const file = place === undefined || place.file === report.file ? "" : `${place.file}, `;
     yield paragraph(page, place === undefined ? where : `${where} (${file}line ${place.line})`, 0, page.ink.part);
-    for (const finding of findings) yield* findingLines(page, finding);
+    yield* findingsOfPart(page, findings);
     yield "\n";
   }
   const left = report.findings.length - FINDINGS_SHOWN;
