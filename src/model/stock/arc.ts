@@ -1,4 +1,4 @@
-import type { Pair } from "./stock.ts";
+import type { Pair } from "./pair.ts";
 
 /** A round of this many sides at least stays recognisable however coarse the chord error. */
 const FEWEST_SIDES_PER_QUARTER = 2;

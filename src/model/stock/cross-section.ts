@@ -1,8 +1,9 @@
 import { circle, quarterArc } from "./arc.ts";
 import { type Cell, halfFloorOf, shoulderOf } from "./cell.ts";
 import { cellHollow, cornerHollow, nodeHollow } from "./hollows.ts";
+import type { Pair } from "./pair.ts";
 import { asHole, withoutRepeats } from "./ring.ts";
-import type { Bore, FaceName, Pair, Slot } from "./stock.ts";
+import type { Bore, FaceName, Slot } from "./stock.ts";
 
 /** A true cross-section, [y, z] in m about the middle of its envelope, with the slots and bores it draws. */
 export interface CrossSection {

@@ -1,4 +1,4 @@
-import type { Pair } from "./stock.ts";
+import type { Pair } from "./pair.ts";
 
 interface Edge {
   readonly from: Pair;

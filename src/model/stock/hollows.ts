@@ -1,6 +1,6 @@
 import { quarterArc } from "./arc.ts";
 import { blockOf, type Cell, halfFloorOf, shoulderOf } from "./cell.ts";
-import type { Pair } from "./stock.ts";
+import type { Pair } from "./pair.ts";
 
 /**
  * Hollow in an outer corner, in the corner's own coordinates: [u, v] measured inwards from the two faces that meet there, m.
@@ -17,7 +17,7 @@ export function cornerHollow(cell: Cell): readonly Pair[] | undefined {
 }
 
 /** Whether a hollow between two cells runs on to the skin of the outer face at its low and high end. */
-export interface HollowEnds {
+interface HollowEnds {
   readonly low: number | undefined;
   readonly high: number | undefined;
 }

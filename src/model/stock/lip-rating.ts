@@ -1,5 +1,5 @@
 /** What decides how much a T-nut may pull on the two lips it lies under; lengths in m, proof strength in Pa. */
-export interface LipGeometry {
+interface LipGeometry {
   readonly opening: number;
   readonly lip: number;
   readonly cavity: number;

@@ -3,9 +3,10 @@ import { quote } from "../text/quote.ts";
 import { si } from "../units/quantity.ts";
 import { type CrossSection, crossSection } from "./cross-section.ts";
 import { crossing, insideRing } from "./crossing.ts";
+import type { Pair } from "./pair.ts";
 import { torquesOf } from "./resolve-series.ts";
 import { asHole, asOutline, withoutRepeats } from "./ring.ts";
-import type { Bore, FaceName, Material, Pair, Profile, Series, Slot } from "./stock.ts";
+import type { Bore, FaceName, Material, Profile, Series, Slot } from "./stock.ts";
 import type { StockReader } from "./stock-reader.ts";
 
 /** How far the middle of a drawn outline may lie off [0, 0], m. */

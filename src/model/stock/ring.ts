@@ -1,10 +1,10 @@
-import type { Pair } from "./stock.ts";
+import type { Pair } from "./pair.ts";
 
 /** Corners nearer to each other than this are one corner, m. */
 const SAME_POINT = 1e-9;
 
 /** Twice the enclosed area, positive when the ring runs from y towards z. */
-export function doubleArea(ring: readonly Pair[]): number {
+function doubleArea(ring: readonly Pair[]): number {
   let sum = 0;
   let previous = ring[ring.length - 1];
   for (const point of ring) {

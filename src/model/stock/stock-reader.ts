@@ -5,7 +5,7 @@ import { plausible, type Role } from "../units/plausibility.ts";
 import { type Quantity, type Si, si } from "../units/quantity.ts";
 import { readQuantity } from "../units/read-quantity.ts";
 import type { UnitSystem } from "../units/unit-system.ts";
-import type { Pair } from "./stock.ts";
+import type { Pair } from "./pair.ts";
 
 type Raw = number | string;
 
