@@ -32,25 +32,23 @@ export function valueAt(p: Piecewise, x: number, side: "before" | "after" = "bef
 
 /** Smallest and largest value between two stations (default: everywhere), from both sides of jumps; the first place wins. */
 export function extrema(p: Piecewise, from = -Infinity, to = Infinity): Extrema {
-  let min: Station = { at: 0, value: Infinity };
-  let max: Station = { at: 0, value: -Infinity };
+  let [least, leastAt, most, mostAt] = [Infinity, 0, -Infinity, 0];
   const stride = p.degree + 1;
+  const c = p.coefficients;
   for (let i = 0; i < pieces(p); i++) {
     const origin = p.breaks[i] as number;
     const lo = Math.max(origin, from) - origin;
     const hi = Math.min(p.breaks[i + 1] as number, to) - origin;
     if (lo > hi) continue;
-    const at = i * stride;
-    const look = (s: number): void => {
-      const value = evaluate(p.coefficients, at, p.degree, s);
-      if (value < min.value) min = { at: origin + s, value };
-      if (value > max.value) max = { at: origin + s, value };
-    };
-    look(lo);
-    for (const s of turningPoints(p.coefficients, at, p.degree, lo, hi)) look(s);
-    look(hi);
+    const turning = turningPoints(c, i * stride, p.degree, lo, hi);
+    for (let k = -1; k <= turning.length; k++) {
+      const s = k < 0 ? lo : k === turning.length ? hi : (turning[k] as number);
+      const value = evaluate(c, i * stride, p.degree, s);
+      if (value < least) [least, leastAt] = [value, origin + s];
+      if (value > most) [most, mostAt] = [value, origin + s];
+    }
   }
-  return { min, max };
+  return { min: { at: leastAt, value: least }, max: { at: mostAt, value: most } };
 }
 
 const NONE: readonly number[] = [];
@@ -59,6 +57,10 @@ function turningPoints(c: Float64Array, at: number, degree: number, lo: number, 
   let top = degree;
   while (top > 1 && c[at + top] === 0) top--;
   if (top <= 1) return NONE;
+  if (top === 2) {
+    const s = -(c[at + 1] as number) / (2 * (c[at + 2] as number));
+    return s > lo && s < hi ? [s] : NONE;
+  }
   const slope = new Float64Array(top);
   for (let i = 1; i <= top; i++) slope[i - 1] = i * (c[at + i] as number);
   return signChanges(slope, lo, hi);

@@ -32,6 +32,15 @@ function bracketedRoot(c: Float64Array, degree: number, lo: number, hi: number):
   return x;
 }
 
+/** Simple roots of a s² + b s + c inside (lo, hi), without the cancellation of the school formula. */
+function quadraticRoots(a: number, b: number, c: number, lo: number, hi: number): number[] {
+  const discriminant = b * b - 4 * a * c;
+  if (!(discriminant > 0)) return [];
+  const q = -(b + (b >= 0 ? 1 : -1) * Math.sqrt(discriminant)) / 2;
+  const [first, second] = q / a < c / q ? [q / a, c / q] : [c / q, q / a];
+  return [first, second].filter((s) => s > lo && s < hi);
+}
+
 /**
  * Real roots of c[0] + c[1] s + … strictly inside (lo, hi), ascending, where the sign changes.
  * Between neighbouring roots of the derivative a polynomial is monotone, so each change of sign brackets one root;
@@ -45,6 +54,7 @@ export function signChanges(c: Float64Array, lo: number, hi: number): number[] {
     const root = -(c[0] as number) / (c[1] as number);
     return root > lo && root < hi ? [root] : [];
   }
+  if (degree === 2) return quadraticRoots(c[2] as number, c[1] as number, c[0] as number, lo, hi);
   const derivative = new Float64Array(degree);
   for (let i = 1; i <= degree; i++) derivative[i - 1] = i * (c[i] as number);
   const roots: number[] = [];

@@ -1,4 +1,4 @@
-import { COEFFICIENTS, stiffnessMatrix } from "../member/stiffness.ts";
+import { COEFFICIENTS, fillStiffness } from "../member/stiffness.ts";
 import type { MemberTable } from "../member/table.ts";
 import { congruence, rigidTransformation, transformation } from "../member/transform.ts";
 import type { Link } from "./link.ts";
@@ -19,12 +19,13 @@ function memberFreedoms(t: MemberTable, m: number): Int32Array {
 }
 
 const T = new Float64Array(144);
+const local = new Float64Array(144);
 
-/** The block of member `m` for a matrix `local` (12 × 12, on the ends of its flexible part, releases not yet applied). */
-export function memberBlock(t: MemberTable, m: number, local: Float64Array): Block {
+/** The block of member `m` for a `matrix` (12 × 12, on the ends of its flexible part, releases not yet applied). */
+export function memberBlock(t: MemberTable, m: number, matrix: Float64Array): Block {
   const values = new Float64Array(144);
   transformation(t, m, T);
-  congruence(local, T, values);
+  congruence(matrix, T, values);
   return { freedoms: memberFreedoms(t, m), values };
 }
 
@@ -33,7 +34,9 @@ export function stiffnessBlocks(t: MemberTable): Block[] {
   for (let m = 0; m < t.count; m++) {
     const values = new Float64Array(144);
     rigidTransformation(t, m, T);
-    congruence(t.releases.get(m)?.stiffness ?? stiffnessMatrix(t.stiffness, COEFFICIENTS * m), T, values);
+    const released = t.releases.get(m)?.stiffness;
+    if (!released) fillStiffness(t.stiffness, COEFFICIENTS * m, local);
+    congruence(released ?? local, T, values);
     blocks.push({ freedoms: memberFreedoms(t, m), values });
   }
   return blocks;

@@ -1,7 +1,7 @@
 import type { Vec3 } from "../../geometry/vector.ts";
 import { add, distance, length, scale } from "../../geometry/vector.ts";
 import type { FrameParts } from "../assembly/frame.ts";
-import { memberEnds } from "../statics/member-forces.ts";
+import { memberDisplacements } from "../statics/member-forces.ts";
 import { ORIGIN } from "../triad.ts";
 import type { Motion, Twist } from "./twist.ts";
 import { MOTION_TOLERANCE, nameMotion, shiftAt } from "./twist.ts";
@@ -87,7 +87,7 @@ function sortIntoBodies(movers: readonly Mover[], centre: Vec3, size: number): M
 /** The parts that move under strain-free node displacements `u` (6 per node). */
 export function mechanismOf(parts: FrameParts, u: Float64Array): Mechanism {
   const { centre, size } = extent(parts);
-  const ends = memberEnds(parts.table, u, new Float64Array(12 * parts.table.count)).displacements;
+  const ends = memberDisplacements(parts.table, u);
   const movers: Mover[] = [];
   for (let m = 0; m < parts.table.count; m++) movers.push(memberMover(parts, m, ends, 12 * m, centre));
   parts.model.nodes.forEach((node, n) => {

@@ -1,5 +1,6 @@
 import type { LocalLoad, LocalLoads } from "../load/compile.ts";
 import type { Piecewise } from "../piecewise.ts";
+import { evaluate } from "../polynomial.ts";
 import type { Rigidity } from "./stiffness.ts";
 
 /**
@@ -32,10 +33,16 @@ export type Factored = readonly (readonly [factor: number, loads: LocalLoads])[]
 const NO_LOAD: Factored = [];
 
 function breaksOf(length: number, factored: Factored): Float64Array {
-  const stations = [0, length];
-  for (const [, { loads }] of factored) for (const load of loads) stations.push(load.start, load.end);
-  stations.sort((a, b) => a - b);
-  return Float64Array.from(stations.filter((x, i) => i === 0 || x > (stations[i - 1] as number)));
+  let inner: number[] | undefined;
+  for (const [, { loads }] of factored) {
+    for (const { start, end } of loads) {
+      if (start > 0 && start < length) (inner ??= []).push(start);
+      if (end > start && end < length) (inner ??= []).push(end);
+    }
+  }
+  if (!inner) return Float64Array.of(0, length);
+  inner.sort((a, b) => a - b);
+  return Float64Array.of(0, ...inner.filter((x, i) => i === 0 || x > (inner[i - 1] as number)), length);
 }
 
 /** Adds what `load` puts on the piece [x, end]: constant and slope of each of six components, and point values at x. */
@@ -62,8 +69,13 @@ function addToPiece(
   }
 }
 
-/** Degrees of N, Vy, Vz, T (linear loads integrate to two) and of My, Mz. */
-const DEGREE = [2, 2, 2, 2, 3, 3] as const;
+/** N, Vy, Vz, T have degree two (linear loads), My and Mz three. */
+const FORCE_DEGREE = 2;
+const MOMENT_DEGREE = 3;
+
+const now = new Float64Array(6); // N Vy Vz T My Mz at the start of a piece
+const q = new Float64Array(12);
+const jump = new Float64Array(6);
 
 /**
  * Exact internal forces of a member from its end forces (local, at the start) and its loads.
@@ -77,11 +89,10 @@ export function internalForces(
 ): InternalForces {
   const breaks = breaksOf(length, factored);
   const count = breaks.length - 1;
-  const c = DEGREE.map((degree) => new Float64Array(count * (degree + 1)));
-  const now = new Float64Array(6); // N Vy Vz T My Mz at the start of the piece
+  const force = (): Float64Array => new Float64Array(count * (FORCE_DEGREE + 1));
+  const [N, Vy, Vz, T] = [force(), force(), force(), force()];
+  const [My, Mz] = [new Float64Array(count * (MOMENT_DEGREE + 1)), new Float64Array(count * (MOMENT_DEGREE + 1))];
   for (let i = 0; i < 6; i++) now[i] = -(end[at + i] as number);
-  const q = new Float64Array(12);
-  const jump = new Float64Array(6);
   for (let p = 0; p < count; p++) {
     const x = breaks[p] as number;
     const s = (breaks[p + 1] as number) - x;
@@ -91,70 +102,60 @@ export function internalForces(
       for (const load of loads) addToPiece(load, factor, x, breaks[p + 1] as number, q, jump);
     }
     for (let i = 0; i < 6; i++) now[i] = (now[i] as number) - (jump[i] as number);
-    writePiece(c, p, now, q);
-    for (let i = 0; i < 6; i++) {
-      const degree = DEGREE[i] as number;
-      const own = c[i] as Float64Array;
-      let value = 0;
-      for (let d = degree; d >= 0; d--) value = value * s + (own[p * (degree + 1) + d] as number);
-      now[i] = value;
-    }
+    forcePiece(N, p, s, 0);
+    forcePiece(Vy, p, s, 1);
+    forcePiece(Vz, p, s, 2);
+    forcePiece(T, p, s, 3);
+    momentPiece(My, p, s, 4, Vz, 1);
+    momentPiece(Mz, p, s, 5, Vy, -1);
   }
-  const [N, Vy, Vz, T, My, Mz] = c.map((coefficients, i) => ({ breaks, degree: DEGREE[i] as number, coefficients }));
-  return { N, Vy, Vz, T, My, Mz } as InternalForces;
+  const of = (degree: number, coefficients: Float64Array): Piecewise => ({ breaks, degree, coefficients });
+  return {
+    N: of(FORCE_DEGREE, N),
+    Vy: of(FORCE_DEGREE, Vy),
+    Vz: of(FORCE_DEGREE, Vz),
+    T: of(FORCE_DEGREE, T),
+    My: of(MOMENT_DEGREE, My),
+    Mz: of(MOMENT_DEGREE, Mz),
+  };
 }
 
-function writePiece(c: readonly Float64Array[], p: number, now: Float64Array, q: Float64Array): void {
-  for (let i = 0; i < 4; i++) {
-    const own = c[i] as Float64Array;
-    own[3 * p] = now[i] as number;
-    own[3 * p + 1] = -(q[i] as number);
-    own[3 * p + 2] = -(q[6 + i] as number) / 2;
-  }
-  moment(c[4] as Float64Array, p, now[4] as number, c[2] as Float64Array, 1, q[4] as number, q[10] as number);
-  moment(c[5] as Float64Array, p, now[5] as number, c[1] as Float64Array, -1, q[5] as number, q[11] as number);
+/** Writes piece p of component i from its value at the start and moves that value on by s. */
+function forcePiece(own: Float64Array, p: number, s: number, i: number): void {
+  own[3 * p] = now[i] as number;
+  own[3 * p + 1] = -(q[i] as number);
+  own[3 * p + 2] = -(q[6 + i] as number) / 2;
+  now[i] = evaluate(own, 3 * p, FORCE_DEGREE, s);
 }
 
-/** M' = sign·V − m with m = m0 + m1 s. */
-function moment(own: Float64Array, p: number, M: number, V: Float64Array, sign: number, m0: number, m1: number): void {
-  own[4 * p] = M;
-  own[4 * p + 1] = sign * (V[3 * p] as number) - m0;
-  own[4 * p + 2] = (sign * (V[3 * p + 1] as number) - m1) / 2;
+/** M' = sign·V − m. */
+function momentPiece(own: Float64Array, p: number, s: number, i: number, V: Float64Array, sign: number): void {
+  own[4 * p] = now[i] as number;
+  own[4 * p + 1] = sign * (V[3 * p] as number) - (q[i] as number);
+  own[4 * p + 2] = (sign * (V[3 * p + 1] as number) - (q[6 + i] as number)) / 2;
   own[4 * p + 3] = (sign * (V[3 * p + 2] as number)) / 3;
+  now[i] = evaluate(own, 4 * p, MOMENT_DEGREE, s);
 }
 
-/** ∫ (scale · f + constant) from the start, beginning with `start`; continuous over the pieces. */
-function integral(f: Piecewise, factor: number, constant: number, start: number): Piecewise {
-  const stride = f.degree + 1;
-  const count = f.breaks.length - 1;
-  const coefficients = new Float64Array(count * (stride + 1));
+/** ∫ (a·f + b·g + constant) from the start, beginning with `start`; continuous over the pieces. f has the higher degree. */
+function integral(f: Piecewise, a: number, start: number, constant = 0, g?: Piecewise, b = 0): Piecewise {
+  const { breaks } = f;
+  const degree = f.degree + 1;
+  const count = breaks.length - 1;
+  const coefficients = new Float64Array(count * (degree + 1));
   let value = start;
   for (let p = 0; p < count; p++) {
-    const at = p * (stride + 1);
+    const at = p * (degree + 1);
     coefficients[at] = value;
-    for (let d = 0; d < stride; d++) {
-      const own = factor * (f.coefficients[p * stride + d] as number) + (d === 0 ? constant : 0);
+    for (let d = 0; d < degree; d++) {
+      let own = a * (f.coefficients[p * degree + d] as number);
+      if (d === 0) own += constant;
+      if (g && d <= g.degree) own += b * (g.coefficients[p * (g.degree + 1) + d] as number);
       coefficients[at + d + 1] = own / (d + 1);
     }
-    const s = (f.breaks[p + 1] as number) - (f.breaks[p] as number);
-    value = 0;
-    for (let d = stride; d >= 0; d--) value = value * s + (coefficients[at + d] as number);
+    value = evaluate(coefficients, at, degree, (breaks[p + 1] as number) - (breaks[p] as number));
   }
-  return { breaks: f.breaks, degree: stride, coefficients };
-}
-
-/** ∫ (a·f + b·g), f and g over the same breaks. */
-function integralOfTwo(f: Piecewise, a: number, g: Piecewise, b: number, start: number): Piecewise {
-  const big = f.degree >= g.degree ? f : g;
-  const merged = new Float64Array(big.coefficients.length);
-  for (let p = 0; p < f.breaks.length - 1; p++) {
-    for (let d = 0; d <= big.degree; d++) {
-      const own = d <= f.degree ? a * (f.coefficients[p * (f.degree + 1) + d] as number) : 0;
-      const other = d <= g.degree ? b * (g.coefficients[p * (g.degree + 1) + d] as number) : 0;
-      merged[p * (big.degree + 1) + d] = own + other;
-    }
-  }
-  return integral({ breaks: f.breaks, degree: big.degree, coefficients: merged }, 1, 0, start);
+  return { breaks, degree, coefficients };
 }
 
 /**
@@ -175,13 +176,13 @@ export function deflections(
     kappaZ += factor * strain[2];
   }
   const start = (i: number): number => u[at + i] as number;
-  const turnY = integral(forces.My, 1 / rigidity.EIy, kappaY, start(4));
-  const turnZ = integral(forces.Mz, 1 / rigidity.EIz, kappaZ, start(5));
+  const turnY = integral(forces.My, 1 / rigidity.EIy, start(4), kappaY);
+  const turnZ = integral(forces.Mz, 1 / rigidity.EIz, start(5), kappaZ);
   return {
-    x: integral(forces.N, 1 / rigidity.EA, axial, start(0)),
-    y: integralOfTwo(turnZ, 1, forces.Vy, 1 / rigidity.GAy, start(1)),
-    z: integralOfTwo(turnY, -1, forces.Vz, 1 / rigidity.GAz, start(2)),
-    turnX: integral(forces.T, 1 / rigidity.GJ, 0, start(3)),
+    x: integral(forces.N, 1 / rigidity.EA, start(0), axial),
+    y: integral(turnZ, 1, start(1), 0, forces.Vy, 1 / rigidity.GAy),
+    z: integral(turnY, -1, start(2), 0, forces.Vz, 1 / rigidity.GAz),
+    turnX: integral(forces.T, 1 / rigidity.GJ, start(3)),
     turnY,
     turnZ,
   };

@@ -49,38 +49,75 @@ export function addElasticForces(
   f: Float64Array,
   to: number,
 ): void {
-  const g = (i: number) => u[from + i] as number;
-  const k = (i: number) => c[at + i] as number;
-  const put = (i: number, value: number) => {
-    f[to + i] = (f[to + i] as number) + value;
-  };
-  const axial = k(AXIAL) * (g(0) - g(6));
-  const twist = k(TWIST) * (g(3) - g(9));
-  const [v, w] = [g(1) - g(7), g(2) - g(8)];
-  const shearY = k(2) * v + k(3) * (g(5) + g(11));
-  const shearZ = k(6) * w - k(7) * (g(4) + g(10));
-  put(0, axial);
-  put(1, shearY);
-  put(2, shearZ);
-  put(3, twist);
-  put(4, -k(7) * w + k(8) * g(4) + k(9) * g(10));
-  put(5, k(3) * v + k(4) * g(5) + k(5) * g(11));
-  put(6, -axial);
-  put(7, -shearY);
-  put(8, -shearZ);
-  put(9, -twist);
-  put(10, -k(7) * w + k(9) * g(4) + k(8) * g(10));
-  put(11, k(3) * v + k(5) * g(5) + k(4) * g(11));
+  const axial = (c[at + AXIAL] as number) * ((u[from] as number) - (u[from + 6] as number));
+  const twist = (c[at + TWIST] as number) * ((u[from + 3] as number) - (u[from + 9] as number));
+  add(f, to, axial);
+  add(f, to + 6, -axial);
+  add(f, to + 3, twist);
+  add(f, to + 9, -twist);
+  addPlaneForces(c, at + Z_PLANE, u, from + 1, from + 5, f, to + 1, to + 5, 1);
+  addPlaneForces(c, at + Y_PLANE, u, from + 2, from + 4, f, to + 2, to + 4, -1);
 }
 
-/** The full 12 × 12 matrix, row by row: the forces that each unit displacement asks for. */
-export function stiffnessMatrix(c: Float64Array, at: number): Float64Array {
-  const matrix = new Float64Array(144);
-  const unit = new Float64Array(12);
-  for (let column = 0; column < 12; column++) {
-    unit.fill(0);
-    unit[column] = 1;
-    addElasticForces(c, at, unit, 0, matrix, column * 12); // rows and columns alike: the matrix is symmetric
-  }
-  return matrix;
+const add = (f: Float64Array, at: number, value: number): void => {
+  f[at] = (f[at] as number) + value;
+};
+
+/** One plane of bending; `sign` −1 where the rotation is minus the slope (local z). The other end lies six further on. */
+function addPlaneForces(
+  c: Float64Array,
+  at: number,
+  u: Float64Array,
+  lateral: number,
+  turn: number,
+  f: Float64Array,
+  force: number,
+  moment: number,
+  sign: number,
+): void {
+  const drop = (u[lateral] as number) - (u[lateral + 6] as number);
+  const [first, last] = [u[turn] as number, u[turn + 6] as number];
+  const coupling = sign * (c[at + 1] as number);
+  const [near, far] = [c[at + 2] as number, c[at + 3] as number];
+  const shear = (c[at] as number) * drop + coupling * (first + last);
+  add(f, force, shear);
+  add(f, force + 6, -shear);
+  add(f, moment, coupling * drop + near * first + far * last);
+  add(f, moment + 6, coupling * drop + far * first + near * last);
+}
+
+/** Writes the full 12 × 12 matrix, row by row. */
+export function fillStiffness(c: Float64Array, at: number, out: Float64Array): void {
+  out.fill(0);
+  fillBar(out, 0, c[at + AXIAL] as number);
+  fillBar(out, 3, c[at + TWIST] as number);
+  fillPlane(out, 1, 5, c, at + Z_PLANE, 1);
+  fillPlane(out, 2, 4, c, at + Y_PLANE, -1);
+}
+
+function fillBar(out: Float64Array, i: number, k: number): void {
+  const j = i + 6;
+  out[12 * i + i] = k;
+  out[12 * j + j] = k;
+  out[12 * i + j] = -k;
+  out[12 * j + i] = -k;
+}
+
+function fillPlane(out: Float64Array, v: number, t: number, c: Float64Array, at: number, sign: number): void {
+  const [shear, coupling] = [c[at] as number, sign * (c[at + 1] as number)];
+  const [near, far] = [c[at + 2] as number, c[at + 3] as number];
+  const put = (i: number, j: number, value: number): void => {
+    out[12 * i + j] = value;
+    out[12 * j + i] = value;
+  };
+  put(v, v, shear);
+  put(v + 6, v + 6, shear);
+  put(v, v + 6, -shear);
+  put(v, t, coupling);
+  put(v, t + 6, coupling);
+  put(v + 6, t, -coupling);
+  put(v + 6, t + 6, -coupling);
+  put(t, t, near);
+  put(t + 6, t + 6, near);
+  put(t, t + 6, far);
 }

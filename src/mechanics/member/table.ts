@@ -4,7 +4,7 @@ import type { FrameModel, Member, Six } from "../model.ts";
 import { isTriad, ORIGIN } from "../triad.ts";
 import type { Release } from "./release.ts";
 import { condense } from "./release.ts";
-import { COEFFICIENTS, stiffnessMatrix, writeCoefficients } from "./stiffness.ts";
+import { COEFFICIENTS, fillStiffness, writeCoefficients } from "./stiffness.ts";
 
 /** All members in flat arrays; row m belongs to member m. */
 export interface MemberTable {
@@ -80,7 +80,11 @@ export function memberTable(model: FrameModel): MemberTable {
     if (member.fromOffset) table.arms.set(member.fromOffset, 6 * m);
     if (member.toOffset) table.arms.set(member.toOffset, 6 * m + 3);
     const bits = mask(member.fromReleases, 0) | mask(member.toReleases, 6);
-    if (bits) releases.set(m, condense(stiffnessMatrix(table.stiffness, COEFFICIENTS * m), bits));
+    if (bits) {
+      const whole = new Float64Array(144);
+      fillStiffness(table.stiffness, COEFFICIENTS * m, whole);
+      releases.set(m, condense(whole, bits));
+    }
   });
   return { ...table, releases };
 }

@@ -47,7 +47,7 @@ export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: Loa
     const member = model.members[m];
     if (!member) continue;
     addFixedEndForces(member, table.length[m] as number, loads, held, 12 * m);
-    addToNodes(table, m, reducedHeld(parts, m, held), 0, total, -1);
+    putOnNodes(parts, m, held, total);
   }
   const settled = new Float64Array(freedoms);
   for (const { node, component, value } of loadCase.settlements ?? []) {
@@ -61,16 +61,21 @@ export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: Loa
   return { byMember, held, onNodes, total, settled, hasSettlements, resultant: resultant(model, loadCase, byMember) };
 }
 
-/** Held end forces of member m as its nodes feel them: released components passed on by Cᵀ. */
-function reducedHeld({ table }: FrameParts, m: number, held: Float64Array): Float64Array {
-  const own = held.slice(12 * m, 12 * m + 12);
+const reduced = new Float64Array(12);
+
+/** Puts the held end forces of member m, reversed, on its nodes; released components are passed on by Cᵀ. */
+function putOnNodes({ table }: FrameParts, m: number, held: Float64Array, total: Float64Array): void {
   const release = table.releases.get(m);
-  if (!release) return own;
-  const out = new Float64Array(12);
+  if (!release) {
+    addToNodes(table, m, held, 12 * m, total, -1);
+    return;
+  }
+  reduced.fill(0);
   for (let i = 0; i < 12; i++) {
     for (let j = 0; j < 12; j++) {
-      out[j] = (out[j] as number) + (release.reduction[12 * i + j] as number) * (own[i] as number);
+      const own = (release.reduction[12 * i + j] as number) * (held[12 * m + i] as number);
+      reduced[j] = (reduced[j] as number) + own;
     }
   }
-  return out;
+  addToNodes(table, m, reduced, 0, total, -1);
 }

@@ -37,6 +37,11 @@ export function memberEnds(t: MemberTable, u: Float64Array, held: Float64Array):
   return { displacements, forces };
 }
 
+/** End displacements of all members for node displacements `u` where no load acts on the members. */
+export function memberDisplacements(t: MemberTable, u: Float64Array): Float64Array {
+  return memberEnds(t, u, new Float64Array(12 * t.count)).displacements;
+}
+
 /** Adds what the members exert on their nodes, reversed: the node forces that hold the members in balance. */
 export function addMemberForces(t: MemberTable, forces: Float64Array, nodeForces: Float64Array): void {
   for (let m = 0; m < t.count; m++) addToNodes(t, m, forces, 12 * m, nodeForces);

@@ -5,7 +5,7 @@ import type { Resultant } from "../load/resultant.ts";
 import { twiceEnergy } from "../mechanism/find.ts";
 import { GROUND } from "../model.ts";
 import { demand, equilibriumDefect, residualDefect } from "./checks.ts";
-import { addMemberForces, memberEnds } from "./member-forces.ts";
+import { addMemberForces, memberDisplacements, memberEnds } from "./member-forces.ts";
 import type { ContactResult, SolvedState } from "./state.ts";
 
 /** What acts on the frame in one solution. */
@@ -90,7 +90,8 @@ export function recover(
     work += own;
     workScale += Math.abs(own);
   });
-  const energy = twiceEnergy(parts, [], u);
+  const unloaded = parts.table.releases.size > 0 ? memberDisplacements(parts.table, u) : ends.displacements;
+  const energy = twiceEnergy(parts, [], u, unloaded);
   const residual = residualDefect(balance, ends.forces, acting.onNodes, frameSize(frame));
   const rounding = roundingOf(parts.diagonal, u);
   const share = (value: number, scale: number): number => (value === 0 ? 0 : value / scale);
