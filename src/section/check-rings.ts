@@ -1,5 +1,4 @@
 import type { Grid, GridRing } from "./grid.ts";
-import { int, real } from "./read.ts";
 
 /**
  * Throws RangeError unless the rings bound one region: no ring crosses or touches itself or another, every hole lies in the outer
@@ -37,10 +36,10 @@ function edgesOf(grid: Grid): Edges {
       const j = (i + 1) % r.y.length;
       ring.push(r);
       index.push(i);
-      ends[0].push(real(r.y, i));
-      ends[1].push(real(r.z, i));
-      ends[2].push(real(r.y, j));
-      ends[3].push(real(r.z, j));
+      ends[0].push(r.y[i] as number);
+      ends[1].push(r.z[i] as number);
+      ends[2].push(r.y[j] as number);
+      ends[3].push(r.z[j] as number);
     }
   }
   const [y0, z0, y1, z1] = ends;
@@ -56,14 +55,14 @@ function edgesOf(grid: Grid): Edges {
 
 function checkCrossings(grid: Grid): void {
   const edges = edgesOf(grid);
-  const low = (e: number) => Math.min(real(edges.y0, e), real(edges.y1, e));
-  const high = (e: number) => Math.max(real(edges.y0, e), real(edges.y1, e));
+  const low = (e: number) => Math.min(edges.y0[e] as number, edges.y1[e] as number);
+  const high = (e: number) => Math.max(edges.y0[e] as number, edges.y1[e] as number);
   // Sweeping in y leaves only pairs that overlap there.
   const order = Int32Array.from(edges.index.keys()).sort((a, b) => low(a) - low(b) || a - b);
   for (let i = 0; i < order.length; i++) {
-    const a = int(order, i);
-    for (let j = i + 1; j < order.length && low(int(order, j)) <= high(a); j++) {
-      const b = int(order, j);
+    const a = order[i] as number;
+    for (let j = i + 1; j < order.length && low(order[j] as number) <= high(a); j++) {
+      const b = order[j] as number;
       if (conflict(edges, a, b)) throw new RangeError(describe(edges, Math.min(a, b), Math.max(a, b)));
     }
   }
@@ -76,7 +75,7 @@ function conflict(edges: Edges, a: number, b: number): boolean {
   if (Math.max(az, bz) < Math.min(cz, dz) || Math.max(cz, dz) < Math.min(az, bz)) return false;
   if (edges.ring[a] === edges.ring[b]) {
     const n = edges.ring[a]?.y.length ?? 0;
-    const ahead = (int(edges.index, b) - int(edges.index, a) + n) % n;
+    const ahead = ((edges.index[b] as number) - (edges.index[a] as number) + n) % n;
     // Neighbours may share their corner, but must not run back over each other.
     if (ahead === 1) return turn(ay, az, by, bz, dy, dz) === 0 && (by - ay) * (dy - cy) + (bz - az) * (dz - cz) < 0;
     if (ahead === n - 1) return turn(cy, cz, dy, dz, by, bz) === 0 && (dy - cy) * (by - ay) + (dz - cz) * (bz - az) < 0;
@@ -90,11 +89,11 @@ function conflict(edges: Edges, a: number, b: number): boolean {
 }
 
 function ends(edges: Edges, e: number): readonly [number, number, number, number] {
-  return [real(edges.y0, e), real(edges.z0, e), real(edges.y1, e), real(edges.z1, e)];
+  return [edges.y0[e] as number, edges.z0[e] as number, edges.y1[e] as number, edges.z1[e] as number];
 }
 
 function describe(edges: Edges, a: number, b: number): string {
-  const place = (e: number) => `edge ${int(edges.index, e) + 1} of ${edges.ring[e]?.name ?? "a ring"}`;
+  const place = (e: number) => `edge ${(edges.index[e] as number) + 1} of ${edges.ring[e]?.name ?? "a ring"}`;
   const itself = edges.ring[a] === edges.ring[b];
   return `section: ${place(a)} crosses or touches ${place(b)}${itself ? ", so the ring intersects itself" : ""}`;
 }
@@ -106,14 +105,14 @@ function turn(ay: number, az: number, by: number, bz: number, cy: number, cz: nu
 
 /** Whether the first point of `inner` lies in `outer`; enough for rings that do not meet. Crossings of a ray are counted. */
 function encloses(outer: GridRing, inner: GridRing): boolean {
-  const y = real(inner.y, 0);
-  const z = real(inner.z, 0);
+  const y = inner.y[0] as number;
+  const z = inner.z[0] as number;
   let inside = false;
   for (let i = 0, j = outer.y.length - 1; i < outer.y.length; j = i++) {
-    const zi = real(outer.z, i);
-    const zj = real(outer.z, j);
+    const zi = outer.z[i] as number;
+    const zj = outer.z[j] as number;
     if (zi > z === zj > z) continue;
-    const side = turn(real(outer.y, j), zj, real(outer.y, i), zi, y, z);
+    const side = turn(outer.y[j] as number, zj, outer.y[i] as number, zi, y, z);
     if (side > 0 === zi > zj) inside = !inside;
   }
   return inside;

@@ -1,5 +1,3 @@
-import { int, real } from "./read.ts";
-
 /** A symmetric matrix: the entries with row ≤ column, column by column, rows in any order. */
 export interface SymmetricMatrix {
   readonly size: number;
@@ -26,8 +24,8 @@ export function factorise(a: SymmetricMatrix): Factor {
   const n = a.size;
   const parent = eliminationTree(a);
   const column = columnStarts(a, parent);
-  const row = new Int32Array(int(column, n));
-  const value = new Float64Array(int(column, n));
+  const row = new Int32Array(column[n] as number);
+  const value = new Float64Array(column[n] as number);
   const fill = column.slice();
   const x = new Float64Array(n);
   const pattern = new Int32Array(n);
@@ -35,19 +33,19 @@ export function factorise(a: SymmetricMatrix): Factor {
   for (let k = 0; k < n; k++) {
     const top = reach(a, k, parent, mark, pattern);
     let d = 0;
-    for (let p = int(a.column, k); p < int(a.column, k + 1); p++) {
-      const i = int(a.row, p);
-      if (i === k) d += real(a.value, p);
-      else x[i] = real(x, i) + real(a.value, p);
+    for (let p = a.column[k] as number; p < (a.column[k + 1] as number); p++) {
+      const i = a.row[p] as number;
+      if (i === k) d += a.value[p] as number;
+      else x[i] = (x[i] as number) + (a.value[p] as number);
     }
     for (let s = top; s < n; s++) {
-      const i = int(pattern, s);
-      const l = real(x, i) / real(value, int(column, i));
+      const i = pattern[s] as number;
+      const l = (x[i] as number) / (value[column[i] as number] as number);
       x[i] = 0;
-      const end = int(fill, i);
-      for (let p = int(column, i) + 1; p < end; p++) {
-        const r = int(row, p);
-        x[r] = real(x, r) - real(value, p) * l;
+      const end = fill[i] as number;
+      for (let p = (column[i] as number) + 1; p < end; p++) {
+        const r = row[p] as number;
+        x[r] = (x[r] as number) - (value[p] as number) * l;
       }
       d -= l * l;
       row[end] = k;
@@ -55,7 +53,7 @@ export function factorise(a: SymmetricMatrix): Factor {
       fill[i] = end + 1;
     }
     if (!(d > 0)) throw new RangeError("section: the mesh is too distorted to solve");
-    const p = int(fill, k);
+    const p = fill[k] as number;
     row[p] = k;
     value[p] = Math.sqrt(d);
     fill[k] = p + 1;
@@ -67,19 +65,20 @@ export function factorise(a: SymmetricMatrix): Factor {
 export function solve({ size, column, row, value }: Factor, b: Float64Array): Float64Array {
   const x = b.slice();
   for (let j = 0; j < size; j++) {
-    const first = int(column, j);
-    const xj = real(x, j) / real(value, first);
+    const first = column[j] as number;
+    const xj = (x[j] as number) / (value[first] as number);
     x[j] = xj;
-    for (let p = first + 1; p < int(column, j + 1); p++) {
-      const i = int(row, p);
-      x[i] = real(x, i) - real(value, p) * xj;
+    for (let p = first + 1; p < (column[j + 1] as number); p++) {
+      const i = row[p] as number;
+      x[i] = (x[i] as number) - (value[p] as number) * xj;
     }
   }
   for (let j = size - 1; j >= 0; j--) {
-    const first = int(column, j);
-    let sum = real(x, j);
-    for (let p = first + 1; p < int(column, j + 1); p++) sum -= real(value, p) * real(x, int(row, p));
-    x[j] = sum / real(value, first);
+    const first = column[j] as number;
+    let sum = x[j] as number;
+    for (let p = first + 1; p < (column[j + 1] as number); p++)
+      sum -= (value[p] as number) * (x[row[p] as number] as number);
+    x[j] = sum / (value[first] as number);
   }
   return x;
 }
@@ -88,10 +87,10 @@ function eliminationTree(a: SymmetricMatrix): Int32Array {
   const parent = new Int32Array(a.size).fill(-1);
   const ancestor = new Int32Array(a.size).fill(-1);
   for (let k = 0; k < a.size; k++) {
-    for (let p = int(a.column, k); p < int(a.column, k + 1); p++) {
-      let i = int(a.row, p);
+    for (let p = a.column[k] as number; p < (a.column[k + 1] as number); p++) {
+      let i = a.row[p] as number;
       while (i >= 0 && i < k) {
-        const above = int(ancestor, i);
+        const above = ancestor[i] as number;
         ancestor[i] = k;
         if (above < 0) parent[i] = k;
         i = above;
@@ -108,15 +107,15 @@ function columnStarts(a: SymmetricMatrix, parent: Int32Array): Int32Array {
   const mark = new Int32Array(n).fill(-1);
   for (let k = 0; k < n; k++) {
     mark[k] = k;
-    start[k + 1] = int(start, k + 1) + 1;
-    for (let p = int(a.column, k); p < int(a.column, k + 1); p++) {
-      for (let i = int(a.row, p); int(mark, i) !== k; i = int(parent, i)) {
+    start[k + 1] = (start[k + 1] as number) + 1;
+    for (let p = a.column[k] as number; p < (a.column[k + 1] as number); p++) {
+      for (let i = a.row[p] as number; (mark[i] as number) !== k; i = parent[i] as number) {
         mark[i] = k;
-        start[i + 1] = int(start, i + 1) + 1;
+        start[i + 1] = (start[i + 1] as number) + 1;
       }
     }
   }
-  for (let k = 0; k < n; k++) start[k + 1] = int(start, k + 1) + int(start, k);
+  for (let k = 0; k < n; k++) start[k + 1] = (start[k + 1] as number) + (start[k] as number);
   return start;
 }
 
@@ -124,13 +123,13 @@ function columnStarts(a: SymmetricMatrix, parent: Int32Array): Int32Array {
 function reach(a: SymmetricMatrix, k: number, parent: Int32Array, mark: Int32Array, pattern: Int32Array): number {
   let top = a.size;
   mark[k] = k;
-  for (let p = int(a.column, k); p < int(a.column, k + 1); p++) {
+  for (let p = a.column[k] as number; p < (a.column[k + 1] as number); p++) {
     let length = 0;
-    for (let i = int(a.row, p); int(mark, i) !== k; i = int(parent, i)) {
+    for (let i = a.row[p] as number; (mark[i] as number) !== k; i = parent[i] as number) {
       pattern[length++] = i;
       mark[i] = k;
     }
-    while (length > 0) pattern[--top] = int(pattern, --length);
+    while (length > 0) pattern[--top] = pattern[--length] as number;
   }
   return top;
 }

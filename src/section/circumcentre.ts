@@ -1,7 +1,6 @@
 import { splitEdge, splitTriangle } from "./flip.ts";
 import { isEncroachedBy } from "./hull.ts";
 import { locate } from "./locate.ts";
-import { int, real } from "./read.ts";
 import { addVertex, apex, head, inCircle, type Triangulation } from "./triangulation.ts";
 
 /**
@@ -9,19 +8,19 @@ import { addVertex, apex, head, inCircle, type Triangulation } from "./triangula
  * lies beyond or too close to, which have to be divided first.
  */
 export function addCircumcentre(m: Triangulation, e: number, blocked: number[]): number {
-  const [a, b, c] = [int(m.corner, e), head(m, e), apex(m, e)];
-  const by = real(m.y, b) - real(m.y, a);
-  const bz = real(m.z, b) - real(m.z, a);
-  const cy = real(m.y, c) - real(m.y, a);
-  const cz = real(m.z, c) - real(m.z, a);
+  const [a, b, c] = [m.corner[e] as number, head(m, e), apex(m, e)];
+  const by = (m.y[b] as number) - (m.y[a] as number);
+  const bz = (m.z[b] as number) - (m.z[a] as number);
+  const cy = (m.y[c] as number) - (m.y[a] as number);
+  const cz = (m.z[c] as number) - (m.z[a] as number);
   const d = 2 * (by * cz - bz * cy);
   const b2 = by * by + bz * bz;
   const c2 = cy * cy + cz * cz;
-  const y = Math.round(real(m.y, a) + (cz * b2 - bz * c2) / d);
-  const z = Math.round(real(m.z, a) + (by * c2 - cy * b2) / d);
+  const y = Math.round((m.y[a] as number) + (cz * b2 - bz * c2) / d);
+  const z = Math.round((m.z[a] as number) + (by * c2 - cy * b2) / d);
   const place = locate(m, e, y, z);
   if (!place || place.where === "at") return -1;
-  if (place.where === "beyond" || (place.where === "on" && int(m.twin, place.edge) < 0)) {
+  if (place.where === "beyond" || (place.where === "on" && (m.twin[place.edge] as number) < 0)) {
     blocked.push(place.edge);
     return -1;
   }
@@ -39,14 +38,15 @@ function hullOfCavity(m: Triangulation, from: number, y: number, z: number): num
   const seen = new Set<number>([Math.floor(from / 3)]);
   for (const t of seen) {
     for (let e = 3 * t; e < 3 * t + 3; e++) {
-      const f = int(m.twin, e);
+      const f = m.twin[e] as number;
       if (f < 0) {
         hull.push(e);
         continue;
       }
       const u = Math.floor(f / 3);
       if (seen.has(u)) continue;
-      if (inCircle(m, int(m.corner, 3 * u), int(m.corner, 3 * u + 1), int(m.corner, 3 * u + 2), y, z)) seen.add(u);
+      if (inCircle(m, m.corner[3 * u] as number, m.corner[3 * u + 1] as number, m.corner[3 * u + 2] as number, y, z))
+        seen.add(u);
     }
   }
   return hull;

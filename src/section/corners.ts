@@ -1,6 +1,5 @@
 import { distanceToEdge } from "../geometry/polygon.ts";
 import { type Grid, type GridRing, ringArea } from "./grid.ts";
-import { real } from "./read.ts";
 
 /** A sharp re-entrant corner: the ideal shear stress grows without bound there. Lengths in grid steps. */
 export interface SharpCorner {
@@ -28,7 +27,7 @@ export function sharpCorners(grid: Grid): SharpCorner[] {
     const inwards = Math.sign(ringArea(ring)) * (index === 0 ? -1 : 1);
     for (let i = 0; i < n; i++) {
       if (inwards * turning(ring, i) <= SMOOTH_TURN) continue;
-      corners.push({ vertex: first + i, y: real(ring.y, i), z: real(ring.z, i), room: roomAt(grid, ring, i) });
+      corners.push({ vertex: first + i, y: ring.y[i] as number, z: ring.z[i] as number, room: roomAt(grid, ring, i) });
     }
     first += n;
   });
@@ -39,15 +38,15 @@ export function sharpCorners(grid: Grid): SharpCorner[] {
 function turning(ring: GridRing, i: number): number {
   const n = ring.y.length;
   const [h, j] = [(i + n - 1) % n, (i + 1) % n];
-  const uy = real(ring.y, i) - real(ring.y, h);
-  const uz = real(ring.z, i) - real(ring.z, h);
-  const vy = real(ring.y, j) - real(ring.y, i);
-  const vz = real(ring.z, j) - real(ring.z, i);
+  const uy = (ring.y[i] as number) - (ring.y[h] as number);
+  const uz = (ring.z[i] as number) - (ring.z[h] as number);
+  const vy = (ring.y[j] as number) - (ring.y[i] as number);
+  const vz = (ring.z[j] as number) - (ring.z[i] as number);
   return Math.atan2(uy * vz - uz * vy, uy * vy + uz * vz);
 }
 
 function roomAt(grid: Grid, own: GridRing, i: number): number {
-  const point = [real(own.y, i), real(own.z, i)] as const;
+  const point = [own.y[i] as number, own.z[i] as number] as const;
   let room = Infinity;
   for (const ring of grid.rings) {
     const n = ring.y.length;
@@ -56,7 +55,7 @@ function roomAt(grid: Grid, own: GridRing, i: number): number {
       if (ring === own && (a === i || b === i)) continue;
       room = Math.min(
         room,
-        distanceToEdge(point, [real(ring.y, a), real(ring.z, a)], [real(ring.y, b), real(ring.z, b)]),
+        distanceToEdge(point, [ring.y[a] as number, ring.z[a] as number], [ring.y[b] as number, ring.z[b] as number]),
       );
     }
   }

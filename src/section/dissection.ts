@@ -1,5 +1,3 @@
-import { int, real } from "./read.ts";
-
 /** A graph: neighbours of node i are `neighbour[start[i]] … neighbour[start[i + 1] - 1]`. */
 export interface Graph {
   readonly start: Int32Array;
@@ -22,12 +20,12 @@ export function dissect(graph: Graph, y: Float64Array, z: Float64Array): Int32Ar
     if (to - from <= SMALL) continue;
     const nodes = order.subarray(from, to);
     const along = extent(nodes, y) >= extent(nodes, z) ? y : z;
-    nodes.sort((a, b) => real(along, a) - real(along, b) || a - b);
+    nodes.sort((a, b) => (along[a] as number) - (along[b] as number) || a - b);
     const half = nodes.length >> 1;
-    for (let i = 0; i < nodes.length; i++) side[int(nodes, i)] = i < half ? 1 : 2;
+    for (let i = 0; i < nodes.length; i++) side[nodes[i] as number] = i < half ? 1 : 2;
     const touches = (i: number) => {
-      for (let p = int(graph.start, i); p < int(graph.start, i + 1); p++)
-        if (int(side, int(graph.neighbour, p)) === 2) return true;
+      for (let p = graph.start[i] as number; p < (graph.start[i + 1] as number); p++)
+        if ((side[graph.neighbour[p] as number] as number) === 2) return true;
       return false;
     };
     const near = nodes.slice(0, half);
@@ -47,8 +45,8 @@ function extent(nodes: Int32Array, along: Float64Array): number {
   let low = Infinity;
   let high = -Infinity;
   for (const i of nodes) {
-    low = Math.min(low, real(along, i));
-    high = Math.max(high, real(along, i));
+    low = Math.min(low, along[i] as number);
+    high = Math.max(high, along[i] as number);
   }
   return high - low;
 }

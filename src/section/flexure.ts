@@ -2,7 +2,6 @@ import { fluxJump } from "./flux-jump.ts";
 import { type LaplaceSystem, solveLaplace } from "./laplace.ts";
 import { dot, massTimes } from "./mass.ts";
 import type { QuadraticMesh } from "./quadratic-mesh.ts";
-import { real } from "./read.ts";
 
 /** What the flexure problem and the warping function give, in mesh units about the mesh's origin, the centroid. */
 export interface Flexure {
@@ -52,7 +51,7 @@ export function solveFlexure(mesh: QuadraticMesh, neumann: LaplaceSystem, warpin
 }
 
 function warpingConstant(mesh: QuadraticMesh, warping: Float64Array, ys: number, zs: number): number {
-  const about = warping.map((w, i) => w - zs * real(mesh.y, i) + ys * real(mesh.z, i));
+  const about = warping.map((w, i) => w - zs * (mesh.y[i] as number) + ys * (mesh.z[i] as number));
   const sums = massTimes(mesh, about);
   let area = 0;
   for (const a of mesh.area) area += a;

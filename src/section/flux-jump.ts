@@ -1,5 +1,4 @@
 import { NODES, type QuadraticMesh } from "./quadratic-mesh.ts";
-import { int, real } from "./read.ts";
 import { gradients, POINTS } from "./shape.ts";
 
 /**
@@ -19,29 +18,29 @@ export function fluxJump(mesh: QuadraticMesh, u: Float64Array): Float64Array {
       let dy = 0;
       let dz = 0;
       for (let i = 0; i < NODES; i++) {
-        const value = real(u, int(mesh.node, NODES * t + i));
-        dy += real(grad, 2 * (NODES * p + i)) * value;
-        dz += real(grad, 2 * (NODES * p + i) + 1) * value;
+        const value = u[mesh.node[NODES * t + i] as number] as number;
+        dy += (grad[2 * (NODES * p + i)] as number) * value;
+        dz += (grad[2 * (NODES * p + i) + 1] as number) * value;
       }
-      const middle = int(mesh.node, NODES * t + 3 + p);
+      const middle = mesh.node[NODES * t + 3 + p] as number;
       flux[2 * (POINTS * t + p)] = dy;
       flux[2 * (POINTS * t + p) + 1] = dz;
-      sum[2 * middle] = real(sum, 2 * middle) + dy;
-      sum[2 * middle + 1] = real(sum, 2 * middle + 1) + dz;
-      uses[middle] = int(uses, middle) + 1;
+      sum[2 * middle] = (sum[2 * middle] as number) + dy;
+      sum[2 * middle + 1] = (sum[2 * middle + 1] as number) + dz;
+      uses[middle] = (uses[middle] as number) + 1;
     }
   }
   const error = new Float64Array(mesh.elements);
   for (let t = 0; t < mesh.elements; t++) {
     for (let p = 0; p < POINTS; p++) {
-      const middle = int(mesh.node, NODES * t + 3 + p);
-      const dy = real(flux, 2 * (POINTS * t + p));
-      const dz = real(flux, 2 * (POINTS * t + p) + 1);
+      const middle = mesh.node[NODES * t + 3 + p] as number;
+      const dy = flux[2 * (POINTS * t + p)] as number;
+      const dz = flux[2 * (POINTS * t + p) + 1] as number;
       const squared =
-        int(uses, middle) === 2
-          ? (dy - real(sum, 2 * middle) / 2) ** 2 + (dz - real(sum, 2 * middle + 1) / 2) ** 2
+        (uses[middle] as number) === 2
+          ? (dy - (sum[2 * middle] as number) / 2) ** 2 + (dz - (sum[2 * middle + 1] as number) / 2) ** 2
           : acrossOutline(mesh, t, p, dy, dz) ** 2;
-      error[t] = real(error, t) + (squared * real(mesh.area, t)) / POINTS;
+      error[t] = (error[t] as number) + (squared * (mesh.area[t] as number)) / POINTS;
     }
   }
   return error;
@@ -49,9 +48,9 @@ export function fluxJump(mesh: QuadraticMesh, u: Float64Array): Float64Array {
 
 /** Part of a vector across side `p` of element `t`. */
 function acrossOutline(mesh: QuadraticMesh, t: number, p: number, dy: number, dz: number): number {
-  const a = int(mesh.node, NODES * t + p);
-  const b = int(mesh.node, NODES * t + ((p + 1) % 3));
-  const y = real(mesh.y, b) - real(mesh.y, a);
-  const z = real(mesh.z, b) - real(mesh.z, a);
+  const a = mesh.node[NODES * t + p] as number;
+  const b = mesh.node[NODES * t + ((p + 1) % 3)] as number;
+  const y = (mesh.y[b] as number) - (mesh.y[a] as number);
+  const z = (mesh.z[b] as number) - (mesh.z[a] as number);
   return (dy * z - dz * y) / Math.hypot(y, z);
 }

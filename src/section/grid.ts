@@ -1,5 +1,4 @@
 import { bounds, type Region, type Ring } from "../geometry/polygon.ts";
-import { real } from "./read.ts";
 
 /**
  * Largest grid coordinate of a section. With whole numbers up to 2^25 every difference and product in an orientation test
@@ -90,6 +89,7 @@ function withoutRepeats(ring: Ring): Ring {
 /** Signed area of a ring in square grid steps, positive when it turns anticlockwise. */
 export function ringArea({ y, z }: GridRing): number {
   let twice = 0;
-  for (let i = 0, j = y.length - 1; i < y.length; j = i++) twice += real(y, j) * real(z, i) - real(y, i) * real(z, j);
+  for (let i = 0, j = y.length - 1; i < y.length; j = i++)
+    twice += (y[j] as number) * (z[i] as number) - (y[i] as number) * (z[j] as number);
   return twice / 2;
 }

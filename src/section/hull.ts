@@ -1,5 +1,4 @@
 import { splitEdge } from "./flip.ts";
-import { int, real } from "./read.ts";
 import { addVertex, apex, head, prev, type Triangulation, turnTo } from "./triangulation.ts";
 
 /** Sides are not divided below this many grid steps: rounding to the grid would bend them. */
@@ -11,14 +10,14 @@ const ACUTE_COSINE = 0.5;
 export function acuteCorners(m: Triangulation): Int32Array {
   const acute = new Int32Array(m.vertices);
   for (let e = 0; e < 3 * m.triangles; e++) {
-    if (int(m.twin, e) >= 0) continue;
+    if ((m.twin[e] as number) >= 0) continue;
     // Turn round the start of e to the other hull edge there; the corner is acute when the turn stays below 60 degrees.
-    const v = int(m.corner, e);
+    const v = m.corner[e] as number;
     let f = prev(e);
     let angle = angleAt(m, e);
-    while (int(m.twin, f) >= 0) {
-      angle += angleAt(m, int(m.twin, f));
-      f = prev(int(m.twin, f));
+    while ((m.twin[f] as number) >= 0) {
+      angle += angleAt(m, m.twin[f] as number);
+      f = prev(m.twin[f] as number);
     }
     if (angle < Math.acos(ACUTE_COSINE) - 1e-6) acute[v] = 1;
   }
@@ -27,28 +26,28 @@ export function acuteCorners(m: Triangulation): Int32Array {
 
 /** Angle of the triangle of `e` at the start of `e` [rad]. */
 function angleAt(m: Triangulation, e: number): number {
-  const [a, b, c] = [int(m.corner, e), head(m, e), apex(m, e)];
-  const by = real(m.y, b) - real(m.y, a);
-  const bz = real(m.z, b) - real(m.z, a);
-  const cy = real(m.y, c) - real(m.y, a);
-  const cz = real(m.z, c) - real(m.z, a);
+  const [a, b, c] = [m.corner[e] as number, head(m, e), apex(m, e)];
+  const by = (m.y[b] as number) - (m.y[a] as number);
+  const bz = (m.z[b] as number) - (m.z[a] as number);
+  const cy = (m.y[c] as number) - (m.y[a] as number);
+  const cz = (m.z[c] as number) - (m.z[a] as number);
   return Math.atan2(by * cz - bz * cy, by * cy + bz * cz);
 }
 
-const squaredLength = (m: Triangulation, e: number): number => squared(m, int(m.corner, e), head(m, e));
+const squaredLength = (m: Triangulation, e: number): number => squared(m, m.corner[e] as number, head(m, e));
 
 /** Square of the distance between two vertices. */
 export const squared = (m: Triangulation, a: number, b: number): number =>
-  (real(m.y, a) - real(m.y, b)) ** 2 + (real(m.z, a) - real(m.z, b)) ** 2;
+  ((m.y[a] as number) - (m.y[b] as number)) ** 2 + ((m.z[a] as number) - (m.z[b] as number)) ** 2;
 
 /** Whether the vertex opposite hull edge `e` lies in the circle over it. */
 export const encroached = (m: Triangulation, e: number): boolean =>
-  isEncroachedBy(m, e, real(m.y, apex(m, e)), real(m.z, apex(m, e)));
+  isEncroachedBy(m, e, m.y[apex(m, e)] as number, m.z[apex(m, e)] as number);
 
 /** Whether a point lies in the circle over hull edge `e`. */
 export function isEncroachedBy(m: Triangulation, e: number, y: number, z: number): boolean {
-  const [a, b] = [int(m.corner, e), head(m, e)];
-  return (real(m.y, a) - y) * (real(m.y, b) - y) + (real(m.z, a) - z) * (real(m.z, b) - z) < 0;
+  const [a, b] = [m.corner[e] as number, head(m, e)];
+  return ((m.y[a] as number) - y) * ((m.y[b] as number) - y) + ((m.z[a] as number) - z) * ((m.z[b] as number) - z) < 0;
 }
 
 /** Whether hull edge `e` is long enough to be divided. */
@@ -57,9 +56,9 @@ const isDivisible = (m: Triangulation, e: number): boolean => squaredLength(m, e
 /** Divides hull edge `e`; returns the new vertex or -1 when the edge is too short. */
 export function divide(m: Triangulation, e: number, acute: Int32Array): number {
   if (!isDivisible(m, e)) return -1;
-  const [a, b] = [int(m.corner, e), head(m, e)];
-  const sharpA = a < acute.length && int(acute, a) === 1;
-  const sharpB = b < acute.length && int(acute, b) === 1;
+  const [a, b] = [m.corner[e] as number, head(m, e)];
+  const sharpA = a < acute.length && (acute[a] as number) === 1;
+  const sharpB = b < acute.length && (acute[b] as number) === 1;
   let share = 0.5;
   if (sharpA !== sharpB) {
     const length = Math.sqrt(squaredLength(m, e));
@@ -67,8 +66,8 @@ export function divide(m: Triangulation, e: number, acute: Int32Array): number {
     const shell = 2 ** Math.round(Math.log2(length / 2));
     share = sharpA ? shell / length : 1 - shell / length;
   }
-  const y = Math.round(real(m.y, a) + share * (real(m.y, b) - real(m.y, a)));
-  const z = Math.round(real(m.z, a) + share * (real(m.z, b) - real(m.z, a)));
+  const y = Math.round((m.y[a] as number) + share * ((m.y[b] as number) - (m.y[a] as number)));
+  const z = Math.round((m.z[a] as number) + share * ((m.z[b] as number) - (m.z[a] as number)));
   // Rounding may push the point off a sloping edge by half a step; never across the triangle.
   const c = apex(m, e);
   if (turnTo(m, b, c, y, z) <= 0 || turnTo(m, c, a, y, z) <= 0) return -1;

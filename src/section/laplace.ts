@@ -1,7 +1,6 @@
 import { type Factor, factorise, type SymmetricMatrix, solve } from "./cholesky.ts";
 import { dissect, type Graph } from "./dissection.ts";
 import { NODES, type QuadraticMesh } from "./quadratic-mesh.ts";
-import { int, real } from "./read.ts";
 import { gradients, POINTS } from "./shape.ts";
 
 /** Marks a node whose value is held at zero. */
@@ -32,22 +31,22 @@ export function laplaceSystem(mesh: QuadraticMesh, order: Int32Array, group: Int
 export function solveLaplace({ unknown, factor }: LaplaceSystem, load: Float64Array): Float64Array {
   const b = new Float64Array(factor.size);
   for (let i = 0; i < load.length; i++) {
-    const k = int(unknown, i);
-    if (k >= 0) b[k] = real(b, k) + real(load, i);
+    const k = unknown[i] as number;
+    if (k >= 0) b[k] = (b[k] as number) + (load[i] as number);
   }
   const x = solve(factor, b);
-  return Float64Array.from(unknown, (k) => (k < 0 ? 0 : real(x, k)));
+  return Float64Array.from(unknown, (k) => (k < 0 ? 0 : (x[k] as number)));
 }
 
 /** Numbers unknowns in elimination order; an unknown that nodes share comes last, since it touches so many. */
 function numberUnknowns(order: Int32Array, group: Int32Array): { unknown: Int32Array; size: number } {
   const members = new Int32Array(group.length);
-  for (const g of group) if (g >= 0) members[g] = int(members, g) + 1;
+  for (const g of group) if (g >= 0) members[g] = (members[g] as number) + 1;
   const unknown = new Int32Array(group.length).fill(HELD);
   let size = 0;
-  for (const i of order) if (int(group, i) === i && int(members, i) === 1) unknown[i] = size++;
-  for (const i of order) if (int(group, i) === i && int(members, i) > 1) unknown[i] = size++;
-  for (const i of order) if (int(group, i) >= 0) unknown[i] = int(unknown, int(group, i));
+  for (const i of order) if ((group[i] as number) === i && (members[i] as number) === 1) unknown[i] = size++;
+  for (const i of order) if ((group[i] as number) === i && (members[i] as number) > 1) unknown[i] = size++;
+  for (const i of order) if ((group[i] as number) >= 0) unknown[i] = unknown[group[i] as number] as number;
   return { unknown, size };
 }
 
@@ -56,32 +55,34 @@ function assemble(mesh: QuadraticMesh, unknown: Int32Array, size: number): Symme
   const room = new Int32Array(size + 1);
   for (let e = 0; e < NODES * mesh.elements; e += NODES) {
     for (let i = 0; i < NODES; i++) {
-      const a = int(unknown, int(mesh.node, e + i));
+      const a = unknown[mesh.node[e + i] as number] as number;
       for (let j = 0; j < NODES; j++) {
-        const b = int(unknown, int(mesh.node, e + j));
-        if (a >= 0 && a <= b) room[b + 1] = int(room, b + 1) + 1;
+        const b = unknown[mesh.node[e + j] as number] as number;
+        if (a >= 0 && a <= b) room[b + 1] = (room[b + 1] as number) + 1;
       }
     }
   }
-  for (let k = 0; k < size; k++) room[k + 1] = int(room, k + 1) + int(room, k);
-  const rows = new Int32Array(int(room, size));
-  const values = new Float64Array(int(room, size));
+  for (let k = 0; k < size; k++) room[k + 1] = (room[k + 1] as number) + (room[k] as number);
+  const rows = new Int32Array(room[size] as number);
+  const values = new Float64Array(room[size] as number);
   const fill = room.slice();
   const grad = new Float64Array(2 * NODES * POINTS);
   for (let t = 0; t < mesh.elements; t++) {
     gradients(mesh, t, grad);
-    const weight = real(mesh.area, t) / POINTS;
+    const weight = (mesh.area[t] as number) / POINTS;
     for (let i = 0; i < NODES; i++) {
-      const a = int(unknown, int(mesh.node, NODES * t + i));
+      const a = unknown[mesh.node[NODES * t + i] as number] as number;
       if (a < 0) continue;
       for (let j = 0; j < NODES; j++) {
-        const b = int(unknown, int(mesh.node, NODES * t + j));
+        const b = unknown[mesh.node[NODES * t + j] as number] as number;
         if (a > b) continue;
         let k = 0;
         for (let p = 0; p < 2 * NODES * POINTS; p += 2 * NODES) {
-          k += real(grad, p + 2 * i) * real(grad, p + 2 * j) + real(grad, p + 2 * i + 1) * real(grad, p + 2 * j + 1);
+          k +=
+            (grad[p + 2 * i] as number) * (grad[p + 2 * j] as number) +
+            (grad[p + 2 * i + 1] as number) * (grad[p + 2 * j + 1] as number);
         }
-        const at = int(fill, b);
+        const at = fill[b] as number;
         rows[at] = a;
         values[at] = k * weight;
         fill[b] = at + 1;
@@ -97,15 +98,15 @@ function addedUp(size: number, room: Int32Array, rows: Int32Array, values: Float
   let count = 0;
   for (let k = 0; k < size; k++) {
     const first = count;
-    for (let p = int(room, k); p < int(room, k + 1); p++) {
-      const i = int(rows, p);
-      const seen = int(place, i);
+    for (let p = room[k] as number; p < (room[k + 1] as number); p++) {
+      const i = rows[p] as number;
+      const seen = place[i] as number;
       if (seen >= first) {
-        values[seen] = real(values, seen) + real(values, p);
+        values[seen] = (values[seen] as number) + (values[p] as number);
       } else {
         place[i] = count;
         rows[count] = i;
-        values[count++] = real(values, p);
+        values[count++] = values[p] as number;
       }
     }
     column[k + 1] = count;
@@ -115,17 +116,17 @@ function addedUp(size: number, room: Int32Array, rows: Int32Array, values: Float
 
 function nodeGraph(mesh: QuadraticMesh): Graph {
   const start = new Int32Array(mesh.nodes + 1);
-  for (const i of mesh.node) start[i + 1] = int(start, i + 1) + NODES - 1;
-  for (let i = 0; i < mesh.nodes; i++) start[i + 1] = int(start, i + 1) + int(start, i);
-  const neighbour = new Int32Array(int(start, mesh.nodes));
+  for (const i of mesh.node) start[i + 1] = (start[i + 1] as number) + NODES - 1;
+  for (let i = 0; i < mesh.nodes; i++) start[i + 1] = (start[i + 1] as number) + (start[i] as number);
+  const neighbour = new Int32Array(start[mesh.nodes] as number);
   const fill = start.slice();
   for (let e = 0; e < NODES * mesh.elements; e += NODES) {
     for (let i = 0; i < NODES; i++) {
-      const a = int(mesh.node, e + i);
+      const a = mesh.node[e + i] as number;
       for (let j = 0; j < NODES; j++) {
         if (i === j) continue;
-        const at = int(fill, a);
-        neighbour[at] = int(mesh.node, e + j);
+        const at = fill[a] as number;
+        neighbour[at] = mesh.node[e + j] as number;
         fill[a] = at + 1;
       }
     }

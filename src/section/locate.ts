@@ -1,4 +1,3 @@
-import { int, real } from "./read.ts";
 import { next, type Triangulation, turnTo } from "./triangulation.ts";
 
 /** Where a point lies: inside the triangle of `edge`, on `edge`, at the vertex where `edge` starts, or beyond the hull edge `edge`. */
@@ -13,7 +12,7 @@ export function locate(m: Triangulation, from: number, y: number, z: number): Pl
   for (let step = 0; step <= 3 * m.triangles; step++) {
     const out = edgeFacing(m, e, y, z);
     if (out < 0) return placeIn(m, e, y, z);
-    const across = int(m.twin, out);
+    const across = m.twin[out] as number;
     if (across < 0) return { edge: out, where: "beyond" };
     e = across - (across % 3);
   }
@@ -25,7 +24,7 @@ function edgeFacing(m: Triangulation, e: number, y: number, z: number): number {
   let found = -1;
   let worst = 0;
   for (let k = e; k < e + 3; k++) {
-    const side = turnTo(m, int(m.corner, k), int(m.corner, next(k)), y, z);
+    const side = turnTo(m, m.corner[k] as number, m.corner[next(k)] as number, y, z);
     if (side < worst) {
       worst = side;
       found = k;
@@ -36,11 +35,11 @@ function edgeFacing(m: Triangulation, e: number, y: number, z: number): number {
 
 function placeIn(m: Triangulation, e: number, y: number, z: number): Place {
   for (let k = e; k < e + 3; k++) {
-    const v = int(m.corner, k);
-    if (real(m.y, v) === y && real(m.z, v) === z) return { edge: k, where: "at" };
+    const v = m.corner[k] as number;
+    if ((m.y[v] as number) === y && (m.z[v] as number) === z) return { edge: k, where: "at" };
   }
   for (let k = e; k < e + 3; k++) {
-    if (turnTo(m, int(m.corner, k), int(m.corner, next(k)), y, z) === 0) return { edge: k, where: "on" };
+    if (turnTo(m, m.corner[k] as number, m.corner[next(k)] as number, y, z) === 0) return { edge: k, where: "on" };
   }
   return { edge: e, where: "inside" };
 }

@@ -1,5 +1,4 @@
 import { NODES, type QuadraticMesh } from "./quadratic-mesh.ts";
-import { int, real } from "./read.ts";
 
 /**
  * Exact ∫NᵢNⱼ dA of a straight six-node triangle in 180ths of its area
@@ -20,9 +19,9 @@ export function massTimes(mesh: QuadraticMesh, u: Float64Array): Float64Array {
   for (let t = 0; t < mesh.elements; t++) {
     SHARES.forEach((row, i) => {
       let sum = 0;
-      for (let j = 0; j < NODES; j++) sum += real(row, j) * real(u, int(mesh.node, NODES * t + j));
-      const n = int(mesh.node, NODES * t + i);
-      sums[n] = real(sums, n) + sum * real(mesh.area, t);
+      for (let j = 0; j < NODES; j++) sum += (row[j] as number) * (u[mesh.node[NODES * t + j] as number] as number);
+      const n = mesh.node[NODES * t + i] as number;
+      sums[n] = (sums[n] as number) + sum * (mesh.area[t] as number);
     });
   }
   return sums;
@@ -31,6 +30,6 @@ export function massTimes(mesh: QuadraticMesh, u: Float64Array): Float64Array {
 /** Σ uᵢvᵢ. */
 export function dot(u: Float64Array, v: Float64Array): number {
   let sum = 0;
-  for (let i = 0; i < u.length; i++) sum += real(u, i) * real(v, i);
+  for (let i = 0; i < u.length; i++) sum += (u[i] as number) * (v[i] as number);
   return sum;
 }

@@ -1,6 +1,5 @@
 import { type Outline, type OutlineSide, outlineOf } from "./outline.ts";
 import type { QuadraticMesh } from "./quadratic-mesh.ts";
-import { real } from "./read.ts";
 
 /** A sharp corner: its node, and the length of outline on either side over which its stress is averaged, in mesh units. */
 export interface NotchedCorner {
@@ -53,7 +52,7 @@ function meanFrom(
     const share = Math.min(1, (reach - run) / side.length);
     if (run + side.length >= reach) {
       const s = forward ? 2 * share - 1 : 1 - 2 * share;
-      const rise = (valueOn(side, warping, s) - real(warping, node)) * (forward ? 1 : -1);
+      const rise = (valueOn(side, warping, s) - (warping[node] as number)) * (forward ? 1 : -1);
       return rise / reach + leverOf(mesh, side, node);
     }
     run += side.length;
@@ -64,13 +63,13 @@ function meanFrom(
 
 /** φ at s on a side, from -1 at its start to 1 at its end. */
 function valueOn({ from, middle, to }: OutlineSide, warping: Float64Array, s: number): number {
-  const [p, q, r] = [real(warping, from), real(warping, middle), real(warping, to)];
+  const [p, q, r] = [warping[from] as number, warping[middle] as number, warping[to] as number];
   return q + (s * (r - p)) / 2 + (s * s * (p - 2 * q + r)) / 2;
 }
 
 /** Distance of the line of a side from the axis, positive when the axis is on its left: the shear of a twist without warping. */
 const leverOf = (mesh: QuadraticMesh, { y, z }: OutlineSide, node: number): number =>
-  real(mesh.y, node) * z - real(mesh.z, node) * y;
+  (mesh.y[node] as number) * z - (mesh.z[node] as number) * y;
 
 function* stretches(
   mesh: QuadraticMesh,
@@ -79,7 +78,7 @@ function* stretches(
   corners: readonly NotchedCorner[],
 ): Iterable<Sample[]> {
   const isNotched = (y: number, z: number) =>
-    corners.some(({ node, reach }) => Math.hypot(y - real(mesh.y, node), z - real(mesh.z, node)) < reach);
+    corners.some(({ node, reach }) => Math.hypot(y - (mesh.y[node] as number), z - (mesh.z[node] as number)) < reach);
   const seen = new Set<number>();
   for (const start of startingAt.keys()) {
     let stretch: Sample[] = [];
@@ -95,7 +94,8 @@ function* stretches(
       }
       for (const s of [-GAUSS, GAUSS]) {
         const half = (s * side.length) / 2;
-        if (isNotched(real(mesh.y, side.middle) + half * side.y, real(mesh.z, side.middle) + half * side.z)) continue;
+        if (isNotched((mesh.y[side.middle] as number) + half * side.y, (mesh.z[side.middle] as number) + half * side.z))
+          continue;
         stretch.push({
           at: run + side.length / 2 + half,
           shear: Math.abs(slopeOn(side, warping, s) + leverOf(mesh, side, from)),
@@ -111,7 +111,7 @@ function* stretches(
 
 /** Derivative of φ along a side at s from -1 to 1. */
 function slopeOn({ from, middle, to, length }: OutlineSide, warping: Float64Array, s: number): number {
-  const [p, q, r] = [real(warping, from), real(warping, middle), real(warping, to)];
+  const [p, q, r] = [warping[from] as number, warping[middle] as number, warping[to] as number];
   return ((r - p) / 2 + s * (p - 2 * q + r)) / (length / 2);
 }
 

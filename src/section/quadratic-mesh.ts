@@ -1,5 +1,4 @@
 import type { Grid } from "./grid.ts";
-import { int, real } from "./read.ts";
 import { next, type Triangulation } from "./triangulation.ts";
 
 /** Nodes of one six-node triangle. */
@@ -35,30 +34,32 @@ export function quadraticMesh(m: Triangulation, grid: Grid, frame: MeshFrame): Q
   let nodes = m.vertices;
   for (let e = 0; e < 3 * m.triangles; e++) {
     const t = Math.floor(e / 3);
-    const f = int(m.twin, e);
-    node[NODES * t + (e % 3)] = int(m.corner, e);
+    const f = m.twin[e] as number;
+    node[NODES * t + (e % 3)] = m.corner[e] as number;
     // The half-edge with the lower number names the node that both share.
-    node[NODES * t + 3 + (e % 3)] = f >= 0 && f < e ? int(node, NODES * Math.floor(f / 3) + 3 + (f % 3)) : nodes++;
+    node[NODES * t + 3 + (e % 3)] =
+      f >= 0 && f < e ? (node[NODES * Math.floor(f / 3) + 3 + (f % 3)] as number) : nodes++;
   }
   const y = new Float64Array(nodes);
   const z = new Float64Array(nodes);
   for (let v = 0; v < m.vertices; v++) {
-    y[v] = (real(m.y, v) - frame.y) / frame.unit;
-    z[v] = (real(m.z, v) - frame.z) / frame.unit;
+    y[v] = ((m.y[v] as number) - frame.y) / frame.unit;
+    z[v] = ((m.z[v] as number) - frame.z) / frame.unit;
   }
   const area = new Float64Array(m.triangles);
   for (let t = 0; t < m.triangles; t++) {
-    const [a, b, c] = [int(node, NODES * t), int(node, NODES * t + 1), int(node, NODES * t + 2)];
+    const [a, b, c] = [node[NODES * t] as number, node[NODES * t + 1] as number, node[NODES * t + 2] as number];
     for (const [p, q, mid] of [
       [a, b, 3],
       [b, c, 4],
       [c, a, 5],
     ] as const) {
-      y[int(node, NODES * t + mid)] = (real(y, p) + real(y, q)) / 2;
-      z[int(node, NODES * t + mid)] = (real(z, p) + real(z, q)) / 2;
+      y[node[NODES * t + mid] as number] = ((y[p] as number) + (y[q] as number)) / 2;
+      z[node[NODES * t + mid] as number] = ((z[p] as number) + (z[q] as number)) / 2;
     }
     area[t] =
-      ((real(y, b) - real(y, a)) * (real(z, c) - real(z, a)) - (real(z, b) - real(z, a)) * (real(y, c) - real(y, a))) /
+      (((y[b] as number) - (y[a] as number)) * ((z[c] as number) - (z[a] as number)) -
+        ((z[b] as number) - (z[a] as number)) * ((y[c] as number) - (y[a] as number))) /
       2;
   }
   return { nodes, elements: m.triangles, y, z, node, ring: ringOfNodes(m, grid, node, nodes), area };
@@ -67,16 +68,16 @@ export function quadraticMesh(m: Triangulation, grid: Grid, frame: MeshFrame): Q
 /** Follows the hull from the rings' first points, which are the first vertices of the triangulation in ring order. */
 function ringOfNodes(m: Triangulation, grid: Grid, node: Int32Array, nodes: number): Int32Array {
   const hullFrom = new Int32Array(m.vertices).fill(-1);
-  for (let e = 0; e < 3 * m.triangles; e++) if (int(m.twin, e) < 0) hullFrom[int(m.corner, e)] = e;
+  for (let e = 0; e < 3 * m.triangles; e++) if ((m.twin[e] as number) < 0) hullFrom[m.corner[e] as number] = e;
   const ring = new Int32Array(nodes).fill(-1);
   let first = 0;
   grid.rings.forEach((points, index) => {
     let v = first;
     do {
-      const e = int(hullFrom, v);
+      const e = hullFrom[v] as number;
       ring[v] = index;
-      ring[int(node, NODES * Math.floor(e / 3) + 3 + (e % 3))] = index;
-      v = int(m.corner, next(e));
+      ring[node[NODES * Math.floor(e / 3) + 3 + (e % 3)] as number] = index;
+      v = m.corner[next(e)] as number;
     } while (v !== first);
     first += points.y.length;
   });

@@ -1,6 +1,5 @@
 import { addCircumcentre } from "./circumcentre.ts";
 import { acuteCorners, divide, encroached, SHORTEST, squared } from "./hull.ts";
-import { int, real } from "./read.ts";
 import { apex, around, head, next, type Triangulation, turnTo } from "./triangulation.ts";
 
 /** Wanted length of triangle sides at a place, in grid steps. */
@@ -23,21 +22,21 @@ export function refine(m: Triangulation, size: SizeField, wanted: Iterable<numbe
   const acute = acuteCorners(m);
   const edges: Ticket[] = [];
   const triangles: Ticket[] = [];
-  for (let e = 0; e < 3 * m.triangles; e++) if (int(m.twin, e) < 0) edges.push(ticket(m, e, false));
+  for (let e = 0; e < 3 * m.triangles; e++) if ((m.twin[e] as number) < 0) edges.push(ticket(m, e, false));
   for (let t = m.triangles - 1; t >= 0; t--) triangles.push(ticket(m, 3 * t, false));
   for (const t of wanted) triangles.push(ticket(m, 3 * t, true));
 
   const enqueue = (p: number) => {
     for (const e of around(m, p)) {
       triangles.push(ticket(m, e, false));
-      for (let k = 0, f = e; k < 3; k++, f = next(f)) if (int(m.twin, f) < 0) edges.push(ticket(m, f, false));
+      for (let k = 0, f = e; k < 3; k++, f = next(f)) if ((m.twin[f] as number) < 0) edges.push(ticket(m, f, false));
     }
   };
 
   while (m.vertices < mostVertices) {
     const edge = edges.pop();
     if (edge) {
-      if (!holds(m, edge) || int(m.twin, edge.e) >= 0) continue;
+      if (!holds(m, edge) || (m.twin[edge.e] as number) >= 0) continue;
       const p = encroached(m, edge.e) ? divide(m, edge.e, acute) : -1;
       if (p >= 0) enqueue(p);
       continue;
@@ -70,28 +69,28 @@ interface Ticket {
 
 const ticket = (m: Triangulation, e: number, forced: boolean): Ticket => ({
   e,
-  a: int(m.corner, e),
+  a: m.corner[e] as number,
   b: head(m, e),
   c: apex(m, e),
   forced,
 });
 
 const holds = (m: Triangulation, { e, a, b, c }: Ticket): boolean =>
-  int(m.corner, e) === a && head(m, e) === b && apex(m, e) === c;
+  (m.corner[e] as number) === a && head(m, e) === b && apex(m, e) === c;
 
 function isBad(m: Triangulation, e: number, size: SizeField): boolean {
-  const [a, b, c] = [int(m.corner, e), head(m, e), apex(m, e)];
+  const [a, b, c] = [m.corner[e] as number, head(m, e), apex(m, e)];
   const ab = squared(m, a, b);
   const bc = squared(m, b, c);
   const ca = squared(m, c, a);
   const shortest = Math.min(ab, bc, ca);
   if (shortest < (2 * SHORTEST) ** 2) return false;
-  const twiceArea = turnTo(m, a, b, real(m.y, c), real(m.z, c));
+  const twiceArea = turnTo(m, a, b, m.y[c] as number, m.z[c] as number);
   const radiusSquared = (ab * bc * ca) / (4 * twiceArea * twiceArea);
   if (radiusSquared > WORST_SHAPE * WORST_SHAPE * shortest) return true;
   const wanted = size(
-    (real(m.y, a) + real(m.y, b) + real(m.y, c)) / 3,
-    (real(m.z, a) + real(m.z, b) + real(m.z, c)) / 3,
+    ((m.y[a] as number) + (m.y[b] as number) + (m.y[c] as number)) / 3,
+    ((m.z[a] as number) + (m.z[b] as number) + (m.z[c] as number)) / 3,
   );
   return SIDE_OVER_RADIUS * Math.sqrt(radiusSquared) > wanted;
 }

@@ -1,5 +1,4 @@
 import { NODES, type QuadraticMesh } from "./quadratic-mesh.ts";
-import { int, real } from "./read.ts";
 
 /**
  * Points of the integration rule: the middles of the sides, equal weights, exact for quadratics
@@ -20,14 +19,14 @@ const AT = [
  */
 export function gradients(mesh: QuadraticMesh, t: number, into: Float64Array): void {
   const n = NODES * t;
-  const [a, b, c] = [int(mesh.node, n), int(mesh.node, n + 1), int(mesh.node, n + 2)];
-  const twice = 2 * real(mesh.area, t);
-  const y0 = (real(mesh.z, b) - real(mesh.z, c)) / twice;
-  const y1 = (real(mesh.z, c) - real(mesh.z, a)) / twice;
-  const y2 = (real(mesh.z, a) - real(mesh.z, b)) / twice;
-  const z0 = (real(mesh.y, c) - real(mesh.y, b)) / twice;
-  const z1 = (real(mesh.y, a) - real(mesh.y, c)) / twice;
-  const z2 = (real(mesh.y, b) - real(mesh.y, a)) / twice;
+  const [a, b, c] = [mesh.node[n] as number, mesh.node[n + 1] as number, mesh.node[n + 2] as number];
+  const twice = 2 * (mesh.area[t] as number);
+  const y0 = ((mesh.z[b] as number) - (mesh.z[c] as number)) / twice;
+  const y1 = ((mesh.z[c] as number) - (mesh.z[a] as number)) / twice;
+  const y2 = ((mesh.z[a] as number) - (mesh.z[b] as number)) / twice;
+  const z0 = ((mesh.y[c] as number) - (mesh.y[b] as number)) / twice;
+  const z1 = ((mesh.y[a] as number) - (mesh.y[c] as number)) / twice;
+  const z2 = ((mesh.y[b] as number) - (mesh.y[a] as number)) / twice;
   let at = 0;
   for (const [l0, l1, l2] of AT) {
     // Corner shape λ(2λ − 1), side shape 4·λ·λ'.

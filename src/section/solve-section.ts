@@ -4,7 +4,6 @@ import { type Grid, ringArea } from "./grid.ts";
 import { eliminationOrder, HELD, laplaceSystem } from "./laplace.ts";
 import { peakShear } from "./peak-shear.ts";
 import { type MeshFrame, quadraticMesh } from "./quadratic-mesh.ts";
-import { int, real } from "./read.ts";
 import { refine, type SizeField } from "./refine.ts";
 import { solveTorsion } from "./torsion.ts";
 import { triangulate } from "./triangulate.ts";
@@ -81,10 +80,10 @@ function worst(elements: number, coarse: readonly Coarse[]): number[] {
   const excess = new Float64Array(elements);
   for (const { total, error, aim } of coarse) {
     const share = (aim * total) / 2 / elements;
-    for (let t = 0; t < elements; t++) excess[t] = Math.max(real(excess, t), real(error, t) / share);
+    for (let t = 0; t < elements; t++) excess[t] = Math.max(excess[t] as number, (error[t] as number) / share);
   }
-  const found = Array.from(excess.keys()).filter((t) => real(excess, t) > 1);
-  return found.sort((a, b) => real(excess, a) - real(excess, b) || a - b);
+  const found = Array.from(excess.keys()).filter((t) => (excess[t] as number) > 1);
+  return found.sort((a, b) => (excess[a] as number) - (excess[b] as number) || a - b);
 }
 
 function sizeField(corners: readonly SharpCorner[], unit: number): SizeField {
@@ -102,7 +101,7 @@ function sizeField(corners: readonly SharpCorner[], unit: number): SizeField {
 /** A warping function is known up to a constant: the node eliminated last is held. */
 function heldAtOneNode(order: Int32Array): Int32Array {
   const group = Int32Array.from(order.keys());
-  group[int(order, order.length - 1)] = HELD;
+  group[order[order.length - 1] as number] = HELD;
   return group;
 }
 

@@ -1,6 +1,5 @@
 import { HELD, type LaplaceSystem, laplaceSystem, solveLaplace } from "./laplace.ts";
 import { NODES, type QuadraticMesh } from "./quadratic-mesh.ts";
-import { int, real } from "./read.ts";
 import { gradients, POINTS } from "./shape.ts";
 
 /**
@@ -34,7 +33,7 @@ export function solveTorsion(
   const load = stressLoad(mesh);
   holes.forEach((area, k) => {
     const node = groups.leader[k + 1] ?? HELD;
-    load[node] = real(load, node) + 2 * area;
+    load[node] = (load[node] as number) + 2 * area;
   });
   const stress = solveLaplace(dirichlet, load);
   return { ...bounds(mesh, warping, stress, load), warping, stress };
@@ -46,15 +45,15 @@ function warpingLoad(mesh: QuadraticMesh): Float64Array {
   const grad = new Float64Array(2 * NODES * POINTS);
   for (let t = 0; t < mesh.elements; t++) {
     gradients(mesh, t, grad);
-    const weight = real(mesh.area, t) / POINTS;
+    const weight = (mesh.area[t] as number) / POINTS;
     for (let p = 0; p < POINTS; p++) {
-      const middle = int(mesh.node, NODES * t + 3 + p);
-      const y = real(mesh.y, middle);
-      const z = real(mesh.z, middle);
+      const middle = mesh.node[NODES * t + 3 + p] as number;
+      const y = mesh.y[middle] as number;
+      const z = mesh.z[middle] as number;
       for (let i = 0; i < NODES; i++) {
-        const n = int(mesh.node, NODES * t + i);
+        const n = mesh.node[NODES * t + i] as number;
         const at = 2 * (NODES * p + i);
-        load[n] = real(load, n) + weight * (z * real(grad, at) - y * real(grad, at + 1));
+        load[n] = (load[n] as number) + weight * (z * (grad[at] as number) - y * (grad[at + 1] as number));
       }
     }
   }
@@ -66,8 +65,8 @@ function stressLoad(mesh: QuadraticMesh): Float64Array {
   const load = new Float64Array(mesh.nodes);
   for (let t = 0; t < mesh.elements; t++) {
     for (let i = 3; i < NODES; i++) {
-      const n = int(mesh.node, NODES * t + i);
-      load[n] = real(load, n) + (2 * real(mesh.area, t)) / 3;
+      const n = mesh.node[NODES * t + i] as number;
+      load[n] = (load[n] as number) + (2 * (mesh.area[t] as number)) / 3;
     }
   }
   return load;
@@ -78,7 +77,7 @@ function stressGroups(mesh: QuadraticMesh, holes: number): { group: Int32Array; 
   const leader: number[] = new Array<number>(holes + 1).fill(HELD);
   const group = new Int32Array(mesh.nodes);
   for (let i = 0; i < mesh.nodes; i++) {
-    const ring = int(mesh.ring, i);
+    const ring = mesh.ring[i] as number;
     if (ring > 0 && leader[ring] === HELD) leader[ring] = i;
     group[i] = ring < 0 ? i : (leader[ring] ?? HELD);
   }
@@ -92,29 +91,29 @@ function bounds(mesh: QuadraticMesh, warping: Float64Array, stress: Float64Array
   let energy = 0;
   for (let t = 0; t < mesh.elements; t++) {
     gradients(mesh, t, grad);
-    const weight = real(mesh.area, t) / POINTS;
+    const weight = (mesh.area[t] as number) / POINTS;
     for (let p = 0; p < POINTS; p++) {
-      const middle = int(mesh.node, NODES * t + 3 + p);
+      const middle = mesh.node[NODES * t + 3 + p] as number;
       // Shear stress from the warping function, then from the stress function.
-      let wy = -real(mesh.z, middle);
-      let wz = real(mesh.y, middle);
+      let wy = -(mesh.z[middle] as number);
+      let wz = mesh.y[middle] as number;
       let sy = 0;
       let sz = 0;
       for (let i = 0; i < NODES; i++) {
-        const n = int(mesh.node, NODES * t + i);
-        const dy = real(grad, 2 * (NODES * p + i));
-        const dz = real(grad, 2 * (NODES * p + i) + 1);
-        wy += dy * real(warping, n);
-        wz += dz * real(warping, n);
-        sy += dz * real(stress, n);
-        sz -= dy * real(stress, n);
+        const n = mesh.node[NODES * t + i] as number;
+        const dy = grad[2 * (NODES * p + i)] as number;
+        const dz = grad[2 * (NODES * p + i) + 1] as number;
+        wy += dy * (warping[n] as number);
+        wz += dz * (warping[n] as number);
+        sy += dz * (stress[n] as number);
+        sz -= dy * (stress[n] as number);
       }
       high += weight * (wy * wy + wz * wz);
       energy += weight * (sy * sy + sz * sz);
-      gap[t] = real(gap, t) + weight * ((wy - sy) ** 2 + (wz - sz) ** 2);
+      gap[t] = (gap[t] as number) + weight * ((wy - sy) ** 2 + (wz - sz) ** 2);
     }
   }
   let work = 0;
-  for (let i = 0; i < mesh.nodes; i++) work += real(load, i) * real(stress, i);
+  for (let i = 0; i < mesh.nodes; i++) work += (load[i] as number) * (stress[i] as number);
   return { low: 2 * work - energy, high, gap };
 }

@@ -1,7 +1,6 @@
 import { flip, isConvexAround, legalise, splitEdge, splitTriangle } from "./flip.ts";
 import type { Grid } from "./grid.ts";
 import { locate } from "./locate.ts";
-import { int, real } from "./read.ts";
 import {
   addTriangle,
   addVertex,
@@ -33,7 +32,7 @@ export function triangulate(grid: Grid): Triangulation {
     const first = m.vertices;
     const n = ring.y.length;
     for (let i = 0; i < n; i++) {
-      insert(m, real(ring.y, i), real(ring.z, i));
+      insert(m, ring.y[i] as number, ring.z[i] as number);
       segments.push([first + i, first + ((i + 1) % n)]);
     }
   }
@@ -48,7 +47,7 @@ export function triangulate(grid: Grid): Triangulation {
 function box(grid: Grid): Triangulation {
   let reach = 0;
   for (const { y, z } of grid.rings) {
-    for (let i = 0; i < y.length; i++) reach = Math.max(reach, Math.abs(real(y, i)), Math.abs(real(z, i)));
+    for (let i = 0; i < y.length; i++) reach = Math.max(reach, Math.abs(y[i] as number), Math.abs(z[i] as number));
   }
   const r = Math.ceil(BOX_MARGIN * reach);
   const m = emptyTriangulation();
@@ -83,14 +82,14 @@ function fix(m: Triangulation, a: number, b: number): void {
     }
     flip(m, e);
     // The new diagonal runs between the two vertices opposite, at the slot before e.
-    const u = int(m.corner, prev(e));
+    const u = m.corner[prev(e)] as number;
     const v = head(m, prev(e));
     if (u !== a && u !== b && v !== a && v !== b && separates(m, a, b, u, v)) crossing.push([u, v]);
   }
   const e = halfEdge(m, a, b);
   if (e < 0) throw new RangeError("section: its outline has detail too fine to triangulate");
   m.fixed[e] = 1;
-  m.fixed[int(m.twin, e)] = 1;
+  m.fixed[m.twin[e] as number] = 1;
 }
 
 const separates = (m: Triangulation, a: number, b: number, u: number, v: number): boolean =>
@@ -100,15 +99,15 @@ const separates = (m: Triangulation, a: number, b: number, u: number, v: number)
 function edgesAcross(m: Triangulation, a: number, b: number): [number, number][] {
   const found: [number, number][] = [];
   if (halfEdge(m, a, b) >= 0) return found;
-  let e = int(m.spoke, a);
+  let e = m.spoke[a] as number;
   // The triangle at a whose far edge the line leaves through.
-  while (!(turn(m, a, b, head(m, e)) < 0 && turn(m, a, b, int(m.corner, prev(e))) > 0 && ahead(m, b, e))) {
-    e = int(m.twin, prev(e));
+  while (!(turn(m, a, b, head(m, e)) < 0 && turn(m, a, b, m.corner[prev(e)] as number) > 0 && ahead(m, b, e))) {
+    e = m.twin[prev(e)] as number;
   }
   for (let out = next(e); ; ) {
-    found.push([int(m.corner, out), head(m, out)]);
-    const back = int(m.twin, out);
-    const far = int(m.corner, prev(back));
+    found.push([m.corner[out] as number, head(m, out)]);
+    const back = m.twin[out] as number;
+    const far = m.corner[prev(back)] as number;
     if (far === b) return found;
     // `back` runs left to right of the line; leave through whichever of its neighbours the line meets.
     out = turn(m, a, b, far) > 0 ? next(back) : prev(back);
@@ -117,7 +116,8 @@ function edgesAcross(m: Triangulation, a: number, b: number): [number, number][]
 }
 
 /** Whether b lies beyond the far edge of the triangle of `e`, seen from where `e` starts. */
-const ahead = (m: Triangulation, b: number, e: number): boolean => turn(m, head(m, e), int(m.corner, prev(e)), b) < 0;
+const ahead = (m: Triangulation, b: number, e: number): boolean =>
+  turn(m, head(m, e), m.corner[prev(e)] as number, b) < 0;
 
 /** The half-edge from u to v, or -1. */
 function halfEdge(m: Triangulation, u: number, v: number): number {
@@ -133,29 +133,29 @@ function carve(m: Triangulation): Triangulation {
   const queue = [seed];
   for (let t = queue.pop(); t !== undefined; t = queue.pop()) {
     for (let e = 3 * t; e < 3 * t + 3; e++) {
-      const f = int(m.twin, e);
+      const f = m.twin[e] as number;
       if (f < 0) continue;
       const u = Math.floor(f / 3);
-      if (int(depth, u) >= 0) continue;
-      depth[u] = (int(depth, t) + int(m.fixed, e)) % 2;
+      if ((depth[u] as number) >= 0) continue;
+      depth[u] = ((depth[t] as number) + (m.fixed[e] as number)) % 2;
       queue.push(u);
     }
   }
   const kept = emptyTriangulation();
-  for (let v = BOX_CORNERS; v < m.vertices; v++) addVertex(kept, real(m.y, v), real(m.z, v));
+  for (let v = BOX_CORNERS; v < m.vertices; v++) addVertex(kept, m.y[v] as number, m.z[v] as number);
   const moved = new Int32Array(m.triangles).fill(-1);
   for (let t = 0; t < m.triangles; t++) {
-    if (int(depth, t) !== 1) continue;
-    const [a, b, c] = [int(m.corner, 3 * t), int(m.corner, 3 * t + 1), int(m.corner, 3 * t + 2)];
+    if ((depth[t] as number) !== 1) continue;
+    const [a, b, c] = [m.corner[3 * t] as number, m.corner[3 * t + 1] as number, m.corner[3 * t + 2] as number];
     moved[t] = addTriangle(kept, a - BOX_CORNERS, b - BOX_CORNERS, c - BOX_CORNERS);
   }
   for (let e = 0; e < 3 * m.triangles; e++) {
-    const here = int(moved, Math.floor(e / 3));
+    const here = moved[Math.floor(e / 3)] as number;
     if (here < 0) continue;
-    const f = int(m.twin, e);
-    const there = f < 0 ? -1 : int(moved, Math.floor(f / 3));
+    const f = m.twin[e] as number;
+    const there = f < 0 ? -1 : (moved[Math.floor(f / 3)] as number);
     kept.twin[here + (e % 3)] = there < 0 ? -1 : there + (f % 3);
-    kept.fixed[here + (e % 3)] = int(m.fixed, e);
+    kept.fixed[here + (e % 3)] = m.fixed[e] as number;
   }
   return kept;
 }

@@ -1,8 +1,7 @@
-import { int, real } from "./read.ts";
-
 /**
  * A triangulation as half-edges: edge e of triangle floor(e / 3) runs from corner[e] to corner[next(e)], anticlockwise.
  * Coordinates are whole numbers (see grid.ts), so `turn` is exact.
+ * Here and in the solvers array reads are cast to number: the indices come from the same tables and lie within them.
  */
 export interface Triangulation {
   y: Float64Array;
@@ -41,19 +40,19 @@ export const next = (e: number): number => (e % 3 === 2 ? e - 2 : e + 1);
 export const prev = (e: number): number => (e % 3 === 0 ? e + 2 : e - 1);
 
 /** Vertex where half-edge `e` ends. */
-export const head = (m: Triangulation, e: number): number => int(m.corner, next(e));
+export const head = (m: Triangulation, e: number): number => m.corner[next(e)] as number;
 
 /** Vertex opposite half-edge `e` in its triangle. */
-export const apex = (m: Triangulation, e: number): number => int(m.corner, prev(e));
+export const apex = (m: Triangulation, e: number): number => m.corner[prev(e)] as number;
 
 /** All half-edges that start at vertex `p`. */
 export function around(m: Triangulation, p: number): number[] {
-  const first = int(m.spoke, p);
+  const first = m.spoke[p] as number;
   const found = [first];
-  let e = int(m.twin, prev(first));
-  for (; e >= 0 && e !== first; e = int(m.twin, prev(e))) found.push(e);
+  let e = m.twin[prev(first)] as number;
+  for (; e >= 0 && e !== first; e = m.twin[prev(e)] as number) found.push(e);
   if (e === first) return found;
-  for (let back = int(m.twin, first); back >= 0; back = int(m.twin, next(back))) found.push(next(back));
+  for (let back = m.twin[first] as number; back >= 0; back = m.twin[next(back)] as number) found.push(next(back));
   return found;
 }
 
@@ -100,14 +99,14 @@ export function start(m: Triangulation, e: number, v: number): void {
 
 /** Twice the signed area of a triangle: positive when a, b, c turn anticlockwise. Exact. */
 export function turn(m: Triangulation, a: number, b: number, c: number): number {
-  return turnTo(m, a, b, real(m.y, c), real(m.z, c));
+  return turnTo(m, a, b, m.y[c] as number, m.z[c] as number);
 }
 
 /** `turn` with a third point that is no vertex. */
 export function turnTo(m: Triangulation, a: number, b: number, y: number, z: number): number {
-  const ya = real(m.y, a);
-  const za = real(m.z, a);
-  return (real(m.y, b) - ya) * (z - za) - (real(m.z, b) - za) * (y - ya);
+  const ya = m.y[a] as number;
+  const za = m.z[a] as number;
+  return ((m.y[b] as number) - ya) * (z - za) - ((m.z[b] as number) - za) * (y - ya);
 }
 
 /** Rounding of the circle test is far below this fraction of its terms; ties then count as outside. */
@@ -115,12 +114,12 @@ const CIRCLE_ROUNDING = 1e-14;
 
 /** Whether (y, z) lies clearly inside the circle through the anticlockwise triangle a, b, c. */
 export function inCircle(m: Triangulation, a: number, b: number, c: number, y: number, z: number): boolean {
-  const ay = real(m.y, a) - y;
-  const az = real(m.z, a) - z;
-  const by = real(m.y, b) - y;
-  const bz = real(m.z, b) - z;
-  const cy = real(m.y, c) - y;
-  const cz = real(m.z, c) - z;
+  const ay = (m.y[a] as number) - y;
+  const az = (m.z[a] as number) - z;
+  const by = (m.y[b] as number) - y;
+  const bz = (m.z[b] as number) - z;
+  const cy = (m.y[c] as number) - y;
+  const cz = (m.z[c] as number) - z;
   const a2 = ay * ay + az * az;
   const b2 = by * by + bz * bz;
   const c2 = cy * cy + cz * cz;
