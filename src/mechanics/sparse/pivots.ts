@@ -8,7 +8,7 @@ export interface SuspiciousPivot {
   readonly unknown: number;
   /** Pivot / |diagonal of the matrix| (the largest entry of its column where that is 0). */
   readonly ratio: number;
-  /** Pivot / sum of the sizes of the energies it is the balance of: rounding (about 1e-16) for a mechanism. */
+  /** Pivot / sum of the sizes of the energies it is the balance of, or somewhat more: rounding (about 1e-17) for a mechanism. */
   readonly balance: number;
   /** The balance is rounding: the unknown was tied to ground, and results are those of the matrix so held. */
   readonly held: boolean;
@@ -66,14 +66,17 @@ export function judgePivots(
     const size = Math.abs(pivot);
     const clear = own > 0 && size >= DOUBTFUL_RATIO * own && !watched.has(place);
     if (clear && size < leastPassed * own) leastPassed = size / own;
-    const balance = clear ? 1 : own > 0 ? pivot / energies(plan, matrix, panels, diagonal, place, motion) : 0;
-    const held = Math.abs(balance) < ROUNDING;
+    const ratio = own > 0 ? pivot / own : 0;
+    // The energies are no less than the diagonal, so a ratio that small settles it.
+    const settled = clear || Math.abs(ratio) < ROUNDING;
+    const balance = settled ? ratio : pivot / energies(plan, matrix, panels, diagonal, place, motion);
+    const held = !clear && Math.abs(balance) < ROUNDING;
     if (!held && size >= SUSPICIOUS_RATIO * own) {
       if (pivot > 0) positive++;
       else negative++;
       return pivot;
     }
-    suspicious.push({ unknown, ratio: own > 0 ? pivot / own : 0, balance, held });
+    suspicious.push({ unknown, ratio, balance, held });
     return held ? own || stiffest : pivot;
   };
   const pivots = (): Pivots => ({ positive, negative, suspicious: suspicious.sort((a, b) => a.unknown - b.unknown) });

@@ -81,6 +81,7 @@ export function backwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Arr
       l -= columns;
       const depth = Math.min(i, columns);
       const xi = x[i < columns ? first + i : (plan.row[below + i] as number)] as number;
+      if (xi === 0) continue; // most rows, when the motion of a small part is followed
       for (let k = 0; k < depth; k++) x[first + k] = (x[first + k] as number) - (panels[l + k] as number) * xi;
     }
   }
