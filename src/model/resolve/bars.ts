@@ -3,9 +3,9 @@ import type { Bar as BarFile } from "../generated/frame-file.generated.ts";
 import { ref } from "../ref.ts";
 import { si } from "../units/quantity.ts";
 import { checkSpec, resolveEnd } from "./ends.ts";
-import { criteria, direction, doubt, face, point, positive, quantity } from "./values.ts";
+import { criteria, direction, doubt, face, notNegative, point, positive, quantity } from "./values.ts";
 import { cross, lengthOf, minus, unit } from "./vectors.ts";
-import { name, refuse, stockPart, type Work } from "./work.ts";
+import { asWritten, name, refuse, stockPart, type Work } from "./work.ts";
 
 /** Shorter bars are drawn by one point: no saw cuts a micrometre. */
 const SHORTEST = 1e-6; // m
@@ -18,7 +18,7 @@ function holesOf(work: Work, raw: BarFile, pointer: string): readonly DrilledHol
   if (raw.holes === undefined) return NO_HOLES;
   const holes: DrilledHole[] = [];
   for (const [index, hole] of raw.holes.entries()) {
-    const at = quantity(work, hole.at, "length", `${pointer}/holes/${index}/at`);
+    const at = notNegative(work, hole.at, "length", `${pointer}/holes/${index}/at`);
     const diameter = positive(work, hole.diameter, "length", `${pointer}/holes/${index}/diameter`);
     if (at === undefined || diameter === undefined) continue;
     holes.push(Object.freeze({ at, on: face(hole.on), diameter, through: hole.through ?? true }));
@@ -38,7 +38,7 @@ function stanceOf(work: Work, raw: BarFile, along: Triple | undefined, pointer: 
     if (tall === undefined) return LEVEL;
     if (along !== undefined && lengthOf(cross(tall, along)) < ALONG) {
       const words = {
-        found: `"tall": ${JSON.stringify(raw.tall)}, along the bar`,
+        found: `"tall": ${asWritten(raw.tall)}, along the bar`,
         expected: "a direction across the bar",
       };
       refuse(work, "tall-along-bar", `${pointer}/tall`, words);
@@ -57,7 +57,7 @@ function alongOf(work: Work, raw: BarFile, from: Triple, to: Triple, pointer: st
     doubt(work, si(length, "length"), "bar length", pointer);
     return unit(minus(to, from));
   }
-  const found = `from and to both ${JSON.stringify(raw.to)}`;
+  const found = `from and to both ${asWritten(raw.to)}`;
   refuse(work, "zero-length", `${pointer}/to`, { found, expected: "two points apart" });
   return undefined;
 }

@@ -5,7 +5,7 @@ import { ratedTorque } from "../stock/rated-torque.ts";
 import type { Connector, Profile } from "../stock/stock.ts";
 import { quote } from "../text/quote.ts";
 import { type Si, si } from "../units/quantity.ts";
-import { choice, face, quantity } from "./values.ts";
+import { choice, face, positive, quantity } from "./values.ts";
 import { refuse, stockPart, suggestion, type Work } from "./work.ts";
 
 /** What is chosen for a connector, before it is put on bars: what its rated torque is depends on their lips. */
@@ -40,7 +40,7 @@ function torqueOf(work: Work, raw: Fixings, pointer: string): Si<"moment"> | "ra
   const written = own ?? work.file.defaults?.torque;
   if (written === undefined) work.assumed.add("screws are tightened to their rated torque");
   if (written === undefined || written === "rated") return "rated";
-  if (own !== undefined) return quantity(work, own, "moment", `${pointer}/torque`, "torque");
+  if (own !== undefined) return positive(work, own, "moment", `${pointer}/torque`, "torque");
   return defaultTorque(work);
 }
 
@@ -52,7 +52,7 @@ function defaultTorque(work: Work): Si<"moment"> | undefined {
   if (read === undefined) {
     const written = work.file.defaults?.torque ?? "rated";
     read = {
-      torque: written === "rated" ? undefined : quantity(work, written, "moment", "/defaults/torque", "torque"),
+      torque: written === "rated" ? undefined : positive(work, written, "moment", "/defaults/torque", "torque"),
     };
     defaults.set(work, read);
   }

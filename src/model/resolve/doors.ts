@@ -5,7 +5,7 @@ import type { Connector } from "../stock/stock.ts";
 import { quote } from "../text/quote.ts";
 import { partOfKind } from "./fastenings.ts";
 import { direction, pair, point, quantities } from "./values.ts";
-import { name, references, refuse, type Work } from "./work.ts";
+import { asWritten, name, references, refuse, type Work } from "./work.ts";
 
 type Fitting = Door["hinges"][number];
 type FittingFile = DoorFile["hinges"][number];
@@ -46,7 +46,7 @@ function resolveDoor(work: Work, raw: DoorFile, pointer: string): Door | undefin
   const swing = pair(quantities(work, raw.swing, "angle", `${pointer}/swing`));
   if (swing !== undefined && swing[0] === swing[1]) {
     refuse(work, "door-does-not-swing", `${pointer}/swing`, {
-      found: JSON.stringify(raw.swing),
+      found: asWritten(raw.swing),
       expected: "two different angles",
     });
   }

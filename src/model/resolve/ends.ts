@@ -3,7 +3,7 @@ import type { Bar as BarFile, EndSpec } from "../generated/frame-file.generated.
 import { type EndName, endRef } from "../ref.ts";
 import { quote } from "../text/quote.ts";
 import { direction, quantity } from "./values.ts";
-import { refersTo, refuse, stockPart, type Work } from "./work.ts";
+import { asWritten, refersTo, refuse, stockPart, type Work } from "./work.ts";
 
 const CUT_KEYS = ["cut", "butt", "mitre", "angle", "plane"] as const;
 type CutKey = (typeof CUT_KEYS)[number];
@@ -40,7 +40,7 @@ function angledCut(work: Work, spec: EndSpec, pointer: string): Cut | undefined 
   if (angle === undefined || about === undefined) return undefined;
   if (Math.abs(angle) < Math.PI / 2) return Object.freeze({ kind: "angle", angle, about });
   refuse(work, "cut-too-steep", `${pointer}/angle`, {
-    found: `"angle": ${JSON.stringify(spec.angle)}`,
+    found: `"angle": ${asWritten(spec.angle)}`,
     expected: "less than 90° out of square",
   });
   return undefined;

@@ -9,7 +9,7 @@ import type { Connector, Profile } from "../stock/stock.ts";
 import { quote } from "../text/quote.ts";
 import { si } from "../units/quantity.ts";
 import { fixed, putOn } from "./connectors.ts";
-import { direction, face, point, quantities, quantity } from "./values.ts";
+import { direction, face, notNegative, point, quantities, quantity } from "./values.ts";
 import { article, countOne, name, references, refuse, stockPart, type Work } from "./work.ts";
 
 /** A part of stock of one of the kinds. */
@@ -88,7 +88,7 @@ function resolveTie(work: Work, raw: TieFile, pointer: string): Tie | undefined 
   const id = idOf(work, raw.id, raw.bars[0], "tie");
   nameJoint(work, id, raw.id, pointer);
   const part = partOfKind(work, raw.part, ["side-tie"], `${pointer}/part`);
-  const at = quantities(work, raw.at, "length", `${pointer}/at`, undefined, "coordinate");
+  const at = quantities(work, raw.at, "length", `${pointer}/at`, notNegative, "coordinate");
   if (bars === undefined || part === undefined || at === undefined) return undefined;
   return Object.freeze({ ref: Object.freeze(ref("joint", id)), bars, part, at });
 }

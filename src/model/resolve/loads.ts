@@ -7,7 +7,7 @@ import type { Role } from "../units/plausibility.ts";
 import type { Si } from "../units/quantity.ts";
 import { direction, face, pair, quantities, quantity, triple } from "./values.ts";
 import { lengthOf, minus } from "./vectors.ts";
-import { article, countOne, name, refersTo, refuse, type Work } from "./work.ts";
+import { article, asWritten, countOne, name, refersTo, refuse, type Work, warn } from "./work.ts";
 
 type AmountKey = "force" | "line" | "pressure" | "moment";
 const AMOUNTS = {
@@ -123,7 +123,7 @@ function coverOf(work: Work, raw: LoadFile, pointer: string): readonly [Si<"leng
   const part = pair(quantities(work, raw.part, "length", `${pointer}/part`));
   if (part === undefined || part[0] < part[1]) return part;
   refuse(work, "part-empty", `${pointer}/part`, {
-    found: JSON.stringify(raw.part),
+    found: asWritten(raw.part),
     expected: "two distances, the smaller first",
   });
   return undefined;
@@ -140,6 +140,10 @@ function resolveLoad(work: Work, raw: LoadFile, bars: ReadonlyMap<string, Bar>, 
     if (!onBar) idle(work, raw, "face", "a load on a bar", pointer);
   }
   const amount = key === undefined ? undefined : amountOf(work, raw, key, pointer);
+  if (amount?.value === 0) {
+    const words = { found: `${amount.kind} 0`, expected: "an amount", mend: "leave out the load" };
+    warn(work, "load-of-nothing", `${pointer}/${amount.kind}`, words);
+  }
   const pointing = raw.direction === undefined ? DOWN : direction(work, raw.direction, `${pointer}/direction`);
   const at = atOf(work, raw, pointer);
   if (along && raw.at === undefined) work.assumed.add("loads act at the middle of their bar where no place is given");

@@ -1,8 +1,7 @@
 import type { Panel, PanelEdge, Triple } from "../frame.ts";
 import type { Panel as PanelFile } from "../generated/frame-file.generated.ts";
 import { ref } from "../ref.ts";
-import { si } from "../units/quantity.ts";
-import { choice, criteria, direction, pair, positive, quantities, triple } from "./values.ts";
+import { choice, criteria, direction, notNegative, pair, positive, quantities, triple } from "./values.ts";
 import { name, references, refersTo, refuse, stockPart, type Work } from "./work.ts";
 
 const FREE: PanelEdge = Object.freeze({ kind: "free" });
@@ -95,10 +94,7 @@ function resolvePanel(work: Work, raw: PanelFile, pointer: string): Panel | unde
   const sheet = stockPart(work, work.stock.sheets, "sheet", raw.sheet, `${pointer}/sheet`);
   const held = heldOf(work, raw, pointer);
   const size = raw.size && pair(quantities(work, raw.size, "length", `${pointer}/size`, positive, "panel size"));
-  const notches = raw.notches && pair(quantities(work, raw.notches, "length", `${pointer}/notches`));
-  if (notches?.some((notch) => notch < si(0, "length"))) {
-    refuse(work, "not-positive", `${pointer}/notches`, { found: "a notch below 0", expected: "0 or more" });
-  }
+  const notches = raw.notches && pair(quantities(work, raw.notches, "length", `${pointer}/notches`, notNegative));
   if (sheet === undefined || held === undefined) return undefined;
   return Object.freeze({
     ref: Object.freeze(ref("panel", raw.id)),

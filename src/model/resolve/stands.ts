@@ -5,7 +5,7 @@ import type { Stand as StandPart } from "../stock/stock.ts";
 import { quote } from "../text/quote.ts";
 import type { Si } from "../units/quantity.ts";
 import { barAndEnd } from "./joints.ts";
-import { quantity } from "./values.ts";
+import { positive } from "./values.ts";
 import { name, refersTo, refuse, stockPart, type Work } from "./work.ts";
 
 /** Whether hold and brake suit the part; complains when they do not. */
@@ -30,7 +30,7 @@ function suits(work: Work, raw: StandFile, part: StandPart, pointer: string): bo
 function resolveEntry(work: Work, raw: StandFile, pointer: string): readonly Stand[] {
   const part = stockPart(work, work.stock.stands, "foot or caster", raw.part, `${pointer}/part`);
   let raise: Si<"length"> | undefined;
-  if (raw.raise !== undefined) raise = quantity(work, raw.raise, "length", `${pointer}/raise`, "coordinate");
+  if (raw.raise !== undefined) raise = positive(work, raw.raise, "length", `${pointer}/raise`, "coordinate");
   if (raw.id !== undefined && raw.bars.length > 1) {
     const mend = 'leave out "id": the stands are named after their bars';
     refuse(work, "id-of-several", `${pointer}/id`, {

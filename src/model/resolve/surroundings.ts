@@ -1,8 +1,8 @@
 import type { Floor, Site, Triple, Zone } from "../frame.ts";
 import { ref } from "../ref.ts";
 import { si } from "../units/quantity.ts";
-import { point, quantity, triple } from "./values.ts";
-import { name, refuse, type Work } from "./work.ts";
+import { notNegative, point, quantity, triple } from "./values.ts";
+import { asWritten, name, refuse, type Work } from "./work.ts";
 
 const ZERO_CELSIUS = 273.15; // K
 /** A heated workshop, and outdoors in a temperate climate: common practice. */
@@ -27,7 +27,7 @@ function temperatureOf(work: Work, place: Site["place"]): Site["temperature"] {
   const warmest = quantity(work, written[1], "temperature", `${pointer}/1`, "temperature");
   if (coldest === undefined || warmest === undefined) return standardTemperature(place);
   if (coldest > warmest) {
-    const [a, b] = written.map((one) => JSON.stringify(one));
+    const [a, b] = written.map((one) => asWritten(one));
     refuse(work, "wrong-order", pointer, {
       found: `[${a}, ${b}]`,
       expected: "the coldest first",
@@ -58,11 +58,8 @@ export function resolveFloor(work: Work): Floor {
   if (stands && raw?.friction === undefined) work.assumed.add(`friction between feet and floor is ${FLOOR_FRICTION}`);
   const zero = si(0, "length");
   const z = raw?.z === undefined ? zero : quantity(work, raw.z, "length", "/floor/z", "coordinate");
-  const uneven = raw?.uneven === undefined ? zero : quantity(work, raw.uneven, "length", "/floor/uneven");
+  const uneven = raw?.uneven === undefined ? zero : notNegative(work, raw.uneven, "length", "/floor/uneven");
   const slope = raw?.slope === undefined ? si(0, "angle") : quantity(work, raw.slope, "angle", "/floor/slope");
-  if (uneven !== undefined && uneven < 0) {
-    refuse(work, "not-positive", "/floor/uneven", { found: JSON.stringify(raw?.uneven), expected: "0 or more" });
-  }
   return Object.freeze({
     z: z ?? zero,
     slope: slope ?? si(0, "angle"),

@@ -3,7 +3,7 @@ import type { Choice as ChoiceFile, Criteria, Direction, Face } from "../generat
 import { plausible, type Role } from "../units/plausibility.ts";
 import type { Quantity, Si } from "../units/quantity.ts";
 import { readQuantity } from "../units/read-quantity.ts";
-import { countOne, refuse, type Work, warn } from "./work.ts";
+import { asWritten, countOne, refuse, type Work, warn } from "./work.ts";
 
 /** One slip in a unit makes every number doubtful: more of one role than this are not told. */
 const DOUBTS_PER_ROLE = 5;
@@ -42,7 +42,21 @@ export function positive<Q extends Quantity>(
 ): Si<Q> | undefined {
   const value = quantity(work, raw, kind, pointer, role);
   if (value === undefined || value > 0) return value;
-  refuse(work, "not-positive", pointer, { found: JSON.stringify(raw), expected: "more than 0" });
+  refuse(work, "not-positive", pointer, { found: asWritten(raw), expected: "more than 0" });
+  return undefined;
+}
+
+/** A value of zero or more. */
+export function notNegative<Q extends Quantity>(
+  work: Work,
+  raw: number | string,
+  kind: Q,
+  pointer: string,
+  role?: Role,
+): Si<Q> | undefined {
+  const value = quantity(work, raw, kind, pointer, role);
+  if (value === undefined || value >= 0) return value;
+  refuse(work, "negative", pointer, { found: asWritten(raw), expected: "0 or more" });
   return undefined;
 }
 

@@ -56,7 +56,7 @@ const SUGGESTIONS = 50;
 export function suggestion(work: Work, word: string, candidates: () => Iterable<string>): { readonly mend?: string } {
   if (countOne(work, "suggestions") >= SUGGESTIONS) return {};
   const near = nearest(word, candidates());
-  return near === undefined ? {} : { mend: `did you mean "${near}"?` };
+  return near === undefined ? {} : { mend: `did you mean "${quote(near)}"?` };
 }
 
 /** A part of stock by name; complains when there is none. */
@@ -90,6 +90,11 @@ export function name(work: Work, id: string, named: Named, idPointer: string): v
     expected: `an id of its own: ${article(other.kind)} in line {line} has this one`,
     other: other.copyPointer ?? other.pointer,
   });
+}
+
+/** A value of the file as a message may repeat it. */
+export function asWritten(value: unknown): string {
+  return quote(JSON.stringify(value));
 }
 
 export function article(kind: string): string {

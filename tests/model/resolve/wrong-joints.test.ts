@@ -114,4 +114,11 @@ tells([
     '"kits": {"spare": [{"connector": "end-screw-M8"}], ',
     ['3:12 warning unused-kit: kit "spare", which no joint uses; expected a kit some joint uses'],
   ],
+  [
+    "a torque below nothing",
+    '{"connector": "end-screw-M8"}',
+    '{"connector": "end-screw-M8", "torque": -12}',
+    ["14:92 not-positive: -12; expected more than 0"],
+  ],
+  ["a tie before the bar begins", '"at": [700]', '"at": [-0.5]', ["17:82 negative: -0.5; expected 0 or more"]],
 ]);

@@ -134,8 +134,14 @@ tells([
     '"kits": {',
     '"floor": {"uneven": -3, "slope": "1/100"}, "kits": {',
     [
-      "3:23 not-positive: -3; expected 0 or more",
+      "3:23 negative: -3; expected 0 or more",
       '3:36 wrong-quantity: "1/100" without a unit; expected an angle: a number in °, or text with a number and one of °, rad, mrad (write 0.01, or "1/100 °")',
     ],
+  ],
+  [
+    "a load of nothing",
+    '"pressure": 1.5',
+    '"pressure": 0',
+    ["27:48 warning load-of-nothing: pressure 0; expected an amount (leave out the load)"],
   ],
 ]);

@@ -88,4 +88,18 @@ tells([
     '"on": ["leg-1.foot"]',
     ['25:75 unknown-part: "leg-1.foot", a stand; expected the id of a bar or panel'],
   ],
+  [
+    "a hidden sign in a name",
+    '"part": "foot-40-M8"',
+    '"part": "foot-40\u202e-M8"',
+    [
+      '24:23 unknown-stock: foot or caster "foot-40\\u202e-M8"; expected a foot or caster of the stock (did you mean "foot-40-M8"?)',
+    ],
+  ],
+  [
+    "a foot sunk",
+    '"bars": ["leg-1"]}, {',
+    '"bars": ["leg-1"], "raise": -50}, {',
+    ["24:65 not-positive: -50; expected more than 0"],
+  ],
 ]);
