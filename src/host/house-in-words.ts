@@ -1,12 +1,12 @@
 import { realpath } from "node:fs/promises";
 import { dirname, resolve, sep } from "node:path";
 import { checkNames } from "../house/check-names.ts";
+import type { HouseInWords } from "../house/house-in-words.ts";
 import { settingsFor } from "../house/settings.ts";
-import { ruleCard } from "../report/rule-card.ts";
-import type { HouseInWords } from "../report/text/house-page.ts";
 import type { Engine } from "./engine.ts";
 import { nameOf } from "./frame-files.ts";
 import { findHouse, HouseUnusable, loadHouse } from "./house-files.ts";
+import { ruleCard } from "./rule-card.ts";
 
 export interface HouseQuestion {
   readonly engine: Engine;
@@ -25,9 +25,9 @@ export async function houseInWords({ engine, today, house, frame }: HouseQuestio
   const path = house ?? (await findHouse(frame === undefined ? "." : dirname(frame)));
   if (path === undefined) return undefined;
   const loaded = await loadHouse(path, house !== undefined);
-  const cards = engine.rules.map(ruleCard);
+  const rules = engine.rules.map(ruleCard);
   // Names of a team's own rules and criteria are known only once its code has run, which is not done here.
-  const problems = loaded.modules.length === 0 ? checkNames(loaded, cards) : [];
+  const problems = loaded.modules.length === 0 ? checkNames(loaded, rules) : [];
   if (problems.length > 0) throw new HouseUnusable(loaded.name, problems);
   const real = frame === undefined ? "" : await realpath(frame).catch(() => resolve(frame));
   return {
@@ -35,7 +35,7 @@ export async function houseInWords({ engine, today, house, frame }: HouseQuestio
     settings: settingsFor(loaded, real.split(sep).join("/"), today),
     modules: loaded.modules.map(nameOf),
     stock: loaded.stock.map(({ file }) => file),
-    cards,
+    rules,
     ...(frame === undefined ? {} : { frame: nameOf(resolve(frame)) }),
   };
 }

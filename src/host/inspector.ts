@@ -5,12 +5,12 @@ import type { HouseSettings } from "../house/house-in-force.ts";
 import { noSettings, settingsFor } from "../house/settings.ts";
 import type { StockBytes } from "../inspection/inspect-file.ts";
 import type { Report, RuleCard } from "../inspection/report.ts";
-import { ruleCard } from "../report/rule-card.ts";
 import type { Engine } from "./engine.ts";
 import { type FrameFile, nameOf } from "./frame-files.ts";
 import { stockOfFrame } from "./frame-stock.ts";
 import { findHouse, HouseUnusable, type LoadedHouse, loadHouse } from "./house-files.ts";
 import { readBytes } from "./read-bytes.ts";
+import { ruleCard } from "./rule-card.ts";
 import { type RuleThread, startRuleThread } from "./rule-thread/rule-thread.ts";
 import { failedReport, fileProblem, unreadReport } from "./unread-report.ts";
 

@@ -1,4 +1,3 @@
-import type { RuleCard } from "../inspection/report.ts";
 import type { HouseFile } from "../model/generated/house-file.generated.ts";
 import type { Problem } from "../model/problem.ts";
 import { nearest } from "../model/text/nearest.ts";
@@ -6,6 +5,7 @@ import { pointerTo } from "../model/text/pointer.ts";
 import { quote } from "../model/text/quote.ts";
 import type { Quantity } from "../model/units/quantity.ts";
 import type { House, HouseSource } from "./house.ts";
+import type { KnownRule } from "./known-rule.ts";
 
 interface Known {
   readonly rules: readonly string[];
@@ -60,11 +60,11 @@ function checkChoices(
 }
 
 /** Names in house and concessions files that no rule in force knows, and limits whose unit would depend on the frame. */
-export function checkNames(house: House, cards: readonly RuleCard[]): readonly Problem[] {
+export function checkNames(house: House, rules: readonly KnownRule[]): readonly Problem[] {
   const criteria = new Map(
-    cards.flatMap((card) => card.criteria.map(({ name, quantity }) => [name, quantity] as const)),
+    rules.flatMap((rule) => rule.criteria.map(({ name, quantity }) => [name, quantity] as const)),
   );
-  const known: Known = { rules: cards.map((card) => card.id), criteria };
+  const known: Known = { rules: rules.map((rule) => rule.id), criteria };
   const problems: Problem[] = [];
   for (const source of house.sources) {
     for (const problem of checkChoices(source, "", source.file, known)) problems.push(problem);

@@ -1,7 +1,7 @@
 import { type Command, Option } from "commander";
+import { ruleCard } from "../../host/rule-card.ts";
 import { nearest } from "../../model/text/nearest.ts";
 import { safeJson } from "../../report/json/safe-json.ts";
-import { ruleCard } from "../../report/rule-card.ts";
 import { ruleList, rulePage } from "../../report/text/rule-pages.ts";
 import type { Context } from "../context.ts";
 import { pageFor } from "../terminal.ts";

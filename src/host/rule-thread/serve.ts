@@ -1,7 +1,7 @@
 import type { MessagePort } from "node:worker_threads";
-import { ruleCard } from "../../report/rule-card.ts";
 import type { AnyRule } from "../../rules/shape/rule.ts";
 import type { Engine } from "../engine.ts";
+import { ruleCard } from "../rule-card.ts";
 import { loadRules } from "./load-rules.ts";
 import type { FromThread, ToThread } from "./protocol.ts";
 

@@ -1,17 +1,5 @@
-import type { House } from "../../house/house.ts";
-import type { ExplainedSettings } from "../../house/settings.ts";
-import type { RuleCard } from "../../inspection/report.ts";
+import type { HouseInWords } from "../../house/house-in-words.ts";
 import { type Page, paragraph } from "./page.ts";
-
-export interface HouseInWords {
-  readonly house: House;
-  readonly settings: ExplainedSettings;
-  /** The frame the settings are for; absent for what holds outside all areas. */
-  readonly frame?: string;
-  readonly modules: readonly string[];
-  readonly stock: readonly string[];
-  readonly cards: readonly RuleCard[];
-}
 
 function* section(page: Page, title: string, lines: readonly string[]): Generator<string> {
   if (lines.length === 0) return;
@@ -20,16 +8,16 @@ function* section(page: Page, title: string, lines: readonly string[]): Generato
   for (const line of lines) yield paragraph(page, line, 2);
 }
 
-function strictnessLines({ settings, cards }: HouseInWords): readonly string[] {
-  const own = new Map(cards.map((card) => [card.id, card.level]));
+function strictnessLines({ settings, rules }: HouseInWords): readonly string[] {
+  const own = new Map(rules.map(({ id, level }) => [id, level]));
   return [...settings.strictness].map(([rule, level]) => {
     const usual = own.get(rule);
     return `${rule}: ${level}${usual === undefined ? "" : `, not ${usual}`}; says ${settings.strictnessSaid.get(rule)}`;
   });
 }
 
-function criteriaLines({ settings, cards }: HouseInWords): readonly string[] {
-  const usual = new Map(cards.flatMap((card) => card.criteria.map(({ name, standard }) => [name, standard] as const)));
+function criteriaLines({ settings, rules }: HouseInWords): readonly string[] {
+  const usual = new Map(rules.flatMap((rule) => rule.criteria.map(({ name, standard }) => [name, standard] as const)));
   return [...settings.criteria].map(([name, { value, basis, said }]) => {
     const standard = usual.get(name);
     const instead = standard === undefined ? "" : `, not ${standard}`;
