@@ -165,8 +165,8 @@ function ask(open: Open): Question {
 }
 
 /**
- * Where every end is cut. An end drawn inside one other bar is cut at the face it meets. Where two bars end inside each
- * other, or an end lies in several, the author is asked. Ends drawn in the open are cut square at the point.
+ * Where every end is cut. An end drawn inside one other bar is cut at the face it meets; inside several, at the only one that runs
+ * through. Where two bars end inside each other, or several run through, the author is asked. Ends drawn in the open are cut square at the point.
  */
 export const endCuts = defineFact<EndCuts, { tubes: typeof tubes }>({
   id: "end-cuts",
@@ -196,25 +196,35 @@ export const endCuts = defineFact<EndCuts, { tubes: typeof tubes }>({
         waiting.delete(key);
       } else open.push({ tube, end, candidates: inside });
     }
+    const settle = ({ tube, end }: Open, against: Tube | undefined): void => {
+      const key = `${tube.bar.ref.id}/${end}`;
+      settled.set(key, against ? buttCut(tube, end, against) : asDrawn(tube, end));
+      waiting.delete(key);
+    };
     // An end that lies in one running bar is settled at once; every cut made may settle another.
     for (let progress = true; progress; ) {
-      progress = false;
+      const before = open.length;
       const left: Open[] = [];
       for (const entry of open) {
-        const key = `${entry.tube.bar.ref.id}/${entry.end}`;
-        entry.candidates = entry.candidates.filter((other) =>
-          stillInside(drawn(entry.tube, entry.end), other, settled),
-        );
+        const point = drawn(entry.tube, entry.end);
+        entry.candidates = entry.candidates.filter((other) => stillInside(point, other, settled));
         const [only, second] = entry.candidates;
-        if (only && (second || mutual(entry, only, waiting))) {
-          left.push(entry);
-          continue;
-        }
-        settled.set(key, only ? buttCut(entry.tube, entry.end, only) : asDrawn(entry.tube, entry.end));
-        waiting.delete(key);
-        progress = true;
+        if (only && (second || mutual(entry, only, waiting))) left.push(entry);
+        else settle(entry, only);
       }
       open = left;
+      progress = open.length < before;
+      if (progress) continue;
+      // At a corner of three bars the one that runs through goes before those that end there too. Seen for all before any is cut:
+      // the order of the file must not matter.
+      const corners = open.flatMap((entry) => {
+        const [through, another] = entry.candidates.filter((other) => !mutual(entry, other, waiting));
+        return through && !another ? [{ entry, through }] : [];
+      });
+      for (const { entry, through } of corners) settle(entry, through);
+      const cut = new Set(corners.map(({ entry }) => entry));
+      open = open.filter((entry) => !cut.has(entry));
+      progress = cut.size > 0;
     }
     for (const { tube, end } of open) settled.set(`${tube.bar.ref.id}/${end}`, asDrawn(tube, end));
     return { of: (bar, end) => settled.get(`${bar}/${end}`), questions: open.map(ask) };
