@@ -18,7 +18,7 @@ export interface Complaint {
 /** Problems of one file that are told one by one; how many more there are is told last. */
 export const PROBLEMS_TOLD = 200;
 
-/** Puts complaints at their places in the text, in the order of the text. */
+/** Puts complaints at their places in the text, in the order of the text, each once. */
 export function placed(document: Document, complaints: readonly Complaint[]): readonly Problem[] {
   const pointers = new Set<string>();
   for (const { pointer, other } of complaints) {
@@ -26,15 +26,22 @@ export function placed(document: Document, complaints: readonly Complaint[]): re
     if (other !== undefined) pointers.add(other);
   }
   const places = document.places(pointers);
-  return complaints
-    .map(({ code, weight, pointer, atKey, other, found, expected, mend }) => {
-      const place = atKey === true ? document.keyPlace(pointer) : (places.get(pointer) ?? document.place(pointer));
-      const line = other === undefined ? "" : String(places.get(other)?.line ?? 1);
-      const said = (words: string): string => words.replace("{line}", () => line);
-      const problem = { code, weight, place, found: said(found), expected: said(expected) };
-      return mend === undefined ? problem : { ...problem, mend: said(mend) };
-    })
-    .sort(compareProblems);
+  return (
+    complaints
+      .map(({ code, weight, pointer, atKey, other, found, expected, mend }) => {
+        const place = atKey === true ? document.keyPlace(pointer) : (places.get(pointer) ?? document.place(pointer));
+        const line = other === undefined ? "" : String(places.get(other)?.line ?? 1);
+        const said = (words: string): string => words.replace("{line}", () => line);
+        const problem = { code, weight, place, found: said(found), expected: said(expected) };
+        return mend === undefined ? problem : { ...problem, mend: said(mend) };
+      })
+      .sort(compareProblems)
+      // What stands for both ends of a bar is read for each of them.
+      .filter((problem, index, all) => {
+        const before = all[index - 1];
+        return before === undefined || compareProblems(before, problem) !== 0;
+      })
+  );
 }
 
 /** The problem that stands for those that are not told; it comes last, at the end of the file. */

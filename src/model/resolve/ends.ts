@@ -109,12 +109,23 @@ function standardCut(work: Work): Cut {
 const NO_CAP: BarEnd["cap"] = Object.freeze({ kind: "none" });
 const CAP_IF_OPEN: BarEnd["cap"] = Object.freeze({ kind: "if-open" });
 
-function capOf(work: Work, written: string | undefined, pointer: string): BarEnd["cap"] {
+/** The cap of stock that is named, if it closes the profile. */
+function namedCap(work: Work, written: string, profile: string, pointer: string): BarEnd["cap"] {
+  const part = stockPart(work, work.stock.caps, "cap", written, pointer);
+  if (part === undefined) return NO_CAP;
+  if (part.profiles.includes(profile)) return Object.freeze({ kind: "part", part });
+  const fitting = [...work.stock.caps.values()].find((cap) => cap.profiles.includes(profile));
+  refuse(work, "part-does-not-fit", pointer, {
+    found: `cap "${quote(written)}" on a ${quote(profile)}`,
+    expected: "a cap that closes the profile",
+    ...(fitting === undefined ? {} : { mend: `write "${quote(fitting.name)}"` }),
+  });
+  return NO_CAP;
+}
+
+function capOf(work: Work, written: string | undefined, profile: string, pointer: string): BarEnd["cap"] {
   if (written === "none") return NO_CAP;
-  if (written !== undefined) {
-    const part = stockPart(work, work.stock.caps, "cap", written, pointer);
-    return part === undefined ? NO_CAP : Object.freeze({ kind: "part", part });
-  }
+  if (written !== undefined) return namedCap(work, written, profile, pointer);
   if (work.file.defaults?.caps === undefined) work.assumed.add("open ends get caps");
   return work.file.defaults?.caps === "none" ? NO_CAP : CAP_IF_OPEN;
 }
@@ -141,7 +152,7 @@ export function resolveEnd(work: Work, raw: BarFile, end: EndName, pointer: stri
     bar: raw.id,
     end,
     cut: cut ?? standardCut(work),
-    cap: capOf(work, capSpec?.spec.cap, `${capSpec?.at}/cap`),
+    cap: capOf(work, capSpec?.spec.cap, raw.profile, `${capSpec?.at}/cap`),
     edge: edge ?? "deburred",
   });
 }

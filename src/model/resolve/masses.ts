@@ -12,6 +12,7 @@ function resolveMass(work: Work, raw: MassFile, pointer: string): Mass | undefin
   const on = references(work, raw.on, ["bar", "panel"], `${pointer}/on`);
   const shakes =
     raw.shakes === undefined ? undefined : positive(work, raw.shakes, "frequency", `${pointer}/shakes`, "frequency");
+  if (raw.fixed === undefined) work.assumed.add("masses are bolted down");
   if (mass === undefined || centre === undefined) return undefined;
   return Object.freeze({
     ref: Object.freeze(ref("mass", raw.id)),

@@ -40,6 +40,7 @@ function resolveEntry(work: Work, raw: StandFile, pointer: string): readonly Sta
     });
     return [];
   }
+  if (part?.brake === true && raw.brake === undefined) work.assumed.add("brakes of casters are not set");
   const good = part !== undefined && suits(work, raw, part, pointer);
   const stands: Stand[] = [];
   for (const [index, written] of raw.bars.entries()) {

@@ -54,6 +54,7 @@ export function resolveSite(work: Work): Site {
 export function resolveFloor(work: Work): Floor {
   const raw = work.file.floor;
   const stands = (work.file.stands ?? []).length > 0;
+  if (stands && raw?.z === undefined) work.assumed.add("the floor is at height 0 of the drawing");
   if (stands && (raw?.slope === undefined || raw.uneven === undefined)) work.assumed.add("the floor is level and even");
   if (stands && raw?.friction === undefined) work.assumed.add(`friction between feet and floor is ${FLOOR_FRICTION}`);
   const zero = si(0, "length");

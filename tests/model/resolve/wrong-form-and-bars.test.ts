@@ -164,4 +164,10 @@ tells([
       '4:15 unknown-key: the key "parts"; expected one of $schema, format, title, revision, notes, units, stock, defaults, site, floor, criteria, kits, bars, joints, fastenings, ties, pivots, panels, doors, stands, masses, loads, cases, groups, zones, copies',
     ],
   ],
+  [
+    "a cap for another profile",
+    '"tall": "+z"',
+    '"tall": "+z", "ends": {"both": {"cap": "cap-40"}}',
+    ['7:129 part-does-not-fit: cap "cap-40" on a 40x80-8; expected a cap that closes the profile'],
+  ],
 ]);
