@@ -1,7 +1,7 @@
 import { Option } from "commander";
 import { Unusable } from "./unusable.ts";
 
-export const FORMATS = ["text", "json", "sarif"] as const;
+const FORMATS = ["text", "json", "sarif"] as const;
 export type Format = (typeof FORMATS)[number];
 
 /** One report to write: in which form, and to which file; standard output where there is none. */

@@ -13,12 +13,10 @@ function meant(word: string, known: readonly string[]): string {
 
 /** What the parser of arguments refuses, in our words; undefined when nothing is wrong (help and version were shown). */
 export function usageWords(error: CommanderError, program: Command): string | undefined {
+  if (error.exitCode === 0) return undefined;
   const word = quotedIn(error.message);
   const commands = program.commands;
   switch (error.code) {
-    case "commander.helpDisplayed":
-    case "commander.version":
-      return undefined;
     case "commander.help":
       return "say what to do: a command is missing";
     case "commander.unknownCommand":

@@ -8,7 +8,7 @@ import { isInside } from "./inside.ts";
 import { namedFile, readNamed } from "./named-file.ts";
 import { readBytes } from "./read-bytes.ts";
 
-export const HOUSE_FILE = "trysquare.house.json";
+const HOUSE_FILE = "trysquare.house.json";
 
 /** House files based on one another, and all that belong to one house. */
 const MOST_DEEP = 16;

@@ -58,6 +58,12 @@ describe("the exit code", () => {
       ["inspect", "sound.frame.json", "--to", "./sound.frame.json"],
       "would replace sound.frame.json",
     ],
+    [
+      "a report that would replace the house",
+      ["inspect", "sound.frame.json", "--house", "note.frame.json", "--to", "note.frame.json"],
+      "would replace note.frame.json",
+    ],
+    ["more words than a command takes", ["rules", "a", "b"], "too many words"],
     ["a house file that does not exist", ["inspect", "sound.frame.json", "--house", "no.json"], "it does not exist"],
     ["an unknown rule", ["rules", "bar.sgas"], "did you mean bar.sags?"],
   ])("is 2 for %s, and says so in one line or two", async (_, args, words) => {
@@ -95,7 +101,8 @@ describe("the exit code", () => {
 
   it("is 0 for help and version", async () => {
     expect(await place.run(["--version"])).toMatchObject({ code: 0, stdout: "0.0.0-test\n", stderr: "" });
-    expect((await place.run(["--help"])).code).toBe(0);
+    for (const args of [["--help"], ["help"], ["help", "inspect"]])
+      expect(await place.run(args)).toMatchObject({ code: 0, stderr: "" });
     expect((await place.run(["inspect", "--help"])).stdout).toContain("--gate <level>");
   });
 });

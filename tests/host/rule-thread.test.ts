@@ -129,7 +129,11 @@ describe("a module that holds no proper rules", () => {
       () => ({ path: folder.write("hangs.mjs", "for (;;) {}"), name: "hangs.mjs" }),
       "did not come to an end",
     ],
-    ["is not there", () => ({ path: folder.at("gone.mjs"), name: "gone.mjs" }), "gone.mjs cannot be loaded: it, or a module it imports, does not exist"],
+    [
+      "is not there",
+      () => ({ path: folder.at("gone.mjs"), name: "gone.mjs" }),
+      "gone.mjs cannot be loaded: it, or a module it imports, does not exist",
+    ],
   ])("is refused when it %s", async (_, make, words) => {
     await expect(startRuleThread(entry, [make()], SHORT)).rejects.toThrow(words);
   });

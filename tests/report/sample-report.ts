@@ -3,9 +3,9 @@ import type { Place } from "../../src/model/problem.ts";
 import { ref } from "../../src/model/ref.ts";
 
 /** Reports written by hand: what an engine could say of an invented potting bench. */
-export const file = "frames/potting-bench.frame.json";
+const file = "frames/potting-bench.frame.json";
 
-export function placeAt(line: number, pointer: string, inFile = file): Place {
+function placeAt(line: number, pointer: string, inFile = file): Place {
   return { file: inFile, pointer, line, column: 5, endLine: line, endColumn: 60 };
 }
 

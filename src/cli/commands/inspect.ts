@@ -19,7 +19,7 @@ interface InspectOptions {
 async function refuseInputs(planned: readonly PlannedReport[], files: readonly FrameFile[]): Promise<void> {
   for (const { to } of planned) {
     const input = to === undefined ? undefined : await sameFile(to, files);
-    if (input !== undefined) throw new Unusable(`--to ${to} would replace ${input.name}, which is to be inspected`);
+    if (input !== undefined) throw new Unusable(`--to ${to} would replace ${input.name}, which is read`);
   }
 }
 
@@ -41,7 +41,8 @@ export function registerInspect(program: Command, context: Context): void {
     const planned = plan.reports();
     const { files, unmatched } = await frameFiles(args);
     if (unmatched.length > 0) throw new Unusable(`no file matches ${unmatched.join(", ")}`);
-    await refuseInputs(planned, files);
+    const { house } = options;
+    await refuseInputs(planned, house === undefined ? files : [...files, { path: house, name: house }]);
     const outlets: Outlet[] = [];
     for (const { as, to } of planned) {
       const coloured = to === undefined && wantsColour(options.colour, context.terminal);
@@ -50,7 +51,7 @@ export function registerInspect(program: Command, context: Context): void {
       outlets.push({ reporter, sink: to === undefined ? context.stdout : atomicFile(to) });
     }
     const { prepareRun } = await import("../prepare-run.ts");
-    const run = await prepareRun(files, options.house, context);
+    const run = await prepareRun(files, house, context);
     const judged = async function* () {
       for await (const report of run.reports) {
         context.exit(exitFor(report, options.gate));

@@ -7,7 +7,7 @@ import { RulesUnusable } from "./load-rules.ts";
 import type { ModuleToLoad } from "./protocol.ts";
 
 /** Time one rule of a team may take for one frame, milliseconds. */
-export const RULE_BUDGET = 10_000;
+const RULE_BUDGET = 10_000;
 
 export interface RuleThread {
   readonly cards: readonly RuleCard[];
