@@ -6,10 +6,10 @@ import type { SolvedState } from "./statics/state.ts";
 function loadsOn(solution: Solution, combination: number, member: number): Factored {
   const factors = solution.combinations[combination] ?? [];
   const found: (readonly [number, NonNullable<ReturnType<Solution["cases"][number]["byMember"]["get"]>>])[] = [];
-  solution.cases.forEach((applied, c) => {
-    const loads = applied.byMember.get(member);
-    const factor = factors[c] ?? 0;
-    if (loads && factor !== 0) found.push([factor, loads]);
+  factors.forEach((factor, c) => {
+    if (factor === 0) return;
+    const loads = solution.cases[c]?.byMember.get(member);
+    if (loads) found.push([factor, loads]);
   });
   return found;
 }

@@ -1,8 +1,8 @@
 import type { Vec3 } from "../../geometry/vector.ts";
-import { add, cross, subtract } from "../../geometry/vector.ts";
+import { add, cross, dot, subtract } from "../../geometry/vector.ts";
 import { MechanicsInputError } from "../errors.ts";
-import type { FrameModel, LineLoad, LoadCase, Member, MemberLoad, NodeLoad, PointLoad } from "../model.ts";
-import { into, ORIGIN } from "../triad.ts";
+import type { FrameModel, LineLoad, LoadCase, Member, NodeLoad, PointLoad, Triad } from "../model.ts";
+import { ORIGIN } from "../triad.ts";
 
 /** A load on a member, local axes: six components (force x y z, moment x y z) at `start` and at `end`; for a point load start = end. */
 export interface LocalLoad {
@@ -22,37 +22,47 @@ export interface LocalLoads {
 
 export type LoadsByMember = ReadonlyMap<number, LocalLoads>;
 
-function six(member: Member, force: Vec3, moment: Vec3, arm: Vec3): number[] {
-  return [...into(member.axes, force), ...into(member.axes, add(moment, cross(arm, force)))];
+/** Force and moment of a load that acts at `arm` from the axis, in local components, written to six places. */
+function writeSix(out: Float64Array, at: number, { x, y, z }: Triad, force: Vec3, moment: Vec3, arm: Vec3): void {
+  const turned = arm === ORIGIN ? moment : add(moment, cross(arm, force));
+  out[at] = dot(x, force);
+  out[at + 1] = dot(y, force);
+  out[at + 2] = dot(z, force);
+  out[at + 3] = dot(x, turned);
+  out[at + 4] = dot(y, turned);
+  out[at + 5] = dot(z, turned);
 }
 
-function localPoint(member: Member, load: PointLoad): LocalLoad {
-  const value = six(member, load.force ?? ORIGIN, load.moment ?? ORIGIN, load.arm ?? ORIGIN);
-  return { kind: "point", start: load.along, end: load.along, value: Float64Array.of(...value, ...value) };
-}
+const NO_LINE = [ORIGIN, ORIGIN] as const;
 
-function localLine(member: Member, load: LineLoad): LocalLoad {
-  const [force, moment, arm] = [load.force ?? [ORIGIN, ORIGIN], load.moment ?? [ORIGIN, ORIGIN], load.arm ?? ORIGIN];
-  const value = Float64Array.of(...six(member, force[0], moment[0], arm), ...six(member, force[1], moment[1], arm));
-  return { kind: "line", start: load.start, end: load.end, value };
+function localValue({ axes }: Member, load: PointLoad | LineLoad): Float64Array {
+  const value = new Float64Array(12);
+  const arm = load.arm ?? ORIGIN;
+  if (load.kind === "point") {
+    writeSix(value, 0, axes, load.force ?? ORIGIN, load.moment ?? ORIGIN, arm);
+    value.copyWithin(6, 0, 6);
+  } else {
+    const [force, moment] = [load.force ?? NO_LINE, load.moment ?? NO_LINE];
+    writeSix(value, 0, axes, force[0], moment[0], arm);
+    writeSix(value, 6, axes, force[1], moment[1], arm);
+  }
+  return value;
 }
 
 /** A station computed by a caller may lie this fraction of the length outside the member; it is then moved to the end. */
 const STATION_TOLERANCE = 1e-9;
 
-function onMember(load: LocalLoad, length: number, m: number): LocalLoad {
+function compileOne(load: PointLoad | LineLoad, member: Member, length: number): LocalLoad {
+  const [start, end] = load.kind === "point" ? [load.along, load.along] : [load.start, load.end];
   const slack = STATION_TOLERANCE * length;
-  if (!(load.start >= -slack && load.end <= length + slack && load.start <= load.end)) {
-    throw new MechanicsInputError(`a load lies outside member ${m} (stations ${load.start} to ${load.end} m)`);
+  if (!(start >= -slack && end <= length + slack && start <= end)) {
+    throw new MechanicsInputError(`a load lies outside member ${load.member} (stations ${start} to ${end} m)`);
   }
-  const inside = (x: number): number => Math.min(Math.max(x, 0), length);
-  return { ...load, start: inside(load.start), end: inside(load.end) };
-}
-
-function compileOne(load: Exclude<MemberLoad, { kind: "strain" }>, member: Member, length: number): LocalLoad {
-  const local = load.kind === "point" ? localPoint(member, load) : localLine(member, load);
-  if (!local.value.every(Number.isFinite)) throw new MechanicsInputError("a load is not a finite number");
-  return onMember(local, length, load.member);
+  const value = localValue(member, load);
+  for (const component of value) {
+    if (!Number.isFinite(component)) throw new MechanicsInputError("a load is not a finite number");
+  }
+  return { kind: load.kind, start: Math.max(start, 0), end: Math.min(end, length), value };
 }
 
 /** The member loads of a case in local axes, by member. Throws MechanicsInputError. */
