@@ -3,6 +3,7 @@ import { quote } from "../text/quote.ts";
 import { si } from "../units/quantity.ts";
 import { type CrossSection, crossSection } from "./cross-section.ts";
 import { crossing, insideRing } from "./crossing.ts";
+import { frozen } from "./frozen.ts";
 import type { Pair } from "./pair.ts";
 import { torquesOf } from "./resolve-series.ts";
 import { asHole, asOutline, withoutRepeats } from "./ring.ts";
@@ -37,7 +38,7 @@ function generated(
   }
   let drawnOnce: CrossSection | undefined;
   const section = (): CrossSection => {
-    drawnOnce ??= crossSection(base.cell, raw.columns, raw.rows, closed);
+    drawnOnce ??= frozen(crossSection(base.cell, raw.columns, raw.rows, closed));
     return drawnOnce;
   };
   const { name: _series, cell, ...common } = base;

@@ -2,6 +2,7 @@ import type { Series as RawSeries } from "../generated/stock-file.generated.ts";
 import { pointerTo } from "../text/pointer.ts";
 import { type Si, si } from "../units/quantity.ts";
 import { type Cell, impossible } from "./cell.ts";
+import { readOnly } from "./frozen.ts";
 import { LIP_SOURCE, lipRating } from "./lip-rating.ts";
 import type { Material, Series } from "./stock.ts";
 import type { StockReader } from "./stock-reader.ts";
@@ -49,7 +50,7 @@ export function torquesOf(
   for (const [thread, value] of Object.entries(raw ?? {})) {
     if (value !== undefined) torques.set(thread, read.size(value, "moment", pointerTo(at, thread), "torque"));
   }
-  return torques;
+  return readOnly(torques);
 }
 
 function ratingOf(raw: RawSeries, cell: Cell, material: Material | undefined, at: string, read: StockReader) {

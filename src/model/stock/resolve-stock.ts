@@ -2,6 +2,7 @@ import type { Profile, Series, StockFile } from "../generated/stock-file.generat
 import type { Problem } from "../problem.ts";
 import type { Complaint } from "../resolve/complaints.ts";
 import { quote } from "../text/quote.ts";
+import { frozen, readOnly } from "./frozen.ts";
 import { resolveConnector } from "./resolve-connector.ts";
 import { resolveNut, resolveScrews, resolveTools } from "./resolve-fasteners.ts";
 import { resolveCap, resolveGasket, resolveMaterial, resolveSheets, resolveStand } from "./resolve-others.ts";
@@ -72,7 +73,7 @@ function addList<Raw, Part extends { readonly name: string }>(
         read.refuse("duplicate-name", `${here}/name`, found, "a name of its own for every part of a list");
       }
       seen.add(part.name);
-      into.set(part.name, part);
+      into.set(part.name, frozen(part));
     }
   });
 }
@@ -121,7 +122,8 @@ export function addStock(
   const work = files.map((file) => ({ file, adding: { draft, refused, read: stockReader(file.units, refused) } }));
   for (const { file, adding } of work) addFile(file, adding);
   for (const { file, adding } of work) checkReferences(file, adding);
-  return { stock: draft, complaints: work.map(({ adding }) => adding.read.complaints) };
+  for (const map of Object.values(draft)) readOnly<unknown>(map);
+  return { stock: Object.freeze(draft), complaints: work.map(({ adding }) => adding.read.complaints) };
 }
 
 /** A stock file that its schema accepts, and where its values stand. */

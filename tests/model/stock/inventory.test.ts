@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { builtinStock } from "../../../src/model/stock/builtin-stock.ts";
 import { referenceCheck } from "../../references/load-reference.ts";
-import { areaOf } from "./measure.ts";
+import { areaOf, secondMomentOf } from "./measure.ts";
 
 const stock = builtinStock();
 
@@ -28,6 +28,17 @@ test.each(MASSES)("%s weighs between %d and %d kg/m (common practice)", (name, l
   const mass = areaOf(profile.region) * (stock.materials.get(profile.material)?.density ?? Number.NaN);
   expect(mass).toBeGreaterThanOrEqual(low);
   expect(mass).toBeLessThanOrEqual(high);
+});
+
+test.each([
+  ["40x40-8", 8, 12],
+  ["40x40-8-light", 6.5, 9],
+  ["40x80-8", 60, 85],
+  ["80x80-8", 110, 160],
+])("the second moment of %s about z lies between %d and %d cm⁴ (common practice)", (name, low, high) => {
+  const region = stock.profiles.get(name)?.region ?? { outer: [], holes: [] };
+  expect(secondMomentOf(region) / 1e-8).toBeGreaterThan(low);
+  expect(secondMomentOf(region) / 1e-8).toBeLessThan(high);
 });
 
 test("a name says width x height - slot size", () => {

@@ -268,3 +268,27 @@ test("names of the language's own are names like others", () => {
   expect(stock.connectors.get("__proto__")?.slotSize).toBe("8");
   expect(told({ connectors: [{ ...TIE, screw: "constructor" }] })[0]).toMatch(/^unknown-stock/);
 });
+
+type Open = { [key: string]: Open } & Open[] & Map<string, unknown>;
+
+test("nobody can change the stock for the next frame", () => {
+  const stock = builtinStock();
+  // As a rule in plain JavaScript sees it.
+  const open = stock as unknown as { readonly [K in keyof Stock]: Map<string, Open> };
+  const profile = open.profiles.get("40x80-8") as Open;
+  const attempts: readonly (() => unknown)[] = [
+    () => open.profiles.clear(),
+    () => open.profiles.delete("40x80-8"),
+    () => open.profiles.set("40x80-8", profile),
+    () => open.series.get("40-8")?.torques?.set("M8", 1),
+    () => Object.assign(stock, { profiles: new Map() }),
+    () => Object.assign(profile, { width: 1 }),
+    () => Object.assign(profile, { region: { outer: [], holes: [] } }),
+    () => Object.assign(profile.slots?.[0] ?? {}, { lip: 1 }),
+    () => profile.region?.outer?.pop(),
+    () => profile.region?.outer?.[0]?.pop(),
+    () => open.connectors.get("inside-bracket-40")?.legs?.a?.holes?.pop(),
+  ];
+  for (const attempt of attempts) expect(attempt).toThrow(TypeError);
+  expect(stock.profiles.size).toBeGreaterThan(50);
+});
