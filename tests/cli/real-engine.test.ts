@@ -8,25 +8,10 @@ let place: Place;
 beforeAll(async () => {
   place = await makePlace("real");
   copyFileSync("docs/demo/first-bench.frame.json", join(place.folder, "bench.frame.json"));
-  // Uses the same library as the command does: defineRule, a fact of the built-in rules, a criterion of its own.
-  place.write(
-    "rules/short-bar.mjs",
-    `import { defineCriterion, defineRule, facts, si } from "../../bundle/index.js";
-     const shortest = defineCriterion({ name: "shortest-bar", quantity: "length", standard: "1 m", about: "shortest bar we cut", basis: "our saw" });
-     export const rule = defineRule({
-       id: "acme:bar.short", title: "Bars are long enough for our saw", group: "bars", level: "hold", basis: ["our saw"],
-       needs: { tubes: facts.tubes, placements: facts.placements }, criteria: { shortest },
-       messages: { short: { text: "is {length:length} long", measures: "length", sense: "at least" } },
-       *inspect({ tubes }, { shortest }, say) {
-         if (tubes.size === 0) throw new Error("no tubes");
-         for (const tube of tubes.values()) {
-           const bar = { kind: "bar", id: tube.bar.ref.id };
-           const length = si(tube.length, "length");
-           yield say.short(bar, { length }, { measured: length, limit: shortest });
-         }
-       },
-     });`,
-  );
+  // The rule that the page shows, with the library that the command itself uses.
+  const page = readFileSync("docs/house-format.md", "utf8");
+  const [, shown = ""] = /^```js\n([^]*?)^```$/m.exec(page) ?? [];
+  place.write("rules/short-bar.mjs", shown.replace('from "trysquare"', 'from "../../bundle/index.js"'));
   place.write("team.house.json", '{"format":1,"rules":["rules/short-bar.mjs"],"criteria":{"shortest-bar":"800 mm"}}');
 });
 afterAll(() => place.remove());
