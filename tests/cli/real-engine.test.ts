@@ -10,7 +10,7 @@ beforeAll(async () => {
   copyFileSync("docs/demo/first-bench.frame.json", join(place.folder, "bench.frame.json"));
   // The rule that the page shows, with the library that the command itself uses.
   const page = readFileSync("docs/house-format.md", "utf8");
-  const [, shown = ""] = /^```js\n([^]*?)^```$/m.exec(page) ?? [];
+  const [, shown = ""] = /^```js\n([\s\S]*?)^```$/m.exec(page) ?? [];
   place.write("rules/short-bar.mjs", shown.replace('from "trysquare"', 'from "../../bundle/index.js"'));
   place.write("team.house.json", '{"format":1,"rules":["rules/short-bar.mjs"],"criteria":{"shortest-bar":"800 mm"}}');
 });

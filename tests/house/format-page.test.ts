@@ -5,7 +5,7 @@ import { readConcessions, readHouse } from "../../src/house/read-house.ts";
 const page = readFileSync("docs/house-format.md", "utf8");
 
 function block(kind: string): Uint8Array {
-  const [, text = ""] = new RegExp(`^\`\`\`json ${kind}\\n([^]*?)^\`\`\`$`, "m").exec(page) ?? [];
+  const [, text = ""] = new RegExp(`^\`\`\`json ${kind}\\n([\\s\\S]*?)^\`\`\`$`, "m").exec(page) ?? [];
   return new TextEncoder().encode(text);
 }
 
