@@ -14,7 +14,7 @@ export type ConnectorSpec = Omit<ConnectorChoice, "ref" | "torque"> & { readonly
 type Fixings = Pick<KitItem, "screw" | "nut" | "torque" | "lock" | "omit">;
 
 /** Ids of the holes a screw can be left out of. */
-export function holeIds(part: Connector): readonly string[] {
+function holeIds(part: Connector): readonly string[] {
   if (part.kind === "bracket") return [...part.legs.a.holes, ...part.legs.b.holes].map((hole) => hole.id);
   return "holes" in part ? part.holes.map((hole) => hole.id) : [];
 }
@@ -35,28 +35,12 @@ function omitted(work: Work, part: Connector, omit: readonly string[] | undefine
   return Object.freeze([...new Set(omit)]);
 }
 
-function torqueOf(work: Work, raw: Fixings, pointer: string): Si<"moment"> | "rated" | undefined {
-  const own = raw.torque;
-  const written = own ?? work.file.defaults?.torque;
+function torqueOf(work: Work, { torque }: Fixings, pointer: string): Si<"moment"> | "rated" | undefined {
+  const standard = work.file.defaults?.torque;
+  const written = torque ?? standard;
   if (written === undefined) work.assumed.add("screws are tightened to their rated torque");
   if (written === undefined || written === "rated") return "rated";
-  if (own !== undefined) return positive(work, own, "moment", `${pointer}/torque`, "torque");
-  return defaultTorque(work);
-}
-
-/** The frame's default torque; read once, so that it is complained about once. */
-const defaults = new WeakMap<Work, { readonly torque: Si<"moment"> | undefined }>();
-
-function defaultTorque(work: Work): Si<"moment"> | undefined {
-  let read = defaults.get(work);
-  if (read === undefined) {
-    const written = work.file.defaults?.torque ?? "rated";
-    read = {
-      torque: written === "rated" ? undefined : positive(work, written, "moment", "/defaults/torque", "torque"),
-    };
-    defaults.set(work, read);
-  }
-  return read.torque;
+  return positive(work, written, "moment", torque === undefined ? "/defaults/torque" : `${pointer}/torque`, "torque");
 }
 
 function nutOf(work: Work, raw: Fixings): NutKind {

@@ -2,7 +2,7 @@ import type { FrameFile } from "../generated/frame-file.generated.ts";
 import type { Kind } from "../ref.ts";
 import type { Stock } from "../stock/stock.ts";
 import { nearest } from "../text/nearest.ts";
-import { quote } from "../text/quote.ts";
+import { quote, showHidden } from "../text/quote.ts";
 import type { UnitSystem } from "../units/unit-system.ts";
 import type { Complaint } from "./complaints.ts";
 import type { Named, Names } from "./names.ts";
@@ -78,8 +78,12 @@ export function stockPart<T>(
   return undefined;
 }
 
-/** Gives a part its id; complains when another part has it. */
+/** Gives a part its id; complains when another part has it, and when it could be read as another. */
 export function name(work: Work, id: string, named: Named, idPointer: string): void {
+  if (showHidden(id) !== id) {
+    const found = `id "${quote(id)}" with a sign that does not show`;
+    refuse(work, "hidden-sign", idPointer, { found, expected: "an id of signs that show" });
+  }
   const other = work.names.get(id);
   if (other === undefined) {
     work.names.set(id, named);

@@ -170,4 +170,10 @@ tells([
     '"tall": "+z", "ends": {"both": {"cap": "cap-40"}}',
     ['7:129 part-does-not-fit: cap "cap-40" on a 40x80-8; expected a cap that closes the profile'],
   ],
+  [
+    "an id with a sign that does not show",
+    '"id": "vice"',
+    '"id": "vi\u200bce"',
+    ['25:21 hidden-sign: id "vi\\u200bce" with a sign that does not show; expected an id of signs that show'],
+  ],
 ]);
