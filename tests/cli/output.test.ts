@@ -118,6 +118,15 @@ describe("several reports of one run", () => {
     expect(stdout).toContain("a licensed engineer decide.");
   });
 
+  it("are refused whole when the disk takes no more, and the old file stands", async () => {
+    place.write("full/old.txt", "old");
+    const { stdout, stderr } = await place.shell(
+      "ulimit -f 16; $T inspect many.frame.json --to full/old.txt; echo $?; cat full/old.txt; ls -A full",
+    );
+    expect(stdout).toBe("4\noldold.txt\n");
+    expect(stderr).toContain("the file would become too large");
+  });
+
   it("keep the mode of a file they replace, and leave no temporary file", async () => {
     const path = place.write("mode/old.txt", "old");
     chmodSync(path, 0o640);

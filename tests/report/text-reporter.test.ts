@@ -36,7 +36,7 @@ UNDECIDED because of frame.loose; keeps the frame from accept
 concession: bar.twists on rail-9 matches nothing
 
 5 rules ran on 61 parts: 95 met, 3 not met, 1 undecided, 1 conceded (1 cause of undecided).
-The closest to its limit: joint.slips on rail-1.from, 1.10 kN against 1.20 kN (92 %).
+Closest to its limit: joint.slips on rail-1.from, 1.10 kN against 1.20 kN (92 %).
 Assumed: torque as rated; end-load nuts.
 A screening aid, not a stamp: local codes and a licensed engineer decide.
 `);
@@ -47,7 +47,7 @@ A screening aid, not a stamp: local codes and a licensed engineer decide.
     expect(lines[0]).toBe("frames/a-shelf.frame.json · 22 bars, 34 joints, 3 load cases · ACCEPT");
     expect(lines.slice(-3)).toEqual([
       "1 rule ran on 61 parts: 34 met, 0 not met, 0 undecided, 0 conceded.",
-      "The closest to its limit: joint.slips on rail-1.from, 1.10 kN against 1.20 kN (92 %).",
+      "Closest to its limit: joint.slips on rail-1.from, 1.10 kN against 1.20 kN (92 %).",
       "A screening aid, not a stamp: local codes and a licensed engineer decide.",
     ]);
   });
@@ -67,6 +67,8 @@ A screening aid, not a stamp: local codes and a licensed engineer decide.
     const failures = [{ rule: "acme:gap", message: "it threw an exception" }];
     const text = print([{ ...rejected, complete: false, failures }]);
     expect(text).toContain("· REJECT, INCOMPLETE\n");
+    const failed = { ...rejected, complete: false, failures };
+    expect(print([accepted, failed])).toMatch(/\n2 frames: 1 reject, 1 accept, 1 of them incomplete · 3 findings\n$/);
     expect(text).toContain("FAILED rule acme:gap: it threw an exception\n");
   });
 

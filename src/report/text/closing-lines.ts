@@ -28,7 +28,7 @@ function closestOf(tallies: readonly Tally[]): string | undefined {
   }
   if (closest === undefined) return undefined;
   const { rule, near } = closest;
-  return `closest to its limit: ${rule} on ${near.at.id}, ${near.measured} against ${near.limit} (${percent(near.utilisation)})`;
+  return `Closest to its limit: ${rule} on ${near.at.id}, ${near.measured} against ${near.limit} (${percent(near.utilisation)})`;
 }
 
 /** What was looked at and how it came out, also when all is well; then what was assumed; then the caution. */
@@ -51,7 +51,7 @@ export function* closingLines(page: Page, report: Report): Generator<string> {
       `${count(tallies.length, "rule")} ran on ${count(counts.parts, "part")}: ${outcome.join(", ")}${causes}.`,
     );
     const closest = closestOf(tallies);
-    yield paragraph(page, closest === undefined ? "No margin to a limit was measured." : `The ${closest}.`);
+    yield paragraph(page, closest === undefined ? "No margin to a limit was measured." : `${closest}.`);
   }
   if (assumed.length > 0) yield paragraph(page, `Assumed: ${assumed.join("; ")}.`);
   yield paragraph(page, CAUTION, 0, page.ink.why);

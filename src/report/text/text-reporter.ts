@@ -60,12 +60,14 @@ export function textReporter({ width = STANDARD_WIDTH, coloured = false }: TextO
   const verdicts = new Map<Verdict, number>();
   let frames = 0;
   let findings = 0;
+  let incomplete = 0;
   return {
     begin: () => [],
     *frame(report) {
       if (frames > 0) yield "\n";
       frames++;
       findings += report.findings.length;
+      if (!report.complete && report.verdict !== "unread") incomplete++;
       verdicts.set(report.verdict, (verdicts.get(report.verdict) ?? 0) + 1);
       yield headerOf(page, report);
       yield "\n";
@@ -79,6 +81,7 @@ export function textReporter({ width = STANDARD_WIDTH, coloured = false }: TextO
       const words = VERDICTS.filter((verdict) => verdicts.has(verdict)).map(
         (verdict) => `${verdicts.get(verdict)} ${verdict}`,
       );
+      if (incomplete > 0) words.push(`${incomplete} of them incomplete`);
       yield "\n";
       yield paragraph(
         page,
