@@ -11,7 +11,7 @@ const SMALLEST = 1e-9;
 const LARGEST = 1e6;
 
 /** Outlines of more points, holes included, are refused: arcs drawn with 64 points a turn need a tenth of them. */
-const MOST_POINTS = 4000;
+const MOST_POINTS = 5000;
 
 /** One ring on the grid; whole-numbered coordinates, no point repeated in a row. */
 export interface GridRing {

@@ -1,7 +1,7 @@
 import { type Outline, type OutlineSide, outlineOf } from "./outline.ts";
 import type { QuadraticMesh } from "./quadratic-mesh.ts";
 
-/** A sharp corner: its node, and the length of outline on either side over which its stress is averaged, in mesh units. */
+/** A re-entrant corner: its node, and the length of outline on either side over which its stress is averaged, in mesh units. */
 export interface NotchedCorner {
   readonly node: number;
   readonly reach: number;
@@ -22,8 +22,9 @@ interface Sample {
  * Greatest shear stress of torsion for unit twist and unit shear modulus, in mesh units.
  *
  * It occurs on the outline (the squared stress is subharmonic), where it runs along it and is φ's derivative plus the lever about the
- * axis. Between samples of one straight stretch the peak is that of the parabola through three of them. At sharp corners the ideal
- * stress is infinite: its mean over `reach` counts instead (H. Neuber, "Kerbspannungslehre", Springer: the material answers to a mean).
+ * axis. Between samples of one straight stretch the peak is that of the parabola through three of them. At re-entrant corners the
+ * ideal stress peaks, without bound at sharp ones; its mean over `reach` counts there (H. Neuber, "Kerbspannungslehre", Springer:
+ * the material answers to a mean).
  */
 export function peakShear(mesh: QuadraticMesh, warping: Float64Array, corners: readonly NotchedCorner[]): number {
   const outline = outlineOf(mesh);
@@ -37,7 +38,7 @@ export function peakShear(mesh: QuadraticMesh, warping: Float64Array, corners: r
   return peak;
 }
 
-/** Mean shear along the outline from a node over `reach`: the difference of φ there, and the lever, constant on a straight line. */
+/** Mean shear along the outline from a node over `reach`: the difference of φ, and the levers of the sides passed. */
 function meanFrom(
   mesh: QuadraticMesh,
   warping: Float64Array,
@@ -46,14 +47,16 @@ function meanFrom(
   reach: number,
 ): number {
   let run = 0;
+  let levers = 0;
   let at = node;
   for (let side = ways.get(at); side; side = ways.get(at)) {
     const forward = side.from === at;
-    const share = Math.min(1, (reach - run) / side.length);
+    const part = Math.min(side.length, reach - run);
+    levers += part * leverOf(mesh, side, at);
     if (run + side.length >= reach) {
-      const s = forward ? 2 * share - 1 : 1 - 2 * share;
-      const rise = (valueOn(side, warping, s) - (warping[node] as number)) * (forward ? 1 : -1);
-      return rise / reach + leverOf(mesh, side, node);
+      const s = (2 * part) / side.length - 1;
+      const rise = valueOn(side, warping, forward ? s : -s) - (warping[node] as number);
+      return (forward ? rise : -rise) / reach + levers / reach;
     }
     run += side.length;
     at = forward ? side.to : side.from;

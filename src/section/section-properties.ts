@@ -24,8 +24,8 @@ export interface SectionProperties extends Moments {
   /** Bounds between which J lies [m⁴]. */
   readonly torsionBand: { readonly low: number; readonly high: number };
   /**
-   * Torsional modulus [m³]: greatest shear stress = torque / Wt. At sharp re-entrant corners the ideal stress is infinite; its mean
-   * over half the wall thickness there counts instead (docs/method/section.md, "Sharp corners"). For static strength, not fatigue.
+   * Torsional modulus [m³]: greatest shear stress = torque / Wt. At re-entrant corners, where the ideal stress peaks or is infinite,
+   * its mean over half the wall thickness counts (docs/method/section.md, "Re-entrant corners"). For static strength, not fatigue.
    */
   readonly Wt: number;
   /** Warping constant [m⁶]: ∫ω² dA with ω the Saint-Venant warping function about the shear centre. */

@@ -1,4 +1,4 @@
-import { type SharpCorner, sharpCorners } from "./corners.ts";
+import { type ReentrantCorner, reentrantCorners } from "./corners.ts";
 import { type Flexure, solveFlexure } from "./flexure.ts";
 import { type Grid, ringArea } from "./grid.ts";
 import { eliminationOrder, HELD, laplaceSystem } from "./laplace.ts";
@@ -13,7 +13,7 @@ export interface SectionSolution extends Pick<Flexure, "Avy" | "Avz" | "shearCen
   /** Bounds of the torsion constant. */
   readonly low: number;
   readonly high: number;
-  /** Greatest shear stress for unit twist and unit shear modulus, averaged at sharp corners. */
+  /** Greatest shear stress for unit twist and unit shear modulus, averaged at re-entrant corners. */
   readonly peak: number;
   readonly triangles: number;
 }
@@ -29,20 +29,20 @@ const MOST_VERTICES = 12_000;
 
 /** Sides are no longer than this, in frame units; eight fit across a section. */
 const LONGEST_SIDE = 0.25;
-/** Towards a sharp corner sides shrink with their distance from it … */
+/** Towards a re-entrant corner sides shrink with their distance from it … */
 const GRADING = 1.5;
 /** … down to this fraction of the room at the corner. */
 const FINEST = 0.1;
-/** Where more corners than this are sharp, most matter little, and a coarser start leaves more of the mesh to where it counts. */
+/** Where there are more corners than this, most matter little, and a coarser start leaves more of the mesh to where it counts. */
 const FEW_CORNERS = 100;
 const FINEST_OF_MANY = 0.5;
 
-/** The stress at a sharp corner is its mean along the outline over this fraction of the room there (see docs/method/section.md). */
+/** The stress at a re-entrant corner is its mean along the outline over this fraction of the room there (see docs/method/section.md). */
 const AVERAGED = 0.5;
 
 /** Meshes, solves and refines where both torsion solutions differ most, until the bounds are close. */
 export function solveSection(grid: Grid, frame: MeshFrame): SectionSolution {
-  const corners = sharpCorners(grid);
+  const corners = reentrantCorners(grid);
   const holes = grid.rings.slice(1).map((ring) => Math.abs(ringArea(ring)) / frame.unit ** 2);
   const notches = corners.map((c) => ({ node: c.vertex, reach: (AVERAGED * c.room) / frame.unit }));
   const triangulation = triangulate(grid);
@@ -86,7 +86,7 @@ function worst(elements: number, coarse: readonly Coarse[]): number[] {
   return found.sort((a, b) => (excess[a] as number) - (excess[b] as number) || a - b);
 }
 
-function sizeField(corners: readonly SharpCorner[], unit: number): SizeField {
+function sizeField(corners: readonly ReentrantCorner[], unit: number): SizeField {
   const finest = corners.length > FEW_CORNERS ? FINEST_OF_MANY : FINEST;
   return (y, z) => {
     let size = LONGEST_SIDE * unit;

@@ -98,7 +98,7 @@ const faulty: readonly (readonly [string, Region, RegExp])[] = [
   ],
   ["a hole in a slot", { outer: s40.outer, holes: [rectangle(4, 4, 0, -13)] }, /hole 1 lies outside the outer ring/],
   ["a hole half outside", { outer: square, holes: [rectangle(10, 10, 20)] }, /hole 1 reaches outside the outer ring/],
-  ["an outline of 4001 points", solid(ellipse(20, 20, 4001)), /4001 points are more than the 4000 a section may have/],
+  ["an outline of 5001 points", solid(ellipse(20, 20, 5001)), /5001 points are more than the 5000 a section may have/],
   ["lengths in nanometres", scaled(solid(square), 1e9), /is no size of a bar; lengths are metres/],
   [
     "a hole touching the outline",

@@ -9,6 +9,7 @@ import {
   millimetres,
   placed,
   rectangle,
+  rounded,
   s40,
   scaled,
   solid,
@@ -185,6 +186,36 @@ describe("how properties change with the drawing", () => {
     const whole = sectionProperties(solid(rectangle(40, 40)));
     expect(whole.torsionBand.low).toBeGreaterThan(2 * half.torsionBand.high);
     expect(relative(whole.A, 2 * half.A)).toBeLessThan(1e-12);
+  });
+});
+
+describe("greatest torsional stress at re-entrant corners", () => {
+  const sharp = sectionProperties(s40);
+
+  it("hardly depends on whether small fillets are drawn", () => {
+    for (const radius of [0.1, 0.3, 1]) {
+      const { Wt, J } = sectionProperties(solid(rounded(s40.outer, radius)));
+      expect(relative(Wt / J, sharp.Wt / sharp.J)).toBeLessThan(0.02);
+    }
+  });
+
+  it("nor on the mesh: half a degree of turning makes another one", () => {
+    const { Wt } = sectionProperties(placed(s40, Math.PI / 360));
+    expect(relative(Wt, sharp.Wt)).toBeLessThan(0.005);
+  });
+
+  it("does not see the corners of a bore drawn as a polygon: 16 sides give what 64 give", () => {
+    const bored = (n: number) => sectionProperties({ outer: rectangle(20, 20), holes: [ellipse(4, 4, n)] }).Wt;
+    expect(relative(bored(16), bored(64))).toBeLessThan(2e-3);
+  });
+
+  it("is that of the thin tube times at most 1.5 in a thin box, whatever the wall (Bredt)", () => {
+    for (const t of [0.5, 1, 2]) {
+      const bredt = 2 * (60 - t) * (30 - t) * t;
+      const factor = bredt / (sectionProperties(box(60, 30, t)).Wt * 1e9);
+      expect(factor).toBeGreaterThan(1.3);
+      expect(factor).toBeLessThan(1.5);
+    }
   });
 });
 

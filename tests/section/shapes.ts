@@ -128,3 +128,27 @@ export function scaled(region: Region, factor: number): Region {
   const grow = (ring: Ring): Ring => ring.map(([y, z]) => [y * factor, z * factor]);
   return { outer: grow(region.outer), holes: region.holes.map(grow) };
 }
+
+/** Rounds every corner of a ring of straight edges by arcs of the radius [mm] in six steps. */
+export function rounded(ring: Ring, radius: number): Ring {
+  const n = ring.length;
+  const point = (i: number): Vec2 => ring[(i + n) % n] ?? [0, 0];
+  const towards = ([y, z]: Vec2, [p, q]: Vec2): Vec2 => {
+    const length = Math.hypot(p - y, q - z);
+    return [(p - y) / length, (q - z) / length];
+  };
+  return ring.flatMap((corner, i) => {
+    const u = towards(corner, point(i - 1));
+    const v = towards(corner, point(i + 1));
+    const half = Math.acos(u[0] * v[0] + u[1] * v[1]) / 2;
+    const middle = towards([0, 0], [u[0] + v[0], u[1] + v[1]]);
+    const r = radius / 1000;
+    const centre: Vec2 = [corner[0] + (middle[0] * r) / Math.sin(half), corner[1] + (middle[1] * r) / Math.sin(half)];
+    // From the foot on the edge before to the foot on the edge after, the short way round.
+    const sense = Math.sign(u[0] * v[1] - u[1] * v[0]);
+    return Array.from({ length: 7 }, (_, k): Vec2 => {
+      const angle = Math.atan2(-middle[1], -middle[0]) + sense * (Math.PI / 2 - half) * (1 - k / 3);
+      return [centre[0] + r * Math.cos(angle), centre[1] + r * Math.sin(angle)];
+    });
+  });
+}
