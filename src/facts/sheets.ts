@@ -17,7 +17,7 @@ export interface LaidSheet {
 const axis = (i: number): Vec3 => [i === 0 ? 1 : 0, i === 1 ? 1 : 0, i === 2 ? 1 : 0];
 
 /** Two directions in the plane, the first nearest to the first axis of the drawing that is not along the normal. */
-function planeAxes(normal: Triple): readonly [Vec3, Vec3] {
+export function planeAxes(normal: Triple): readonly [Vec3, Vec3] {
   const upright = [0, 1, 2].reduce((a, b) =>
     Math.abs(normal[b as 0 | 1 | 2]) > Math.abs(normal[a as 0 | 1 | 2]) + 1e-9 ? b : a,
   );

@@ -1,0 +1,225 @@
+import { area } from "../geometry/polygon.ts";
+import { along, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
+import type { LoadCase, MemberLoad, NodeLoad } from "../mechanics/model.ts";
+import type { Load, Mass } from "../model/frame.ts";
+import { faceNormal } from "./axes.ts";
+import { type Body, bodies, cutStation } from "./bodies.ts";
+import { chooseFace } from "./face-choice.ts";
+import { defineFact } from "./fact.ts";
+import { frameMiddle } from "./frame-middle.ts";
+import { type PanelShare, panelShares } from "./panel-shares.ts";
+import { spreadForce } from "./spread-force.ts";
+import { type Structure, structure } from "./structure.ts";
+import { faceDistance } from "./tubes.ts";
+
+/** Standard gravity, m/s² (ISO 80000-3). */
+export const GRAVITY = 9.80665;
+
+/** Loads that act together, as the solver takes them. */
+export interface ActingCase {
+  /** As the author named it, or "self-weight". */
+  readonly name: string;
+  readonly kind: "permanent" | "variable" | "accidental";
+  /** Cases of one name are places of a roaming load: only one of them acts at a time. */
+  readonly place: number;
+  readonly loads: LoadCase;
+}
+
+export interface Acting {
+  readonly cases: readonly ActingCase[];
+  /** Loads that found nothing to act on, by id. */
+  readonly lost: readonly string[];
+}
+
+/** Places tried for a load that roams along a bar, as shares of its length. */
+const ROAMING = [0, 0.25, 0.5, 0.75, 1] as const;
+const DOWN: Vec3 = [0, 0, -1];
+
+class Gathering {
+  readonly members: MemberLoad[] = [];
+  readonly nodes: NodeLoad[] = [];
+  private readonly structure: Structure;
+  private readonly shares: ReadonlyMap<string, PanelShare>;
+  constructor(known: Structure, shares: ReadonlyMap<string, PanelShare>) {
+    this.structure = known;
+    this.shares = shares;
+  }
+
+  /** A force [N] on a bar at a station, off its axis by `arm` [m]. */
+  point(bar: string, station: number, force: Vec3, arm: Vec3, moment?: Vec3): void {
+    const place = this.structure.locate(bar, station);
+    if (place)
+      this.members.push({
+        kind: "point",
+        member: place.piece,
+        along: place.along,
+        force,
+        arm,
+        ...(moment ? { moment } : {}),
+      });
+  }
+
+  /** A uniform force per length [N/m] on a stretch of a bar. */
+  line(bar: string, from: number, to: number, force: Vec3, arm: Vec3): void {
+    for (const index of this.structure.piecesOf(bar)) {
+      const piece = this.structure.pieces[index];
+      if (!piece) continue;
+      const start = Math.max(from, piece.stations[0]);
+      const end = Math.min(to, piece.stations[1]);
+      if (end - start > 1e-9)
+        this.members.push({
+          kind: "line",
+          member: index,
+          start: start - piece.stations[0],
+          end: end - piece.stations[0],
+          force: [force, force],
+          arm,
+        });
+    }
+  }
+
+  /** A pressure [Pa] on a panel, in a direction. */
+  pressure(panel: string, pressure: number, direction: Vec3): boolean {
+    const share = this.shares.get(panel);
+    for (const strip of share?.strips ?? [])
+      this.line(strip.bar, strip.from, strip.to, scale(direction, pressure * strip.areaPerLength), [0, 0, 0]);
+    return share !== undefined && share.strips.length > 0;
+  }
+}
+
+/** Points at which a thing rests on the bars that carry it. */
+function carriers(
+  mass: Mass,
+  all: ReadonlyMap<string, Body>,
+  shares: ReadonlyMap<string, PanelShare>,
+): { bar: string; station: number; at: Vec3 }[] {
+  const bars = mass.on.flatMap((id) =>
+    shares.get(id) ? [...new Set(shares.get(id)?.strips.map((strip) => strip.bar))] : [id],
+  );
+  const points: { bar: string; station: number; at: Vec3 }[] = [];
+  for (const id of [...new Set(bars)]) {
+    const body = all.get(id);
+    if (!body?.prism) continue;
+    const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
+    const middle = dot(subtract(mass.centre, body.bar.from), body.axes.x);
+    const half = mass.box
+      ? [0, 1, 2].reduce((sum, i) => sum + Math.abs(body.axes.x[i as 0]) * (mass.box?.[i as 0] ?? 0), 0) / 2
+      : 0;
+    for (const station of half > 0.01 ? [middle - half, middle + half] : [middle]) {
+      const at = Math.min(Math.max(station, low), high);
+      points.push({ bar: id, station: at, at: along(body.bar.from, body.axes.x, at) });
+    }
+  }
+  return points;
+}
+
+/** Self-weight, equipment and declared loads on the bars that take them; pressures on panels carried to their bars. */
+export const acting = defineFact<
+  Acting,
+  { bodies: typeof bodies; structure: typeof structure; shares: typeof panelShares; middle: typeof frameMiddle }
+>({
+  id: "acting",
+  needs: { bodies, structure, shares: panelShares, middle: frameMiddle },
+  compute({ bodies: all, structure: known, shares, middle }, frame) {
+    const lost: string[] = [];
+    const masses = new Map(frame.masses.map((mass) => [mass.ref.id, mass]));
+    const heavy = (gathering: Gathering, mass: Mass, force: Vec3): void => {
+      const points = carriers(mass, all, shares);
+      const forces = spreadForce(
+        force,
+        mass.centre,
+        points.map((p) => p.at),
+      );
+      for (const [i, point] of points.entries())
+        gathering.point(point.bar, point.station, forces[i] ?? [0, 0, 0], [0, 0, 0]);
+    };
+
+    const own = new Gathering(known, shares);
+    for (const body of all.values()) {
+      if (!body.prism) continue;
+      const material = frame.stock.materials.get(body.bar.profile.material);
+      const perLength = area(body.bar.profile.region) * (material?.density ?? 2700);
+      own.line(
+        body.bar.ref.id,
+        cutStation(body, "from"),
+        cutStation(body, "to"),
+        scale(DOWN, perLength * GRAVITY),
+        [0, 0, 0],
+      );
+    }
+    for (const { node, joint } of known.links.map((link) => ({
+      node: known.nodeAt(link.onto, link.stations[1]),
+      joint: link,
+    }))) {
+      const mass = joint.connectors.reduce((sum, connector) => sum + connector.part.mass, 0);
+      if (mass > 0) own.nodes.push({ node, force: scale(DOWN, mass * GRAVITY) });
+    }
+    for (const [id, share] of shares)
+      own.pressure(id, share.panel.sheet.density * share.panel.sheet.thickness * GRAVITY, DOWN);
+    for (const mass of frame.masses) if (mass.fixed) heavy(own, mass, scale(DOWN, mass.mass * GRAVITY));
+    const cases: ActingCase[] = [
+      { name: "self-weight", kind: "permanent", place: 0, loads: { members: own.members, nodes: own.nodes } },
+    ];
+
+    for (const mass of frame.masses) {
+      if (mass.fixed) continue;
+      const gathering = new Gathering(known, shares);
+      heavy(gathering, mass, scale(DOWN, mass.mass * GRAVITY));
+      cases.push({ name: mass.ref.id, kind: "variable", place: 0, loads: { members: gathering.members, nodes: [] } });
+    }
+
+    const put = (gathering: Gathering, load: Load, id: string, place: number): boolean => {
+      const { amount, direction } = load;
+      const mass = masses.get(id);
+      if (mass) {
+        if (amount.kind === "force") heavy(gathering, mass, scale(direction, amount.value));
+        return amount.kind === "force";
+      }
+      if (shares.has(id)) {
+        const share = shares.get(id);
+        const pressure =
+          amount.kind === "pressure"
+            ? amount.value
+            : amount.kind === "force"
+              ? amount.value / Math.max(share?.area ?? 0, 1e-9)
+              : undefined;
+        return pressure !== undefined && gathering.pressure(id, pressure, direction);
+      }
+      const body = all.get(id);
+      if (!body?.prism) return false;
+      const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
+      const face = load.face && chooseFace(body, load.face, middle);
+      const arm: Vec3 =
+        face && "is" in face ? scale(faceNormal(body.axes, face.is), faceDistance(body, face.is)) : [0, 0, 0];
+      if (amount.kind === "line") {
+        const [from, to] = load.part ?? [low, high];
+        gathering.line(id, Math.max(from, low), Math.min(to, high), scale(direction, amount.value), arm);
+        return true;
+      }
+      if (amount.kind === "pressure") return false;
+      const share = load.at.kind === "worst" ? (ROAMING[place] ?? 0.5) : 0.5;
+      const station = load.at.kind === "distance" ? load.at.value : low + share * (high - low);
+      if (amount.kind === "moment") gathering.point(id, station, [0, 0, 0], [0, 0, 0], scale(direction, amount.value));
+      else gathering.point(id, station, scale(direction, amount.value), arm);
+      return true;
+    };
+
+    for (const loadCase of frame.cases) {
+      const loads = frame.loads.filter((load) => load.case === loadCase.id);
+      const places = loads.some((load) => load.at.kind === "worst") ? ROAMING.length : 1;
+      for (let place = 0; place < places; place += 1) {
+        const gathering = new Gathering(known, shares);
+        for (const load of loads) {
+          for (const id of load.on) if (!put(gathering, load, id, place) && place === 0) lost.push(load.ref.id);
+        }
+        cases.push({
+          name: loadCase.id,
+          kind: loadCase.kind,
+          place,
+          loads: { members: gathering.members, nodes: gathering.nodes },
+        });
+      }
+    }
+    return { cases, lost };
+  },
+});

@@ -1,0 +1,166 @@
+import type { Vec3 } from "../geometry/vector.ts";
+import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/model.ts";
+import { type Acting, acting } from "./acting.ts";
+import { defineFact } from "./fact.ts";
+import { pushLevel } from "./push-level.ts";
+import { structure } from "./structure.ts";
+
+/**
+ * service: everything at its own size. strength: with partial factors and a frame out of plumb. sway: self-weight and a
+ * push. gravity: strength factors on vertical loads alone, in plumb.
+ */
+export type CombinationKind = "service" | "strength" | "sway";
+
+export interface Combined {
+  /** In words: "1.35 permanent + 1.5 trays + out of plumb along +x". */
+  readonly name: string;
+  readonly kind: CombinationKind;
+  /** One factor a solver case. */
+  readonly factors: readonly number[];
+  /** Whether anything pushes sideways: the feet then hold by friction. */
+  readonly sideways: boolean;
+}
+
+export interface Combinations {
+  readonly cases: readonly SolverCase[];
+  readonly all: readonly Combined[];
+}
+
+/** EN 1990:2002, Table A1.2(B): recommended partial factors (from memory). */
+export const PERMANENT = 1.35;
+export const VARIABLE = 1.5;
+/** Variable loads beside a leaning person: 1.5 × 0.7, the value of ψ0 for most uses (EN 1990:2002, Table A1.1, from memory). */
+const BESIDE = 1.05;
+/** EN 1993-1-1:2005, 5.3.2: a frame stands out of plumb by this much, rad. */
+export const OUT_OF_PLUMB = 1 / 200;
+/** A person leans on it, N (common practice); a push at which it should still feel firm, N (common practice). */
+export const LEAN = 250;
+export const PUSH = 150;
+
+const SIDES: readonly { readonly words: string; readonly axis: 0 | 1; readonly sign: 1 | -1 }[] = [
+  { words: "+x", axis: 0, sign: 1 },
+  { words: "-x", axis: 0, sign: -1 },
+  { words: "+y", axis: 1, sign: 1 },
+  { words: "-y", axis: 1, sign: -1 },
+];
+
+/** The weight in a case laid over sideways: what leaning by one radian would put across. */
+function sideways(loads: SolverCase, axis: 0 | 1): SolverCase {
+  const over = (f: Vec3): Vec3 => (axis === 0 ? [-f[2], 0, 0] : [0, -f[2], 0]);
+  const members: MemberLoad[] = [];
+  for (const load of loads.members ?? []) {
+    if (load.kind === "point" && load.force)
+      members.push({ kind: "point", member: load.member, along: load.along, force: over(load.force) });
+    if (load.kind === "line" && load.force)
+      members.push({
+        kind: "line",
+        member: load.member,
+        start: load.start,
+        end: load.end,
+        force: [over(load.force[0]), over(load.force[1])],
+      });
+  }
+  const nodes: NodeLoad[] = [];
+  for (const load of loads.nodes ?? []) if (load.force) nodes.push({ node: load.node, force: over(load.force) });
+  return { members, nodes };
+}
+
+interface Choice {
+  readonly words: string;
+  readonly indices: readonly number[];
+}
+
+/** Sets of variable cases that may act together: each alone, and as many as exclude each other nowhere. */
+function together(known: Acting, excludes: (a: string, b: string) => boolean): readonly Choice[] {
+  const names = [...new Set(known.cases.filter((c) => c.kind !== "permanent").map((c) => c.name))];
+  const places = (name: string): readonly number[] => known.cases.flatMap((c, i) => (c.name === name ? [i] : []));
+  const choices: Choice[] = [];
+  for (const name of names) for (const i of places(name)) choices.push({ words: name, indices: [i] });
+  if (names.length > 1) {
+    const taken: string[] = [];
+    for (const name of names) if (!taken.some((other) => excludes(name, other))) taken.push(name);
+    const most = Math.max(...taken.map((name) => places(name).length));
+    if (taken.length > 1) {
+      for (let place = 0; place < most; place += 1) {
+        const indices = taken.map((name) => places(name)[Math.min(place, places(name).length - 1)] ?? 0);
+        choices.push({ words: taken.join(" + "), indices });
+      }
+    }
+  }
+  return choices;
+}
+
+/** Load cases as the solver takes them, and all combinations that the rules look at. */
+export const combinations = defineFact<
+  Combinations,
+  { acting: typeof acting; structure: typeof structure; level: typeof pushLevel }
+>({
+  id: "combinations",
+  needs: { acting, structure, level: pushLevel },
+  compute({ acting: known, level }, frame) {
+    const base = known.cases.map((c) => c.loads);
+    const n = base.length;
+    const cases: SolverCase[] = [...base, ...base.map((c) => sideways(c, 0)), ...base.map((c) => sideways(c, 1))];
+    const pushAt = cases.length;
+    for (const axis of [0, 1] as const) {
+      const force: Vec3 =
+        axis === 0 ? [1 / Math.max(1, level.nodes.length), 0, 0] : [0, 1 / Math.max(1, level.nodes.length), 0];
+      cases.push({ nodes: level.nodes.map((node) => ({ node, force })) });
+    }
+    const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
+    const excludes = (a: string, b: string): boolean =>
+      frame.cases.some((c) => (c.id === a && c.excludes.includes(b)) || (c.id === b && c.excludes.includes(a)));
+    const choices = together(known, excludes);
+    const all: Combined[] = [];
+    const factors = (g: number, q: number, choice: Choice | undefined): number[] => {
+      const list = new Array<number>(cases.length).fill(0);
+      for (const i of permanent) list[i] = g;
+      for (const i of choice?.indices ?? []) list[i] = known.cases[i]?.kind === "accidental" ? 1 : q;
+      return list;
+    };
+    const words = (g: string, q: string, choice: Choice | undefined): string =>
+      choice
+        ? `${g}self-weight + ${choice.words
+            .split(" + ")
+            .map((w) => `${q}${w}`)
+            .join(" + ")}`
+        : `${g}self-weight`;
+    const slope = OUT_OF_PLUMB + frame.floor.slope;
+    for (const choice of choices.length > 0 ? choices : [undefined]) {
+      all.push({ name: words("", "", choice), kind: "service", factors: factors(1, 1, choice), sideways: false });
+      const strong = factors(PERMANENT, VARIABLE, choice);
+      const name = words(`${PERMANENT} `, `${VARIABLE} `, choice);
+      all.push({ name, kind: "strength", factors: strong, sideways: false });
+      for (const side of SIDES) {
+        const tilted = [...strong];
+        for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
+        all.push({
+          name: `${name}, out of plumb along ${side.words}`,
+          kind: "strength",
+          factors: tilted,
+          sideways: true,
+        });
+      }
+    }
+    const full = choices[choices.length - 1];
+    for (const side of SIDES) {
+      const leaning = factors(PERMANENT, BESIDE, full);
+      leaning[pushAt + side.axis] = side.sign * VARIABLE * LEAN;
+      all.push({
+        name: `${words(`${PERMANENT} `, `${BESIDE} `, full)} + ${VARIABLE} a person leaning along ${side.words}`,
+        kind: "strength",
+        factors: leaning,
+        sideways: true,
+      });
+      const pushed = factors(1, 0, undefined);
+      pushed[pushAt + side.axis] = side.sign * PUSH;
+      all.push({
+        name: `self-weight + a push of ${PUSH} N along ${side.words}`,
+        kind: "sway",
+        factors: pushed,
+        sideways: true,
+      });
+    }
+    return { cases, all };
+  },
+});

@@ -1,0 +1,50 @@
+import { distance, dot, type Vec3 } from "../geometry/vector.ts";
+import type { Ref } from "../model/ref.ts";
+import { up } from "./axes.ts";
+import { bodies, cutPoint, cutStation } from "./bodies.ts";
+import { TOUCH } from "./contacts.ts";
+import { defineFact } from "./fact.ts";
+import { structure } from "./structure.ts";
+
+/** A point where the frame meets the floor. */
+export interface Foothold {
+  readonly ref: Ref<"stand"> | Ref<"end">;
+  readonly node: number;
+  /** Where it touches the floor, m. */
+  readonly at: Vec3;
+  readonly hold: "rest" | "anchored" | "rolling";
+  readonly brake: boolean;
+  /** N; undefined for a bare bar end. */
+  readonly capacity: number | undefined;
+}
+
+/** Feet, casters and bare bar ends on the floor. */
+export const footing = defineFact<readonly Foothold[], { structure: typeof structure; bodies: typeof bodies }>({
+  id: "footing",
+  needs: { structure, bodies },
+  compute({ structure: known, bodies: all }, frame) {
+    const list: Foothold[] = [];
+    for (const { standing, node } of known.stands) {
+      const { stand, top } = standing;
+      const at: Vec3 = [top[0], top[1], Math.min(top[2], frame.floor.z)];
+      list.push({ ref: stand.ref, node, at, hold: stand.hold, brake: stand.brake, capacity: stand.part.capacity });
+    }
+    for (const body of all.values()) {
+      for (const end of ["from", "to"] as const) {
+        const at = cutPoint(body, end);
+        const looksDown = dot(body.cuts[end].plane.normal, up) < -0.999;
+        if (!body.prism || !looksDown || Math.abs(at[2] - frame.floor.z) > TOUCH) continue;
+        if (list.some((foothold) => distance(foothold.at, at) < 0.01)) continue;
+        list.push({
+          ref: body.bar.ends[end].ref,
+          node: known.nodeAt(body.bar.ref.id, cutStation(body, end)),
+          at,
+          hold: "rest",
+          brake: false,
+          capacity: undefined,
+        });
+      }
+    }
+    return list;
+  },
+});

@@ -1,0 +1,130 @@
+import { prepareFrame } from "../mechanics/frame.ts";
+import type { Deflections, InternalForces } from "../mechanics/member/fields.ts";
+import { concatenate, type Piecewise } from "../mechanics/piecewise.ts";
+import { memberDeflections, memberForces, solvedState } from "../mechanics/results.ts";
+import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
+import { bodies } from "./bodies.ts";
+import { type Combined, combinations } from "./combinations.ts";
+import { defineFact } from "./fact.ts";
+import { footing } from "./footing.ts";
+import { type Bound, bounds } from "./joint-stiffness.ts";
+import { type LooseMotion, namedMotions } from "./loose-motion.ts";
+import { type Feet, solverModel } from "./solver-model.ts";
+import { structure } from "./structure.ts";
+
+/** One combination with one joint stiffness: what bars, joints and feet then bear. */
+export interface View {
+  readonly combination: Combined;
+  readonly bound: Bound;
+  /** Along the bar, stations from its cut from end, m; local axes. */
+  forces(bar: string): InternalForces | undefined;
+  deflections(bar: string): Deflections | undefined;
+  /** Force [N] and moment [N·m] that link `i` of the structure puts on the bar that ends there, along and about that bar's axes x y z. */
+  link(i: number): readonly [number, number, number, number, number, number];
+  /** Push of foothold `i` on the frame, N. */
+  foot(i: number): number;
+  /** Displacement of a node of the structure, global, m. */
+  moved(node: number): readonly [number, number, number];
+}
+
+/** What the frame does under its loads; or why that cannot be said. */
+export type Response =
+  | { readonly kind: "solved"; readonly views: readonly View[] }
+  | { readonly kind: "loose"; readonly motions: readonly LooseMotion[] }
+  | { readonly kind: "lacking"; readonly why: string };
+
+const INTERNAL = ["N", "Vy", "Vz", "T", "My", "Mz"] as const;
+const MOVED = ["x", "y", "z", "turnX", "turnY", "turnZ"] as const;
+
+function joined<K extends string>(
+  names: readonly K[],
+  parts: readonly Readonly<Record<K, Piecewise>>[],
+): Record<K, Piecewise> {
+  const made: Partial<Record<K, Piecewise>> = {};
+  for (const name of names) {
+    const whole = concatenate(parts.map((part) => part[name]));
+    // Stations run from the cut end, whatever the first member's own zero.
+    const start = whole.breaks[0] ?? 0;
+    made[name] = start === 0 ? whole : { ...whole, breaks: whole.breaks.map((b) => b - start) };
+  }
+  return made as Record<K, Piecewise>;
+}
+
+function viewOf(
+  solution: Solution,
+  index: number,
+  combination: Combined,
+  bound: Bound,
+  piecesOf: (bar: string) => readonly number[],
+  contactOf: readonly (number | undefined)[],
+): View {
+  const forces = new Map<string, InternalForces | undefined>();
+  const deflected = new Map<string, Deflections | undefined>();
+  const state = solvedState(solution, index);
+  return {
+    combination,
+    bound,
+    forces(bar) {
+      if (!forces.has(bar)) {
+        const parts = piecesOf(bar).map((piece) => memberForces(solution, index, piece));
+        forces.set(bar, parts.length === 0 ? undefined : joined(INTERNAL, parts));
+      }
+      return forces.get(bar);
+    },
+    deflections(bar) {
+      if (!deflected.has(bar)) {
+        const parts = piecesOf(bar).map((piece) => memberDeflections(solution, index, piece));
+        deflected.set(bar, parts.length === 0 ? undefined : joined(MOVED, parts));
+      }
+      return deflected.get(bar);
+    },
+    link(i) {
+      const at = 6 * i;
+      const s = state.springs;
+      return [s[at] ?? 0, s[at + 1] ?? 0, s[at + 2] ?? 0, s[at + 3] ?? 0, s[at + 4] ?? 0, s[at + 5] ?? 0];
+    },
+    foot(i) {
+      const contact = contactOf[i];
+      return contact === undefined ? 0 : (state.contacts[contact]?.push ?? 0);
+    },
+    moved(node) {
+      const u = state.displacements;
+      return [u[6 * node] ?? 0, u[6 * node + 1] ?? 0, u[6 * node + 2] ?? 0];
+    },
+  };
+}
+
+/** Statics of the whole frame for soft, typical and stiff joints, every combination, checked by the solver itself. */
+export const response = defineFact<
+  Response,
+  { structure: typeof structure; bodies: typeof bodies; combinations: typeof combinations; footing: typeof footing }
+>({
+  id: "response",
+  needs: { structure, bodies, combinations, footing },
+  compute({ structure: known, bodies: all, combinations: combined, footing: feet }, frame) {
+    if (feet.length === 0)
+      return { kind: "lacking", why: "what the frame stands on: give it feet, casters, or bars down to the floor" };
+    const views: View[] = [];
+    let contact = 0;
+    const contactOf = feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
+    for (const bound of bounds) {
+      for (const way of ["free", "held"] as const satisfies readonly Feet[]) {
+        const wanted = combined.all.filter((c) => c.sideways === (way === "held"));
+        if (wanted.length === 0) continue;
+        const prepared = prepareFrame(solverModel(known, all, feet, frame.stock, bound, way));
+        if (prepared.mechanisms.length > 0) return { kind: "loose", motions: namedMotions(prepared.mechanisms, known) };
+        const solution = solveFrame(
+          prepared,
+          combined.cases,
+          wanted.map((c) => c.factors),
+        );
+        for (const [i, combination] of wanted.entries()) {
+          const state = solution.states[i];
+          // A frame that lifts off its feet under a combination tips: that is judged by itself, from its weights.
+          if (state?.kind === "solved") views.push(viewOf(solution, i, combination, bound, known.piecesOf, contactOf));
+        }
+      }
+    }
+    return { kind: "solved", views };
+  },
+});

@@ -1,0 +1,190 @@
+import { dot, subtract, type Vec3 } from "../geometry/vector.ts";
+import type { Ref } from "../model/ref.ts";
+import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
+import { defineFact } from "./fact.ts";
+import type { PlacedConnector } from "./placed.ts";
+import { placements } from "./placements.ts";
+import { type Standing, standings } from "./standings.ts";
+
+/** Where bars are fastened to each other, as the mechanics see it: a point, the two bars, and what holds them. */
+export interface Link {
+  readonly joint: Ref<"joint">;
+  /** The bar that ends there (or the first bar of a plate), and the bar that runs past. */
+  readonly bar: string;
+  readonly onto: string;
+  readonly at: Vec3;
+  readonly stations: readonly [number, number];
+  readonly connectors: readonly PlacedConnector[];
+  /** Axis about which it is meant to turn: a hinge or an unlocked pivot. */
+  readonly freeAbout?: Vec3;
+}
+
+export interface Node {
+  readonly bar: string;
+  /** Along the bar from its drawn from point, m. */
+  readonly station: number;
+  readonly at: Vec3;
+}
+
+/** A piece of a bar between two nodes. */
+export interface Piece {
+  readonly bar: string;
+  readonly from: number;
+  readonly to: number;
+  readonly stations: readonly [number, number];
+}
+
+export interface Structure {
+  readonly nodes: readonly Node[];
+  readonly pieces: readonly Piece[];
+  readonly links: readonly Link[];
+  readonly stands: readonly { readonly standing: Standing; readonly node: number }[];
+  /** Node of a bar at a station; exact for the stations of links and ends. */
+  nodeAt(bar: string, station: number): number;
+  /** Pieces of a bar, in order. */
+  piecesOf(bar: string): readonly number[];
+  /** Piece and distance along it for a station of a bar; stations beyond the ends count as the end. */
+  locate(bar: string, station: number): { readonly piece: number; readonly along: number } | undefined;
+}
+
+/** Stations nearer to each other than this are one node, m. */
+const SAME = 1e-6;
+
+function project(body: Body, point: Vec3): number {
+  const along = dot(subtract(point, body.bar.from), body.axes.x);
+  const [a, b] = [cutStation(body, "from"), cutStation(body, "to")];
+  return Math.min(Math.max(along, a), b);
+}
+
+/** Bars as lines, cut where something attaches, and what joins them. */
+export const structure = defineFact<
+  Structure,
+  { bodies: typeof bodies; placements: typeof placements; standings: typeof standings }
+>({
+  id: "structure",
+  needs: { bodies, placements, standings },
+  compute({ bodies: all, placements: placed, standings: standing }, frame) {
+    const links: Link[] = [];
+    const byJoint = new Map<string, PlacedConnector[]>();
+    for (const connector of placed.connectors) {
+      const known = byJoint.get(connector.joint.id);
+      if (known) known.push(connector);
+      else byJoint.set(connector.joint.id, [connector]);
+    }
+    const link = (
+      joint: Ref<"joint">,
+      bar: string,
+      onto: string,
+      at: Vec3,
+      connectors: readonly PlacedConnector[],
+      freeAbout?: Vec3,
+    ): void => {
+      const [a, b] = [all.get(bar), all.get(onto)];
+      if (!a?.prism || !b?.prism || bar === onto) return;
+      links.push({
+        joint,
+        bar,
+        onto,
+        at,
+        stations: [project(a, at), project(b, at)],
+        connectors,
+        ...(freeAbout ? { freeAbout } : {}),
+      });
+    };
+    for (const { joint, contact } of placed.met) {
+      const body = all.get(joint.bar);
+      const connectors = byJoint.get(joint.ref.id) ?? [];
+      // A joint whose connectors all found no place holds nothing.
+      if (body && connectors.length > 0)
+        link(joint.ref, joint.bar, contact.b.bar, cutPoint(body, joint.end), connectors);
+    }
+    for (const fastening of frame.fastenings) {
+      const connectors = byJoint.get(fastening.ref.id) ?? [];
+      const [first, ...others] = fastening.holds;
+      if (first === undefined || connectors.length === 0) continue;
+      for (const other of others) link(fastening.ref, first, other, fastening.at, connectors);
+    }
+    for (const tie of frame.ties) {
+      const body = all.get(tie.bars[0]);
+      for (const at of body ? tie.at : []) {
+        const point: Vec3 = [0, 1, 2].map(
+          (i) => (body?.bar.from[i as 0] ?? 0) + (body?.axes.x[i as 0] ?? 0) * at,
+        ) as unknown as Vec3;
+        link(tie.ref, tie.bars[0], tie.bars[1], point, []);
+      }
+    }
+    for (const pivot of frame.pivots)
+      link(pivot.ref, pivot.bars[0], pivot.bars[1], pivot.at, [], pivot.locked ? undefined : pivot.axis);
+    for (const door of frame.doors) {
+      const joint: Ref<"joint"> = { kind: "joint", id: door.ref.id };
+      for (const hinge of door.hinges) link(joint, hinge.bars[0], hinge.bars[1], hinge.at, [], door.axis);
+      if (door.latch) link(joint, door.latch.bars[0], door.latch.bars[1], door.latch.at, []);
+    }
+
+    const wanted = new Map<string, number[]>();
+    for (const [id, body] of all) if (body.prism) wanted.set(id, [cutStation(body, "from"), cutStation(body, "to")]);
+    for (const { bar, onto, stations } of links) {
+      wanted.get(bar)?.push(stations[0]);
+      wanted.get(onto)?.push(stations[1]);
+    }
+    const nodes: Node[] = [];
+    const pieces: Piece[] = [];
+    const own = new Map<string, { stations: number[]; nodes: number[]; pieces: number[] }>();
+    for (const [id, list] of wanted) {
+      const body = all.get(id);
+      if (!body) continue;
+      const stations = list.sort((a, b) => a - b).filter((s, i) => i === 0 || s - (list[i - 1] ?? 0) > SAME);
+      const entry = { stations, nodes: [] as number[], pieces: [] as number[] };
+      for (const [i, station] of stations.entries()) {
+        const { from } = body.bar;
+        const { x } = body.axes;
+        entry.nodes.push(nodes.length);
+        nodes.push({
+          bar: id,
+          station,
+          at: [from[0] + x[0] * station, from[1] + x[1] * station, from[2] + x[2] * station],
+        });
+        if (i === 0) continue;
+        entry.pieces.push(pieces.length);
+        pieces.push({
+          bar: id,
+          from: nodes.length - 2,
+          to: nodes.length - 1,
+          stations: [stations[i - 1] ?? 0, station],
+        });
+      }
+      own.set(id, entry);
+    }
+    const nodeAt = (bar: string, station: number): number => {
+      const entry = own.get(bar);
+      if (!entry) throw new Error(`bar ${bar} has no length left`);
+      let best = 0;
+      for (const [i, s] of entry.stations.entries())
+        if (Math.abs(s - station) < Math.abs((entry.stations[best] ?? 0) - station)) best = i;
+      return entry.nodes[best] ?? 0;
+    };
+    return {
+      nodes,
+      pieces,
+      links,
+      stands: standing.all
+        .filter((s) => own.has(s.body.bar.ref.id))
+        .map((s) => ({ standing: s, node: nodeAt(s.body.bar.ref.id, cutStation(s.body, s.end)) })),
+      nodeAt,
+      piecesOf: (bar) => own.get(bar)?.pieces ?? [],
+      locate: (bar, station) => {
+        const entry = own.get(bar);
+        const [first] = entry?.pieces ?? [];
+        if (!entry || first === undefined) return undefined;
+        for (const piece of entry.pieces) {
+          const { stations } = pieces[piece] ?? { stations: [0, 0] };
+          if (station <= stations[1] || piece === entry.pieces[entry.pieces.length - 1]) {
+            const along = Math.min(Math.max(station - stations[0], 0), stations[1] - stations[0]);
+            return { piece, along };
+          }
+        }
+        return undefined;
+      },
+    };
+  },
+});
