@@ -1,9 +1,10 @@
-import { utilisation } from "../criteria/keeps.ts";
+import { keeps, utilisation } from "../criteria/keeps.ts";
 import type { Frame } from "../model/frame.ts";
 import type { Place } from "../model/problem.ts";
 import type { Ref } from "../model/ref.ts";
 import { formatPair, formatQuantity } from "../model/units/format-quantity.ts";
 import type { Judgement } from "../rules/shape/judgement.ts";
+import type { Measurement } from "../rules/shape/message.ts";
 import type { AnyRule, Level } from "../rules/shape/rule.ts";
 import { fingerprint } from "./fingerprint.ts";
 import type { Finding, Measure } from "./report.ts";
@@ -43,8 +44,14 @@ function measureOf(
     ...(share === undefined ? {} : { utilisation: share }),
     ...(under ? { under } : {}),
     ...(others ? { otherBounds: others } : {}),
-    hangsOnStiffness: under !== undefined && under.bound !== "tested" && others !== undefined,
+    hangsOnStiffness: hangs(judgement.m, sense),
   };
+}
+
+/** Whether the limit is kept with one joint stiffness and not with another. */
+export function hangs({ measured, limit, otherBounds }: Measurement, sense: "at most" | "at least"): boolean {
+  const kept = keeps(measured, limit.value, sense);
+  return Object.values(otherBounds ?? {}).some((other) => keeps(other, limit.value, sense) !== kept);
 }
 
 /** Words a judgement that is not met, with its place, numbers and fingerprint. */

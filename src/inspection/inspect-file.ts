@@ -9,9 +9,11 @@ import { compareProblems, compareText, type Place, type Problem } from "../model
 import { type FrameReading, readFrame } from "../model/read-frame.ts";
 import { readStockFile } from "../model/read-stock.ts";
 import type { Ref } from "../model/ref.ts";
+import type { Origins } from "../model/resolve/names.ts";
 import { builtinStock } from "../model/stock/builtin-stock.ts";
 import { resolveStock, type StockSource } from "../model/stock/resolve-stock.ts";
 import type { Stock } from "../model/stock/stock.ts";
+import type { Document } from "../model/text/document.ts";
 import { nearest } from "../model/text/nearest.ts";
 import type { AnyRule } from "../rules/shape/rule.ts";
 import { concede } from "./concede.ts";
@@ -50,6 +52,32 @@ function stockOf(files: readonly StockBytes[]): { stock: Stock; problems: readon
   }
   const resolved = resolveStock(sources, builtinStock());
   return { stock: resolved.stock, problems: [...problems, ...resolved.problems] };
+}
+
+/** Places of parts by reference. The first question finds those of all parts in one pass over the text. */
+function placing(document: Document, origins: Origins, frame: Frame): (at: Ref) => Place {
+  // A part that was copied is told at the line of the copy.
+  const pointerOf = (at: Ref): string => {
+    if (at.kind === "frame") return "";
+    const { pointer, copyPointer } = origins.originOf(at);
+    return copyPointer ?? pointer;
+  };
+  let found = false;
+  return (at) => {
+    if (!found) {
+      const parts = [
+        ...frame.bars,
+        ...frame.joints,
+        ...frame.fastenings,
+        ...frame.panels,
+        ...frame.stands,
+        ...frame.loads,
+      ];
+      document.places(parts.map((part) => pointerOf(part.ref)));
+      found = true;
+    }
+    return document.place(pointerOf(at));
+  };
 }
 
 function problemOf(question: Question, place: Place): Problem {
@@ -159,7 +187,7 @@ export function inspectFile(inspection: Inspection): Report {
   if (!frame || !document || stockProblems.some((problem) => problem.weight === "error"))
     return unread(file, reading, problems);
 
-  const place = (at: Ref): Place => document.place(at.kind === "frame" ? "" : origins.originOf(at).pointer);
+  const place = placing(document, origins, frame);
   const questions = [...factOf(endCuts, frame).questions, ...factOf(placements, frame).questions];
   for (const question of questions) problems.push(problemOf(question, place(question.at)));
   problems.push(...strangeCriteria(frame, house.rules, (pointer) => document.place(pointer)));

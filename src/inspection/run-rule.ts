@@ -5,7 +5,7 @@ import type { Ref } from "../model/ref.ts";
 import { formatPair } from "../model/units/format-quantity.ts";
 import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
 import type { AnyRule, Level } from "../rules/shape/rule.ts";
-import { finding, type Setting } from "./finding.ts";
+import { finding, hangs, type Setting } from "./finding.ts";
 import { givenFor } from "./given-for.ts";
 import type { Limits } from "./limits.ts";
 import type { Failure, Finding, Tally } from "./report.ts";
@@ -56,6 +56,12 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       if (!keeps(measured, limit.value, sense)) {
         into.notMet += 1;
         into.findings.push(finding(setting, rule, strict, judgement));
+        return;
+      }
+      if (hangs(judgement.m, sense)) {
+        // Sound with joints as they usually are, not with soft ones: worth knowing, no more.
+        into.notMet += 1;
+        into.findings.push(finding(setting, rule, "note", judgement));
         return;
       }
       into.met += 1;
