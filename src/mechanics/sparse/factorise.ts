@@ -1,12 +1,12 @@
 import type { Analysis } from "./analyse.ts";
 import { at } from "./at.ts";
-import { eliminate } from "./front.ts";
+import { eliminateFronts } from "./eliminate-fronts.ts";
 import type { FrontPlan } from "./front-plan.ts";
-import { handOn } from "./hand-on.ts";
 import { doubtfulPlaces } from "./hidden-motion.ts";
 import { judgePivots, type Pivots } from "./pivots.ts";
 import { substitute, substituteBack } from "./substitute.ts";
 import { pivotScale, type SymmetricMatrix } from "./symmetric-matrix.ts";
+import { type KernelName, makeWorkspace } from "./workspace.ts";
 
 /** A matrix as L·D·Lᵀ. */
 export interface Factor {
@@ -28,19 +28,21 @@ const HIDDEN_RATIO = 1e-3;
  * Factorises without pivoting: safe for stiffness matrices (positive semi-definite), and good for other symmetric matrices
  * as long as no leading block is nearly singular, which shows as a suspicious pivot.
  * A held unknown is tied to ground by a spring as stiff as its own diagonal, so the rest can still be computed.
+ * Large matrices use the wide kernel where the platform has it; `kernel` makes a choice of one's own.
  * Throws a RangeError for a matrix of another pattern than the analysis.
  */
-export function factorise(analysis: Analysis, matrix: SymmetricMatrix): Factor {
+export function factorise(analysis: Analysis, matrix: SymmetricMatrix, kernel?: KernelName): Factor {
   checkPattern(analysis, matrix);
   const { plan, n } = analysis;
   const scale = pivotScale(matrix);
-  const panels = new Float64Array(analysis.memory.factor);
+  const workspace = makeWorkspace(analysis, kernel);
+  const { panels } = workspace;
   const diagonal = new Float64Array(n);
   const watched = new Set<number>();
   for (;;) {
     const judge = judgePivots(plan, matrix, panels, diagonal, scale, watched);
     for (let e = 0; e < plan.target.length; e++) panels[at(plan.target, e)] = matrix.value[e] as number;
-    eliminateFronts(plan, panels, diagonal, judge.take);
+    eliminateFronts(plan, workspace, diagonal, judge.take);
     const pivots = judge.pivots();
     const before = watched.size;
     if (judge.leastPassed() < HIDDEN_RATIO) {
@@ -58,40 +60,6 @@ function factorOf(plan: FrontPlan, panels: Float64Array, diagonal: Float64Array,
     solve: (b, k) => substitute(plan, panels, diagonal, b, k),
     solveUpper: (y) => substituteBack(plan, panels, y),
   };
-}
-
-/** Multifrontal elimination: Duff, Reid 1983; the blocks handed on wait on a stack: Liu 1992, "The multifrontal method". */
-function eliminateFronts(
-  plan: FrontPlan,
-  panels: Float64Array,
-  diagonal: Float64Array,
-  takePivot: (place: number, pivot: number) => number,
-): void {
-  const stack = new Float64Array(plan.stackSize);
-  const scaled = new Float64Array(plan.largestPanel);
-  const waiting = new Int32Array(plan.fronts);
-  let depth = 0;
-  let top = 0;
-  for (let s = 0; s < plan.fronts; s++) {
-    const columns = at(plan.firstPlace, s + 1) - at(plan.firstPlace, s);
-    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
-    const start = plan.panelStart[s] as number;
-    const block = top;
-    stack.fill(0, block, block + rows * rows);
-    let bottom = top;
-    for (let c = 0; c < at(plan.children, s); c++) {
-      const child = at(waiting, --depth);
-      const size = at(plan.rowStart, child + 1) - at(plan.rowStart, child);
-      bottom -= size * size;
-      handOn(plan.inParent, at(plan.rowStart, child), size, stack, bottom, panels, start, columns, block, rows);
-    }
-    eliminate(panels, start, columns, rows, scaled, diagonal, at(plan.firstPlace, s), takePivot, stack, block);
-    if (rows > 0) {
-      stack.copyWithin(bottom, block, block + rows * rows);
-      waiting[depth++] = s;
-    }
-    top = bottom + rows * rows;
-  }
 }
 
 function checkPattern(analysis: Analysis, matrix: SymmetricMatrix): void {

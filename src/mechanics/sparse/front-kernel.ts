@@ -4,8 +4,33 @@
  */
 export const TILE = 3;
 
+/**
+ * Subtracts the products of `tiles` × 3 rows of a, one below the other, with the same three rows of b from as many rows of c,
+ * three columns wide. Places and strides count numbers.
+ */
+export type SubtractTiles = (
+  a: Float64Array,
+  aAt: number,
+  aStride: number,
+  b: Float64Array,
+  bAt: number,
+  bStride: number,
+  depth: number,
+  c: Float64Array,
+  cAt: number,
+  cStride: number,
+  tiles: number,
+) => void;
+
+export const subtractTiles: SubtractTiles = (a, aAt, aStride, b, bAt, bStride, depth, c, cAt, cStride, tiles) => {
+  for (let t = 0; t < tiles; t++) {
+    const down = t * TILE;
+    subtractTile(a, aAt + down * aStride, aStride, b, bAt, bStride, depth, c, cAt + down * cStride, cStride);
+  }
+};
+
 /** c[cAt …] (3 × 3, rows cStride apart) −= three rows of a times three rows of b. */
-export function subtractTile(
+function subtractTile(
   a: Float64Array,
   aAt: number,
   aStride: number,

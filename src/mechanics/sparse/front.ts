@@ -1,4 +1,4 @@
-import { subtractEdge, subtractTile, TILE } from "./front-kernel.ts";
+import { type SubtractTiles, subtractEdge, TILE } from "./front-kernel.ts";
 
 /** Decides about the pivot of a column: gives the value to divide by. */
 export type TakePivot = (column: number, pivot: number) => number;
@@ -20,12 +20,13 @@ export function eliminate(
   takePivot: TakePivot,
   block: Float64Array,
   blockStart: number,
+  subtractTiles: SubtractTiles,
 ): void {
   const all = columns + rows;
   // In here the panel is W = L·D, which the products need beside L, and `scaled` is L as far as it is known.
   for (let j = 0; j < columns; j += TILE) {
     const width = Math.min(TILE, columns - j);
-    subtractProducts(panel, start, columns, j, all, scaled, j, width);
+    subtractProducts(panel, start, columns, j, all, scaled, width, subtractTiles);
     for (let c = j; c < j + width; c++) {
       const place = start + c * columns + c;
       const pivot = takePivot(firstPlace + c, panel[place] as number);
@@ -42,7 +43,8 @@ export function eliminate(
     if (width === TILE) finishThree(panel, start, columns, j, all, scaled);
     else finishColumns(panel, start, columns, j, width, all, scaled);
   }
-  subtractLower(panel, start + columns * columns, columns, rows, scaled, columns * columns, block, blockStart);
+  const below = columns * columns;
+  subtractLower(panel, start + below, columns, rows, scaled, below, block, blockStart, subtractTiles);
   panel.set(scaled.subarray(0, all * columns), start);
 }
 
@@ -111,20 +113,17 @@ function subtractProducts(
   j: number,
   all: number,
   scaled: Float64Array,
-  depth: number,
   width: number,
+  subtractTiles: SubtractTiles,
 ): void {
-  if (depth === 0) return;
+  if (j === 0) return;
   const b = j * columns;
-  let i = j;
-  if (width === TILE) {
-    for (; i + TILE <= all; i += TILE) {
-      const row = start + i * columns;
-      subtractTile(panel, row, columns, scaled, b, columns, depth, panel, row + j, columns);
-    }
-  }
-  const row = start + i * columns;
-  subtractEdge(panel, row, columns, all - i, scaled, b, columns, width, depth, panel, row + j, columns);
+  const tiles = width === TILE ? Math.floor((all - j) / TILE) : 0;
+  const row = start + j * columns;
+  subtractTiles(panel, row, columns, scaled, b, columns, j, panel, row + j, columns, tiles);
+  const left = all - j - tiles * TILE;
+  const edge = row + tiles * TILE * columns;
+  subtractEdge(panel, edge, columns, left, scaled, b, columns, width, j, panel, edge + j, columns);
 }
 
 const FAST_MEMORY = 3072; // numbers of W worked on at a time: 24 KiB of a first-level cache of 32 KiB or more
@@ -139,6 +138,7 @@ function subtractLower(
   scaledFrom: number,
   block: Float64Array,
   blockStart: number,
+  subtractTiles: SubtractTiles,
 ): void {
   const whole = rows - (rows % TILE);
   const strip = Math.max(TILE, Math.floor(FAST_MEMORY / columns / TILE) * TILE);
@@ -146,20 +146,10 @@ function subtractLower(
     const bottom = Math.min(top + strip, whole);
     for (let j = 0; j < bottom; j += TILE) {
       const b = scaledFrom + j * columns;
-      for (let i = Math.max(top, j); i < bottom; i += TILE) {
-        subtractTile(
-          panel,
-          from + i * columns,
-          columns,
-          scaled,
-          b,
-          columns,
-          columns,
-          block,
-          blockStart + i * rows + j,
-          rows,
-        );
-      }
+      const i = Math.max(top, j);
+      const a = from + i * columns;
+      const c = blockStart + i * rows + j;
+      subtractTiles(panel, a, columns, scaled, b, columns, columns, block, c, rows, (bottom - i) / TILE);
     }
   }
   if (whole < rows) {
