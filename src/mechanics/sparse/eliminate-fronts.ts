@@ -1,39 +1,53 @@
 import { at } from "./at.ts";
-import { eliminate, type TakePivot } from "./front.ts";
+import { eliminate, type Front, type TakePivot } from "./front.ts";
 import type { FrontPlan } from "./front-plan.ts";
-import { handOn } from "./hand-on.ts";
+import { clear, handOn } from "./hand-on.ts";
 import type { Workspace } from "./workspace.ts";
 
-/** Multifrontal elimination: Duff, Reid 1983; the blocks handed on wait on a stack: Liu 1992, "The multifrontal method". */
+/**
+ * Multifrontal elimination: Duff, Reid 1983; the blocks handed on wait on a stack: Liu 1992, "The multifrontal method".
+ * There are two stacks, for fronts at odd and even depth, so that a block can be made while those of the children are read.
+ */
 export function eliminateFronts(
   plan: FrontPlan,
   workspace: Workspace,
   diagonal: Float64Array,
   takePivot: TakePivot,
 ): void {
-  const { panels, stack, scaled, subtractTiles } = workspace;
-  const waiting = new Int32Array(plan.fronts);
-  let depth = 0;
-  let top = 0;
+  const { panels, stack, products, subtractTiles } = workspace;
+  const tops = [0, plan.oddStack];
+  const waiting = [new Int32Array(plan.fronts), new Int32Array(plan.fronts)] as const;
+  const depths = [0, 0];
   for (let s = 0; s < plan.fronts; s++) {
-    const columns = at(plan.firstPlace, s + 1) - at(plan.firstPlace, s);
     const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
-    const start = plan.panelStart[s] as number;
-    const block = top;
-    stack.fill(0, block, block + rows * rows);
-    let bottom = top;
-    for (let c = 0; c < at(plan.children, s); c++) {
-      const child = at(waiting, --depth);
-      const size = at(plan.rowStart, child + 1) - at(plan.rowStart, child);
-      bottom -= size * size;
-      handOn(plan.inParent, at(plan.rowStart, child), size, stack, bottom, panels, start, columns, block, rows);
+    const own = plan.odd[s] === 1 ? 1 : 0;
+    const below = own === 1 ? 0 : 1;
+    const front: Front = {
+      panel: panels,
+      start: plan.panelStart[s] as number,
+      columns: at(plan.firstPlace, s + 1) - at(plan.firstPlace, s),
+      rows,
+      block: stack,
+      blockStart: tops[own] as number,
+    };
+    const children = at(plan.children, s);
+    if (children === 0) clear(front);
+    let top = tops[below] as number;
+    let depth = depths[below] as number;
+    for (let c = 0; c < children; c++) {
+      const child = at(waiting[below], --depth);
+      const places = at(plan.rowStart, child);
+      const size = at(plan.rowStart, child + 1) - places;
+      top -= size * size;
+      handOn({ numbers: stack, from: top, size, inParent: plan.inParent, places }, front, c === 0);
     }
-    const first = at(plan.firstPlace, s);
-    eliminate(panels, start, columns, rows, scaled, diagonal, first, takePivot, stack, block, subtractTiles);
-    if (rows > 0) {
-      stack.copyWithin(bottom, block, block + rows * rows);
-      waiting[depth++] = s;
-    }
-    top = bottom + rows * rows;
+    tops[below] = top;
+    depths[below] = depth;
+    eliminate(front, products, diagonal, at(plan.firstPlace, s), takePivot, subtractTiles);
+    if (rows === 0) continue;
+    tops[own] = front.blockStart + rows * rows;
+    const height = depths[own] as number;
+    waiting[own][height] = s;
+    depths[own] = height + 1;
   }
 }

@@ -40,7 +40,7 @@ export function factorise(analysis: Analysis, matrix: SymmetricMatrix, kernel?: 
   const diagonal = new Float64Array(n);
   const watched = new Set<number>();
   for (;;) {
-    const judge = judgePivots(plan, matrix, panels, diagonal, scale, watched);
+    const judge = judgePivots(plan, matrix, panels, scale, watched);
     for (let e = 0; e < plan.target.length; e++) panels[at(plan.target, e)] = matrix.value[e] as number;
     eliminateFronts(plan, workspace, diagonal, judge.take);
     const pivots = judge.pivots();

@@ -27,7 +27,9 @@ export interface FrontPlan {
   readonly panelStart: Float64Array;
   /** Where each stored entry of the matrix goes in the panels. */
   readonly target: Int32Array;
-  /** Most numbers on the stack of handed-on blocks. */
+  /** 1 for fronts at odd depth in the tree. Their blocks wait on a stack of their own, from `oddStack` of the stack on. */
+  readonly odd: Uint8Array;
+  readonly oddStack: number;
   readonly stackSize: number;
   readonly largestPanel: number;
 }
@@ -81,29 +83,35 @@ function measure(fronts: number, firstPlace: Int32Array, rowStart: Int32Array, p
   const children = new Int32Array(fronts);
   const lowest = Int32Array.from({ length: fronts }, (_, s) => s);
   const childSize = new Float64Array(fronts);
+  const odd = new Uint8Array(fronts);
+  for (let s = fronts - 1; s >= 0; s--) odd[s] = at(parent, s) === -1 ? 0 : 1 - (odd[at(parent, s)] as number);
   let largestPanel = 0;
-  let onStack = 0;
-  let stackSize = 0;
+  const onStack = [0, 0];
+  const stacks = [0, 0];
   for (let s = 0; s < fronts; s++) {
     const columns = at(firstPlace, s + 1) - at(firstPlace, s);
     const rows = at(rowStart, s + 1) - at(rowStart, s);
     const panel = (columns + rows) * columns;
     panelStart[s + 1] = (panelStart[s] as number) + panel;
     largestPanel = Math.max(largestPanel, panel);
-    stackSize = Math.max(stackSize, onStack + rows * rows);
-    onStack += rows * rows - (childSize[s] as number);
+    const own = odd[s] as number;
+    onStack[own] = (onStack[own] as number) + rows * rows;
+    onStack[1 - own] = (onStack[1 - own] as number) - (childSize[s] as number);
+    stacks[own] = Math.max(stacks[own] as number, onStack[own] as number);
     const up = at(parent, s);
     if (up === -1) continue;
     lowest[up] = Math.min(at(lowest, up), at(lowest, s));
     children[up] = at(children, up) + 1;
     childSize[up] = (childSize[up] as number) + rows * rows;
   }
+  const oddStack = stacks[0] as number;
+  const stackSize = oddStack + (stacks[1] as number);
   const most = 2 ** 31 - 1; // places are kept as 32-bit integers
   const total = panelStart[fronts] as number;
   if (total > most || stackSize > most) {
     throw new RangeError(`the factor needs ${total} numbers and ${stackSize} in between; at most ${most} fit`);
   }
-  return { panelStart, children, lowest, largestPanel, stackSize };
+  return { panelStart, children, lowest, odd, largestPanel, oddStack, stackSize };
 }
 
 /** Rows of each front by their number in the parent's front; both lists ascend, so one walk finds all. */

@@ -3,158 +3,161 @@ import { type SubtractTiles, subtractEdge, TILE } from "./front-kernel.ts";
 /** Decides about the pivot of a column: gives the value to divide by. */
 export type TakePivot = (column: number, pivot: number) => number;
 
+/** A front: its pivot columns, as many more rows, and the block it hands on. */
+export interface Front {
+  /** (columns + rows) × columns numbers from `start` on, row by row. */
+  readonly panel: Float64Array;
+  readonly start: number;
+  readonly columns: number;
+  readonly rows: number;
+  /** rows × rows numbers from `blockStart` on, row by row, of which the lower triangle counts. */
+  readonly block: Float64Array;
+  readonly blockStart: number;
+}
+
 /**
- * Eliminates the pivot columns of a front. `panel` holds (columns + rows) × columns numbers from `start` on, row by row; it
- * comes in as the assembled front and goes out as L (unit diagonal not stored, what lies right of it meaningless).
- * `diagonal[firstPlace + k]` receives pivot k. `scaled` is room for a second panel. `block` holds what is handed on:
- * rows × rows numbers from `blockStart` on, row by row, lower triangle; the eliminated part is subtracted from it.
+ * Eliminates the pivot columns of a front. Its panel comes in as assembled and goes out as L (the unit diagonal not stored,
+ * what lies right of it meaningless); what is eliminated is subtracted from its block. `diagonal[firstPlace + k]` receives
+ * pivot k. `products` is room for W = L·D, laid out as the panel.
  */
 export function eliminate(
-  panel: Float64Array,
-  start: number,
-  columns: number,
-  rows: number,
-  scaled: Float64Array,
+  front: Front,
+  products: Float64Array,
   diagonal: Float64Array,
   firstPlace: number,
   takePivot: TakePivot,
-  block: Float64Array,
-  blockStart: number,
   subtractTiles: SubtractTiles,
 ): void {
-  const all = columns + rows;
-  // In here the panel is W = L·D, which the products need beside L, and `scaled` is L as far as it is known.
-  for (let j = 0; j < columns; j += TILE) {
-    const width = Math.min(TILE, columns - j);
-    subtractProducts(panel, start, columns, j, all, scaled, width, subtractTiles);
-    for (let c = j; c < j + width; c++) {
-      const place = start + c * columns + c;
-      const pivot = takePivot(firstPlace + c, panel[place] as number);
-      panel[place] = pivot;
-      diagonal[firstPlace + c] = pivot;
-      for (let later = c + 1; later < j + width; later++) {
-        const l = (panel[start + later * columns + c] as number) / pivot;
-        for (let i = later; i < j + width; i++) {
-          const row = start + i * columns;
-          panel[row + later] = (panel[row + later] as number) - l * (panel[row + c] as number);
-        }
-      }
-    }
-    if (width === TILE) finishThree(panel, start, columns, j, all, scaled);
-    else finishColumns(panel, start, columns, j, width, all, scaled);
+  for (let j = 0; j < front.columns; j += TILE) {
+    const width = Math.min(TILE, front.columns - j);
+    bringUpToDate(front, j, width, products, subtractTiles);
+    eliminatePivots(front, j, width, products, diagonal, firstPlace, takePivot);
+    if (width === TILE) finishThree(front, j, products, diagonal, firstPlace);
+    else finishFew(front, j, width, products, diagonal, firstPlace);
   }
-  const below = columns * columns;
-  subtractLower(panel, start + below, columns, rows, scaled, below, block, blockStart, subtractTiles);
-  panel.set(scaled.subarray(0, all * columns), start);
+  subtractLower(front, products, subtractTiles);
 }
 
-/** Columns j … j + width − 1 below and in their pivot block, which is eliminated: W in the panel, L in `scaled`. */
-function finishColumns(
-  panel: Float64Array,
-  start: number,
-  columns: number,
+/** Subtracts from columns j … j + width − 1 what the columns before them eliminate, from row j down. */
+function bringUpToDate(
+  { panel, start, columns, rows }: Front,
   j: number,
   width: number,
-  all: number,
-  scaled: Float64Array,
-): void {
-  for (let i = j; i < all; i++) {
-    const row = i * columns;
-    for (let c = j; c < Math.min(i, j + width); c++) {
-      const pivot = panel[start + c * columns + c] as number;
-      const w = panel[start + row + c] as number;
-      scaled[row + c] = w / pivot;
-      if (i < j + width) continue;
-      for (let later = c + 1; later < j + width; later++) {
-        const l = (panel[start + later * columns + c] as number) / pivot;
-        panel[start + row + later] = (panel[start + row + later] as number) - l * w;
-      }
-    }
-  }
-}
-
-/** The same for three columns, in one pass. */
-function finishThree(
-  panel: Float64Array,
-  start: number,
-  columns: number,
-  j: number,
-  all: number,
-  scaled: Float64Array,
-): void {
-  finishColumns(panel, start, columns, j, TILE, j + TILE, scaled);
-  const second = (j + 1) * columns + j;
-  const third = second + columns;
-  const d0 = panel[start + second - columns] as number;
-  const d1 = panel[start + second + 1] as number;
-  const d2 = panel[start + third + 2] as number;
-  const l10 = scaled[second] as number;
-  const l20 = scaled[third] as number;
-  const l21 = scaled[third + 1] as number;
-  for (let i = j + TILE; i < all; i++) {
-    const to = i * columns + j;
-    const at = start + to;
-    const w0 = panel[at] as number;
-    const w1 = (panel[at + 1] as number) - l10 * w0;
-    const w2 = (panel[at + 2] as number) - l20 * w0 - l21 * w1;
-    panel[at + 1] = w1;
-    panel[at + 2] = w2;
-    scaled[to] = w0 / d0;
-    scaled[to + 1] = w1 / d1;
-    scaled[to + 2] = w2 / d2;
-  }
-}
-
-/** Brings columns j … j + width − 1 of the panel up to date with the columns before them, from row j down. */
-function subtractProducts(
-  panel: Float64Array,
-  start: number,
-  columns: number,
-  j: number,
-  all: number,
-  scaled: Float64Array,
-  width: number,
+  products: Float64Array,
   subtractTiles: SubtractTiles,
 ): void {
   if (j === 0) return;
-  const b = j * columns;
-  const tiles = width === TILE ? Math.floor((all - j) / TILE) : 0;
-  const row = start + j * columns;
-  subtractTiles(panel, row, columns, scaled, b, columns, j, panel, row + j, columns, tiles);
-  const left = all - j - tiles * TILE;
-  const edge = row + tiles * TILE * columns;
-  subtractEdge(panel, edge, columns, left, scaled, b, columns, width, j, panel, edge + j, columns);
+  const height = columns + rows - j;
+  const tiles = width === TILE ? Math.floor(height / TILE) : 0;
+  const done = tiles * TILE;
+  const w = j * columns;
+  const l = start + w;
+  subtractTiles(products, w, columns, panel, l, columns, j, panel, l + j, columns, tiles);
+  const edge = w + done * columns;
+  subtractEdge(products, edge, columns, height - done, panel, l, columns, width, j, panel, start + edge + j, columns);
+}
+
+/** The block of pivots j … j + width − 1: a plain elimination. */
+function eliminatePivots(
+  { panel, start, columns }: Front,
+  j: number,
+  width: number,
+  products: Float64Array,
+  diagonal: Float64Array,
+  firstPlace: number,
+  takePivot: TakePivot,
+): void {
+  const end = j + width;
+  for (let c = j; c < end; c++) {
+    const pivot = takePivot(firstPlace + c, panel[start + c * columns + c] as number);
+    diagonal[firstPlace + c] = pivot;
+    for (let i = c + 1; i < end; i++) {
+      const place = i * columns + c;
+      const w = panel[start + place] as number;
+      products[place] = w;
+      panel[start + place] = w / pivot;
+      for (let k = c + 1; k <= i; k++) {
+        const to = start + i * columns + k;
+        panel[to] = (panel[to] as number) - w * (panel[start + k * columns + c] as number);
+      }
+    }
+  }
+}
+
+/** The three columns from j on below their pivots: W into `products`, L into the panel. */
+function finishThree(
+  { panel, start, columns, rows }: Front,
+  j: number,
+  products: Float64Array,
+  diagonal: Float64Array,
+  firstPlace: number,
+): void {
+  const second = start + (j + 1) * columns + j;
+  const third = second + columns;
+  const l10 = panel[second] as number;
+  const l20 = panel[third] as number;
+  const l21 = panel[third + 1] as number;
+  const d0 = diagonal[firstPlace + j] as number;
+  const d1 = diagonal[firstPlace + j + 1] as number;
+  const d2 = diagonal[firstPlace + j + 2] as number;
+  const end = (columns + rows) * columns;
+  for (let to = (j + TILE) * columns + j; to < end; to += columns) {
+    const from = start + to;
+    const w0 = panel[from] as number;
+    const w1 = (panel[from + 1] as number) - l10 * w0;
+    const w2 = (panel[from + 2] as number) - l20 * w0 - l21 * w1;
+    products[to] = w0;
+    products[to + 1] = w1;
+    products[to + 2] = w2;
+    panel[from] = w0 / d0;
+    panel[from + 1] = w1 / d1;
+    panel[from + 2] = w2 / d2;
+  }
+}
+
+/** The same for the last columns, where fewer than three are left. */
+function finishFew(
+  { panel, start, columns, rows }: Front,
+  j: number,
+  width: number,
+  products: Float64Array,
+  diagonal: Float64Array,
+  firstPlace: number,
+): void {
+  for (let i = j + width; i < columns + rows; i++) {
+    const row = i * columns;
+    for (let c = j; c < j + width; c++) {
+      const w = panel[start + row + c] as number;
+      products[row + c] = w;
+      panel[start + row + c] = w / (diagonal[firstPlace + c] as number);
+      for (let k = c + 1; k < j + width; k++) {
+        const to = start + row + k;
+        panel[to] = (panel[to] as number) - w * (panel[start + k * columns + c] as number);
+      }
+    }
+  }
 }
 
 const FAST_MEMORY = 3072; // numbers of W worked on at a time: 24 KiB of a first-level cache of 32 KiB or more
 
 /** block −= W·Lᵀ, lower triangle in tiles (the tiles on the diagonal whole). */
-function subtractLower(
-  panel: Float64Array,
-  from: number,
-  columns: number,
-  rows: number,
-  scaled: Float64Array,
-  scaledFrom: number,
-  block: Float64Array,
-  blockStart: number,
-  subtractTiles: SubtractTiles,
-): void {
+function subtractLower(front: Front, products: Float64Array, subtractTiles: SubtractTiles): void {
+  const { panel, start, columns, rows, block, blockStart } = front;
+  const below = columns * columns;
   const whole = rows - (rows % TILE);
   const strip = Math.max(TILE, Math.floor(FAST_MEMORY / columns / TILE) * TILE);
   for (let top = 0; top < whole; top += strip) {
     const bottom = Math.min(top + strip, whole);
     for (let j = 0; j < bottom; j += TILE) {
-      const b = scaledFrom + j * columns;
       const i = Math.max(top, j);
-      const a = from + i * columns;
+      const w = below + i * columns;
+      const l = start + below + j * columns;
       const c = blockStart + i * rows + j;
-      subtractTiles(panel, a, columns, scaled, b, columns, columns, block, c, rows, (bottom - i) / TILE);
+      subtractTiles(products, w, columns, panel, l, columns, columns, block, c, rows, (bottom - i) / TILE);
     }
   }
-  if (whole < rows) {
-    const row = from + whole * columns;
-    const c = blockStart + whole * rows;
-    subtractEdge(panel, row, columns, rows - whole, scaled, scaledFrom, columns, rows, columns, block, c, rows);
-  }
+  if (whole === rows) return;
+  const w = below + whole * columns;
+  const c = blockStart + whole * rows;
+  subtractEdge(products, w, columns, rows - whole, panel, start + below, columns, rows, columns, block, c, rows);
 }

@@ -49,7 +49,6 @@ export function judgePivots(
   plan: FrontPlan,
   matrix: SymmetricMatrix,
   panels: Float64Array,
-  diagonal: Float64Array,
   scale: Float64Array,
   watched: ReadonlySet<number>,
 ): PivotJudge {
@@ -69,7 +68,7 @@ export function judgePivots(
     const ratio = own > 0 ? pivot / own : 0;
     // The energies are no less than the diagonal, so a ratio that small settles it.
     const settled = clear || Math.abs(ratio) < ROUNDING;
-    const balance = settled ? ratio : pivot / energies(plan, matrix, panels, diagonal, place, motion);
+    const balance = settled ? ratio : pivot / energies(plan, matrix, panels, place, motion);
     const held = !clear && Math.abs(balance) < ROUNDING;
     if (!held && size >= SUSPICIOUS_RATIO * own) {
       if (pivot > 0) positive++;
@@ -85,13 +84,12 @@ export function judgePivots(
 
 /**
  * |v|ᵀ·|K|·|v| for the motion v that a unit of the unknown at `place` forces, while its front is being eliminated: the
- * panel of that front still is L·D, those below are L. `motion` is room for v; it comes and goes as zeros.
+ * panel of that front is L as far as the motion needs it. `motion` is room for v; it comes and goes as zeros.
  */
 function energies(
   plan: FrontPlan,
   matrix: SymmetricMatrix,
   panels: Float64Array,
-  diagonal: Float64Array,
   place: number,
   motion: Float64Array,
 ): number {
@@ -103,7 +101,7 @@ function energies(
   for (let i = place - first; i > 0; i--) {
     const vi = motion[first + i] as number;
     for (let k = 0; k < i; k++) {
-      const l = (panels[start + i * columns + k] as number) / (diagonal[first + k] as number);
+      const l = panels[start + i * columns + k] as number;
       motion[first + k] = (motion[first + k] as number) - l * vi;
     }
   }

@@ -9,7 +9,7 @@ export type KernelName = "plain" | "wide";
 export interface Workspace {
   readonly panels: Float64Array;
   readonly stack: Float64Array;
-  readonly scaled: Float64Array;
+  readonly products: Float64Array;
   readonly subtractTiles: SubtractTiles;
 }
 
@@ -24,7 +24,7 @@ export function makeWorkspace(analysis: Analysis, kernel?: KernelName): Workspac
   return {
     panels: take(memory.factor),
     stack: take(plan.stackSize),
-    scaled: take(plan.largestPanel),
+    products: take(plan.largestPanel),
     subtractTiles: wide?.subtractTiles ?? subtractTiles,
   };
 }
