@@ -116,20 +116,3 @@ export function concatenate(parts: readonly Piecewise[]): Piecewise {
   }
   return { breaks, degree, coefficients };
 }
-
-/** Mean value between two stations; the value itself where they coincide. */
-export function mean(p: Piecewise, from: number, to: number): number {
-  if (!(to > from)) return valueAt(p, from, from <= (p.breaks[0] as number) ? "after" : "before");
-  const stride = p.degree + 1;
-  let sum = 0;
-  for (let i = 0; i < pieces(p); i++) {
-    const origin = p.breaks[i] as number;
-    const lo = Math.max(origin, from) - origin;
-    const hi = Math.min(p.breaks[i + 1] as number, to) - origin;
-    if (!(hi > lo)) continue;
-    for (let d = 0; d <= p.degree; d++) {
-      sum += ((p.coefficients[i * stride + d] as number) * (hi ** (d + 1) - lo ** (d + 1))) / (d + 1);
-    }
-  }
-  return sum / (to - from);
-}

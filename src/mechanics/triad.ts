@@ -12,6 +12,3 @@ export function isTriad({ x, y, z }: Triad): boolean {
   const defects = [Math.abs(length(x) - 1), Math.abs(length(y) - 1), Math.abs(dot(x, y)), distance(cross(x, y), z)];
   return defects.every((defect) => defect <= UNIT_TOLERANCE);
 }
-
-/** Global components of `a` turned into components along the axes. */
-export const into = (axes: Triad, a: Vec3): Vec3 => [dot(axes.x, a), dot(axes.y, a), dot(axes.z, a)];

@@ -221,3 +221,25 @@ test("many contacts under random loads satisfy every condition", () => {
   }
   expect(solution.states.filter(({ kind }) => kind === "solved").length).toBeGreaterThan(10);
 });
+
+test("a seat that touches in more points than a node has freedoms still shares its load by statics", () => {
+  const held = lineBeamModel({
+    EI,
+    nodes: [
+      [0, "fixed"],
+      [L, "free"],
+    ],
+  });
+  const corners = [-0.02, 0.02].flatMap((x) => [-0.02, 0.02].map((z) => [L + x, -0.02, z] as const));
+  const model: FrameModel = {
+    ...held,
+    contacts: corners.map((at) => ({ from: 1, to: GROUND, normal: [0, 1, 0], gap: 0, at })),
+  };
+  const P = 500;
+  const load: LoadCase = { nodes: [{ node: 1, force: [0, -P, 0], moment: [0, 0, -2] }] };
+  const state = solvedState(solveFrame(prepareFrame(model), [load], [[1]]), 0);
+  const pushes = state.contacts.map(({ push }) => push);
+  expect(pushes.reduce((sum, value) => sum + value, 0)).toBeCloseTo(P, 4); // the seat holds the tip still
+  expect((pushes[0] ?? 0) + (pushes[1] ?? 0)).toBeCloseTo(P / 2 - 2 / 0.04, 3);
+  expect(pushes[0]).toBeCloseTo(pushes[1] ?? Number.NaN, 3);
+});

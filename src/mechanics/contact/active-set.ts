@@ -1,5 +1,5 @@
 import type { ContactStatus } from "../statics/state.ts";
-import type { Assumed, Condensed, CondensedSolution, Slip } from "./condensed.ts";
+import type { Assumed, Condensed, CondensedSolution, Limits, Slip } from "./condensed.ts";
 import { solveCondensed } from "./condensed.ts";
 
 /** The contacts settled: every condition holds. */
@@ -15,10 +15,13 @@ export type ActiveSet =
   | { readonly kind: "free"; readonly assumed: Assumed }
   | { readonly kind: "unsettled"; readonly tried: number };
 
-/** Share of the base stiffness left in open links during the search; results are then computed without it. */
-const LEFT_IN_SEARCH = 1e-8;
-/** Pivots of the condensed equations below this mean a free motion; with the share above they cannot sink below it. */
-const SINGULAR = 1e-10;
+/** During the search nothing is quite free or quite rigid; results are then computed without that. */
+const SEARCH: Limits = { left: 1e-8, rigid: 1e8 };
+const EXACT: Limits = { left: 0, rigid: Infinity };
+/** Where rigid contacts touch in more points than can be told apart, they yield this little: error 1e-8 at most. */
+const SHARING: Limits = { left: 0, rigid: 1e8 };
+/** Pivots of the condensed equations below this mean a free motion; contacts that share a load leave 1e-8. */
+const SINGULAR = 1e-11;
 /** A force or motion counts as wrong only beyond this fraction of the largest one: twice the digits rounding leaves. */
 const WRONG = 1e-9;
 /** A slip direction is settled when it turns by less than this, rad. */
@@ -131,7 +134,7 @@ export function settleContacts(model: Condensed): ActiveSet {
   let patience = PATIENCE;
   const most = steps(model.contacts.length);
   for (let tried = 1; tried <= most; tried++) {
-    const changes = wrongOnes(model, assumed, solveCondensed(model, assumed, LEFT_IN_SEARCH));
+    const changes = wrongOnes(model, assumed, solveCondensed(model, assumed, SEARCH));
     if (changes.length === 0) return polish(model, assumed);
     if (changes.length < fewest) {
       fewest = changes.length;
@@ -143,7 +146,9 @@ export function settleContacts(model: Condensed): ActiveSet {
 }
 
 function polish(model: Condensed, assumed: Assumed): ActiveSet {
-  const solution = solveCondensed(model, assumed, 0);
-  if (solution.smallestPivot < SINGULAR) return { kind: "free", assumed };
-  return { kind: "settled", assumed, solution };
+  for (const limits of [EXACT, SHARING]) {
+    const solution = solveCondensed(model, assumed, limits);
+    if (solution.smallestPivot >= SINGULAR) return { kind: "settled", assumed, solution };
+  }
+  return { kind: "free", assumed };
 }

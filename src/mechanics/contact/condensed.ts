@@ -57,13 +57,33 @@ const contactForce = (model: Condensed, link: number, left = 0, factor = 1): Ter
   return { link, a: factor, c: -factor * base * (1 - left) };
 };
 
-function normalCondition(model: Condensed, contact: Contact, link: number, open: boolean, left: number): Condition {
-  if (open) return { terms: [contactForce(model, link, left)], rhs: 0 };
-  const base = model.links.links[link]?.base ?? 1;
-  const { gap, stiffness = Infinity } = contact;
-  if (stiffness === Infinity) return { terms: [{ link, a: 0, c: base }], rhs: -base * gap };
-  return { terms: [{ link, a: 1, c: stiffness - base }], rhs: -stiffness * gap }; // λ = −stiffness (gap + w)
+/** What the equations take for "not at all". */
+export interface Limits {
+  /**
+   * Share of the base stiffness that stays in open and slipping links: a tiny one keeps the equations solvable while the
+   * search passes through states that cannot stand.
+   */
+  readonly left: number;
+  /**
+   * Stiffness of rigid contacts in units of the base; Infinity or a large number. Yielding a little, contacts that touch
+   * in more points than a rigid node has freedoms share their load as equal springs do.
+   */
+  readonly rigid: number;
 }
+
+/** λ = −stiffness (gap + w), divided by the stiffness in units of the base. */
+function closedCondition(model: Condensed, link: number, gap: number, stiffness: number): Condition {
+  const base = model.links.links[link]?.base ?? 1;
+  const k = stiffness / base;
+  return { terms: [{ link, a: 1 / k, c: base - base / k }], rhs: -base * gap };
+}
+
+/** Links between freedoms that supports hold cannot move; theirs is no condition to solve. */
+const cannotMove = (model: Condensed, link: number): boolean => {
+  const n = model.links.links.length;
+  const own = model.flexibility[link * n + link] as number;
+  return own * (model.links.links[link]?.base ?? 0) < Number.EPSILON;
+};
 
 /**
  * A slipping contact pulls with friction × push against its direction s. The direction itself follows the motion; its
@@ -86,38 +106,39 @@ function slipConditions(model: Condensed, friction: number, normal: number, slip
   });
 }
 
-function conditions(model: Condensed, assumed: Assumed, left: number): Condition[] {
+function conditions(model: Condensed, assumed: Assumed, { left, rigid }: Limits): Condition[] {
   const all: Condition[] = [];
+  const rigidly = (link: number): number => rigid * (model.links.links[link]?.base ?? 1);
   model.links.normal.forEach((normal, k) => {
     const contact = model.contacts[k];
     if (!contact) return;
     const status = assumed.status[k] ?? "open";
-    all.push(normalCondition(model, contact, normal, status === "open", left));
+    const { gap, stiffness } = contact;
+    if (status === "open") all.push({ terms: [contactForce(model, normal, left)], rhs: 0 });
+    else all.push(closedCondition(model, normal, gap, stiffness ?? rigidly(normal)));
     const friction = contact.friction ?? 0;
     if (friction === 0) return;
     const slip = assumed.slip[k];
     if (status === "slips" && slip) all.push(...slipConditions(model, friction, normal, slip, left));
     else {
       for (const link of [normal + 1, normal + 2]) {
-        const base = model.links.links[link]?.base ?? 1;
-        const term = status === "open" ? contactForce(model, link, left) : { link, a: 0, c: base };
-        all.push({ terms: [term], rhs: 0 });
+        if (status === "open") all.push({ terms: [contactForce(model, link, left)], rhs: 0 });
+        else all.push(closedCondition(model, link, 0, rigidly(link)));
       }
     }
   });
-  return all;
+  return all.map((condition, link) =>
+    cannotMove(model, link) ? { terms: [{ link, a: 1, c: 0 }], rhs: 0 } : condition,
+  );
 }
 
-/**
- * Forces and motions of the contacts for assumed states. `left` is the share of the base stiffness that stays in open
- * and slipping links: a tiny one keeps the equations solvable while the search passes through states that cannot stand.
- */
-export function solveCondensed(model: Condensed, assumed: Assumed, left: number): CondensedSolution {
+/** Forces and motions of the contacts for assumed states. */
+export function solveCondensed(model: Condensed, assumed: Assumed, limits: Limits): CondensedSolution {
   const { links, flexibility, motion } = model;
   const n = links.links.length;
   const matrix = new Float64Array(n * n);
   const rhs = new Float64Array(n);
-  conditions(model, assumed, left).forEach((condition, i) => {
+  conditions(model, assumed, limits).forEach((condition, i) => {
     rhs[i] = condition.rhs;
     for (const { link, a, c } of condition.terms) {
       matrix[i * n + link] = (matrix[i * n + link] as number) + a;

@@ -33,14 +33,14 @@ export type Factored = readonly (readonly [factor: number, loads: LocalLoads])[]
 const NO_LOAD: Factored = [];
 
 function breaksOf(length: number, factored: Factored): Float64Array {
-  let inner: number[] | undefined;
+  const inner: number[] = [];
   for (const [, { loads }] of factored) {
     for (const { start, end } of loads) {
-      if (start > 0 && start < length) (inner ??= []).push(start);
-      if (end > start && end < length) (inner ??= []).push(end);
+      if (start > 0 && start < length) inner.push(start);
+      if (end > start && end < length) inner.push(end);
     }
   }
-  if (!inner) return Float64Array.of(0, length);
+  if (inner.length === 0) return Float64Array.of(0, length);
   inner.sort((a, b) => a - b);
   return Float64Array.of(0, ...inner.filter((x, i) => i === 0 || x > (inner[i - 1] as number)), length);
 }

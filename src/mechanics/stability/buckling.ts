@@ -6,7 +6,7 @@ import { frameParts } from "../assembly/frame.ts";
 import { closedLinks } from "../contact/closed.ts";
 import { contactLinks } from "../contact/links.ts";
 import type { Piecewise } from "../piecewise.ts";
-import { extrema, mean } from "../piecewise.ts";
+import { extrema, valueAt } from "../piecewise.ts";
 import { memberForces, solvedState } from "../results.ts";
 import type { Solution } from "../statics/solve.ts";
 import { armBlock } from "./arm.ts";
@@ -47,14 +47,14 @@ function geometricBlocks(
       const member = model.members[piece];
       if (!member) continue;
       const [start, end] = [k * step, (k + 1) * step];
+      const press = (xi: number): number => -valueAt(N, start + xi * step);
       // B is minus the geometric stiffness, so that compression counts as positive.
-      blocks.push(memberBlock(table, piece, geometricMatrix(member, step, -mean(N, start, end))));
-      const pull = (x: number): number => -mean(N, x, x);
+      blocks.push(memberBlock(table, piece, geometricMatrix(member, step, press)));
       if (k === 0 && member.fromOffset) {
-        blocks.push(armBlock(member.from, member.fromOffset, scale(member.axes.x, pull(0))));
+        blocks.push(armBlock(member.from, member.fromOffset, scale(member.axes.x, -valueAt(N, 0, "after"))));
       }
       if (k === count - 1 && member.toOffset) {
-        blocks.push(armBlock(member.to, member.toOffset, scale(member.axes.x, -pull(end))));
+        blocks.push(armBlock(member.to, member.toOffset, scale(member.axes.x, valueAt(N, end))));
       }
     }
   });

@@ -21,13 +21,20 @@ const PLANES = [
 
 type FillVector = (out: Float64Array, xi: number) => void;
 
-/** Adds factor · ∫ vᵀ v dx of a four-vector of functions in one plane. */
-function addPlane(matrix: Float64Array, plane: 0 | 1, L: number, factor: number, fill: FillVector): void {
+/** Adds ∫ factor(ξ) vᵀ v dx of a four-vector of functions in one plane. */
+function addPlane(
+  matrix: Float64Array,
+  plane: 0 | 1,
+  L: number,
+  factor: (xi: number) => number,
+  fill: FillVector,
+): void {
   const { at, sign } = PLANES[plane];
   const values = new Float64Array(4);
   for (const [t, weight] of GAUSS) {
-    fill(values, (1 + t) / 2);
-    const scale = (factor * weight * L) / 2;
+    const xi = (1 + t) / 2;
+    fill(values, xi);
+    const scale = (factor(xi) * weight * L) / 2;
     for (let i = 0; i < 4; i++) {
       for (let j = 0; j < 4; j++) {
         const turn = (i % 2 === 1 ? sign : 1) * (j % 2 === 1 ? sign : 1);
@@ -68,10 +75,16 @@ export function massMatrix(member: Member, L: number): Float64Array {
     [member.EIy, member.GAz],
   ] as const;
   planes.forEach(([EI, GA], plane) => {
-    addPlane(matrix, plane === 0 ? 0 : 1, L, m, (out, xi) => {
-      fillShape(shape, EI, GA, L, xi);
-      out.set(shape.lateral);
-    });
+    addPlane(
+      matrix,
+      plane === 0 ? 0 : 1,
+      L,
+      () => m,
+      (out, xi) => {
+        fillShape(shape, EI, GA, L, xi);
+        out.set(shape.lateral);
+      },
+    );
   });
   addBar(matrix, 0, (m * L) / 3, (m * L) / 6);
   const inertia = m * polarRadius2(member);
@@ -90,14 +103,16 @@ function fillSlope(out: Float64Array, EI: number, GA: number, L: number, xi: num
 }
 
 /**
- * Geometric stiffness of a member under the axial force N (tension positive), 12 × 12 by rows: N ∫ v'² + w'² dx on the
- * static shapes (Przemieniecki, section 15.2; with shear the total slope, Engesser), and N r² ∫ φ'² dx for twist (Wagner).
+ * Geometric stiffness of a member under the axial force N(ξ) (tension positive), 12 × 12 by rows: ∫ N (v'² + w'²) dx on the
+ * static shapes (Przemieniecki, section 15.2; with shear the total slope, Engesser), and r² ∫ N φ'² dx for twist (Wagner).
  */
-export function geometricMatrix(member: Member, L: number, N: number): Float64Array {
+export function geometricMatrix(member: Member, L: number, N: (xi: number) => number): Float64Array {
   const matrix = new Float64Array(144);
   addPlane(matrix, 0, L, N, (out, xi) => fillSlope(out, member.EIz, member.GAy, L, xi));
   addPlane(matrix, 1, L, N, (out, xi) => fillSlope(out, member.EIy, member.GAz, L, xi));
-  const twist = (N * polarRadius2(member)) / L;
+  let mean = 0;
+  for (const [t, weight] of GAUSS) mean += (weight / 2) * N((1 + t) / 2);
+  const twist = (mean * polarRadius2(member)) / L;
   addBar(matrix, 3, twist, -twist);
   return matrix;
 }

@@ -8,54 +8,53 @@ import { ORIGIN } from "../triad.ts";
 /** Every solution must satisfy its equations to this relative defect; correct ones come out near 1e-12. */
 export const DEFECT_ALLOWED = 1e-8;
 
-/** However ill-conditioned a frame is, a defect beyond this is not believed. */
-const NEVER_ALLOWED = 1e-5;
 /** Rounding of a displacement makes a few such errors in the forces of the members that meet there. */
 const ROUNDINGS = 16;
+/** The rounding of displacements may stand for this fraction of the loads at most; else nothing can be told about them. */
+const PRECISION_ALLOWED = 1e-5;
 
 /**
  * Throws SolveCheckFailed for a defect beyond the allowed one. `rounding` is the defect that the last digit of the
  * displacements alone explains: it matters only where parts of hugely different stiffness move together.
  */
 export function demand(check: string, defect: number, rounding = 0): number {
-  const allowed = Math.min(DEFECT_ALLOWED + ROUNDINGS * rounding, NEVER_ALLOWED);
+  const allowed = DEFECT_ALLOWED + ROUNDINGS * rounding;
   if (!(defect <= allowed)) throw new SolveCheckFailed(check, defect, allowed);
   return defect;
 }
 
-/** Largest force and largest moment in an array of six-component entries. */
-function largestOf(values: Float64Array): readonly [force: number, moment: number] {
-  let [force, moment] = [0, 0];
+/** Throws SolveCheckFailed when rounding blurs forces as large as `loads`. */
+export function demandPrecision(rounding: number, loads: number): void {
+  if (loads === 0) return; // supports that settle may leave a frame without any force
+  const defect = (ROUNDINGS * rounding) / loads;
+  if (!(defect <= PRECISION_ALLOWED)) throw new SolveCheckFailed("precision", defect, PRECISION_ALLOWED);
+}
+
+export const share = (part: number, whole: number): number => (part === 0 ? 0 : part / whole);
+
+/** Largest force in an array of six-component entries; moments count as forces at the lever `size`. */
+export function largestForce(values: Float64Array, size: number): number {
+  let largest = 0;
   for (let i = 0; i < values.length; i++) {
-    const size = Math.abs(values[i] as number);
-    if (i % 6 < 3) force = Math.max(force, size);
-    else moment = Math.max(moment, size);
+    const own = Math.abs(values[i] as number);
+    largest = Math.max(largest, i % 6 < 3 ? own : own / size);
   }
-  return [force, moment];
+  return largest;
 }
 
 /**
- * Largest unbalanced force at a free freedom beside the largest force anywhere, moments likewise. A stray moment is also
- * measured by force × `size`: where no moment acts it is the rounding of a force's lever.
+ * What is left of applied loads and ground forces (six a node) together, beside the sums of their sizes and the largest
+ * force in the frame, `inside`; moments likewise, at the lever `size`.
  */
-export function residualDefect(
-  unbalanced: Float64Array,
-  inMembers: Float64Array,
-  applied: Float64Array,
+export function equilibriumDefect(
+  model: FrameModel,
+  applied: Resultant,
+  ground: Float64Array,
+  inside: number,
   size: number,
-): { readonly defect: number; readonly scale: number } {
-  const [strayForce, strayMoment] = largestOf(unbalanced);
-  const [memberForce, memberMoment] = largestOf(inMembers);
-  const [appliedForce, appliedMoment] = largestOf(applied);
-  const scale = memberForce + appliedForce + (memberMoment + appliedMoment) / size;
-  const stray = Math.max(strayForce, strayMoment / size);
-  return { defect: stray === 0 ? 0 : stray / scale, scale };
-}
-
-/** What is left of applied loads and ground forces (six a node) together, beside the sums of their sizes. */
-export function equilibriumDefect(model: FrameModel, applied: Resultant, ground: Float64Array): number {
+): number {
   let [force, moment]: [Vec3, Vec3] = [applied.force, applied.moment];
-  let [forceScale, momentScale] = [applied.forceScale, applied.momentScale];
+  let [forceScale, momentScale] = [applied.forceScale + inside, applied.momentScale + inside * size];
   model.nodes.forEach((node, n) => {
     const at = 6 * n;
     const f: Vec3 = [ground[at] as number, ground[at + 1] as number, ground[at + 2] as number];
@@ -66,8 +65,7 @@ export function equilibriumDefect(model: FrameModel, applied: Resultant, ground:
     forceScale += length(f);
     momentScale += length(m) + length(node) * length(f);
   });
-  const ratio = (value: Vec3, scale: number): number => (scale === 0 ? 0 : length(value) / scale);
-  return Math.max(ratio(force, forceScale), ratio(moment, momentScale));
+  return Math.max(share(length(force), forceScale), share(length(moment), momentScale));
 }
 
 export const NO_RESULTANT: Resultant = { force: ORIGIN, moment: ORIGIN, forceScale: 0, momentScale: 0 };

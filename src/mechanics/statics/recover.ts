@@ -4,7 +4,7 @@ import type { Frame } from "../frame.ts";
 import type { Resultant } from "../load/resultant.ts";
 import { twiceEnergy } from "../mechanism/find.ts";
 import { GROUND } from "../model.ts";
-import { demand, equilibriumDefect, residualDefect } from "./checks.ts";
+import { demand, demandPrecision, equilibriumDefect, largestForce, share } from "./checks.ts";
 import { addMemberForces, memberDisplacements, memberEnds } from "./member-forces.ts";
 import type { ContactResult, SolvedState } from "./state.ts";
 
@@ -92,14 +92,18 @@ export function recover(
   });
   const unloaded = parts.table.releases.size > 0 ? memberDisplacements(parts.table, u) : ends.displacements;
   const energy = twiceEnergy(parts, [], u, unloaded);
-  const residual = residualDefect(balance, ends.forces, acting.onNodes, frameSize(frame));
+  const size = frameSize(frame);
   const rounding = roundingOf(parts.diagonal, u);
-  const share = (value: number, scale: number): number => (value === 0 ? 0 : value / scale);
-  const lost = share(rounding.force, residual.scale);
+  const loads = largestForce(acting.held, size) + largestForce(acting.onNodes, size);
+  const inside = loads + largestForce(ends.forces, size);
+  demandPrecision(rounding.force, loads);
+  const blur = share(rounding.force, inside);
+  const equilibrium = equilibriumDefect(frame.model, acting.resultant, ground, inside, size);
+  const energySum = workScale + energy;
   const quality = {
-    residual: demand("residual", residual.defect, lost),
-    equilibrium: demand("equilibrium", equilibriumDefect(frame.model, acting.resultant, ground), lost),
-    energy: demand("energy", share(Math.abs(energy - work), workScale + energy), share(rounding.energy, workScale)),
+    residual: demand("residual", share(largestForce(balance, size), inside), blur),
+    equilibrium: demand("equilibrium", equilibrium, blur),
+    energy: demand("energy", share(Math.abs(energy - work), energySum), share(rounding.energy, energySum)),
   };
   return { kind: "solved", displacements: u, reactions, ends, springs, contacts, quality };
 }
