@@ -65,7 +65,8 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
         return;
       }
       into.met += 1;
-      const share = utilisation(measured, limit.value, sense);
+      // A count that just reaches its limit says nothing about margins.
+      const share = message.measures === "count" ? undefined : utilisation(measured, limit.value, sense);
       if (share === undefined || share <= (into.closest?.utilisation ?? 0)) return;
       into.closest = {
         at: judgement.at,

@@ -235,7 +235,7 @@ export interface Zone {
 
 export interface Site {
   readonly place: "indoors" | "outdoors";
-  /** °C, coldest and warmest. */
+  /** K, coldest and warmest. */
   readonly temperature: readonly [number, number];
   readonly vibration: "none" | "light" | "strong";
   readonly reach: "public" | "trained";

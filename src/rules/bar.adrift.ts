@@ -12,7 +12,7 @@ export const rule = defineRule({
   criteria: {},
   messages: {
     adrift: {
-      text: "{bars:parts} fastened to nothing of the rest of the frame",
+      text: "nothing fastens {bars:parts} to the rest of the frame",
       advice: "add the joint that holds it, or take the bar out",
     },
   },

@@ -1,7 +1,11 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
 import { rule as barAdrift } from "./bar.adrift.ts";
 import { rule as barClash } from "./bar.clash.ts";
+import { rule as barOverstressed } from "./bar.overstressed.ts";
+import { rule as barSags } from "./bar.sags.ts";
 import { rule as barSkewed } from "./bar.skewed.ts";
+import { rule as barTwists } from "./bar.twists.ts";
+import { rule as barWeakHole } from "./bar.weak-hole.ts";
 import { rule as boreClash } from "./bore.clash.ts";
 import { rule as endBare } from "./end.bare.ts";
 import { rule as endRaw } from "./end.raw.ts";
@@ -19,6 +23,10 @@ import type { AnyRule } from "./shape/rule.ts";
 
 /** Every built-in rule, by group, then by id. */
 export const builtInRules: readonly AnyRule[] = [
+  barOverstressed,
+  barSags,
+  barTwists,
+  barWeakHole,
   boreClash,
   holeNearEdge,
   jointGap,

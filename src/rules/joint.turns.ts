@@ -15,11 +15,11 @@ export const rule = defineRule({
   criteria: {},
   messages: {
     turns: {
-      text: "{bars:parts} can turn about {axis:word}: at {joints:parts} only the friction of one screw holds",
+      text: "can turn about {axis:word}: at {joints:parts} only the friction of one screw holds {bars:parts}",
       advice: "add a second fastener out of line with the first, or a bracket with two screws on each leg",
     },
     loaded: {
-      text: "{bars:parts} can turn about {axis:word} under load: at {joints:parts} only the friction of one screw holds",
+      text: "can turn about {axis:word} under its load: at {joints:parts} only the friction of one screw holds {bars:parts}",
       advice: "add a second fastener out of line with the first, or a bracket with two screws on each leg",
       level: "reject",
     },

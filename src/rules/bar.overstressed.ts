@@ -1,0 +1,52 @@
+import { memberFactor } from "../criteria/member-factor.ts";
+import { largestStress } from "../facts/bar-stress.ts";
+import { bodies } from "../facts/bodies.ts";
+import { worstOfAll } from "../facts/governing.ts";
+import { materials } from "../facts/materials.ts";
+import { response } from "../facts/response.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { notApplicable, undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+export const rule = defineRule({
+  id: "bar.overstressed",
+  title: "Stress in the bars stays under their proof strength",
+  group: "bars",
+  level: "reject",
+  basis: ["EN 1999-1-1:2007, 6.2.1: von Mises stress, elastic", "EN 1990:2002, 6.4: strength combinations"],
+  needs: { response, bodies, materials },
+  criteria: { factor: memberFactor },
+  messages: {
+    over: {
+      text: "is stressed to {stress:stress}",
+      advice: "take a stiffer profile, shorten its span, or lighten its load",
+      measures: "stress",
+    },
+  },
+  *inspect({ response: found, bodies: bars, materials: known }, { factor }, say) {
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    for (const { bar } of bars.values()) {
+      const material = known.get(bar.profile.material);
+      const governed = worstOfAll(found.views, ["strength"], "stress", (view) => {
+        const forces = view.forces(bar.ref.id);
+        return forces && largestStress(forces, bar.profile).equivalent;
+      });
+      if (!governed || !material) {
+        yield notApplicable(bar.ref, "no length left");
+        continue;
+      }
+      const given = factor.at(bar.ref);
+      const limit = {
+        value: si(material.proof / given.value, "stress"),
+        from: given.from,
+        basis: `proof strength of ${material.name} over ${given.value}, ${given.basis}`,
+      };
+      yield say.over(bar.ref, { stress: governed.measured }, { ...governed, limit });
+    }
+  },
+});

@@ -1,0 +1,61 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { bodies } from "../facts/bodies.ts";
+import { response } from "../facts/response.ts";
+import { governedSag } from "../facts/sag.ts";
+import { spans } from "../facts/spans.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { notApplicable, undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const sag = defineCriterion({
+  name: "sag",
+  quantity: "length",
+  standard: "span / 300, at least 1 mm",
+  about: "how far a bar may bend between the points that hold it; an overhang counts with twice its length",
+  basis: "common practice for benches and shelves; below 1 mm bars are no straighter",
+});
+
+export const rule = defineRule({
+  id: "bar.sags",
+  title: "Bars do not sag more than they may",
+  group: "bars",
+  level: "hold",
+  basis: ["linear elastic frame analysis with shear deformation (docs/method)", "EN 1990:2002, 6.5: serviceability"],
+  needs: { response, spans, bodies },
+  criteria: { allowed: sag },
+  messages: {
+    sags: {
+      text: "sags {sag:length} over its span of {span:length}",
+      advice: "stand its tall side up, take a stiffer profile, or shorten the span with another post",
+      measures: "length",
+    },
+  },
+  *inspect({ response: found, spans: all, bodies: bars }, { allowed }, say) {
+    const why = whyNotSolved(found);
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, why);
+      return;
+    }
+    for (const { bar } of bars.values()) {
+      let worst: { share: number; judgement: ReturnType<typeof say.sags> } | undefined;
+      for (const span of all.get(bar.ref.id) ?? []) {
+        const governed = governedSag(found.views, bar.ref.id, span);
+        if (!governed) continue;
+        const limit = allowed.at(bar.ref, span.kind === "overhang" ? 2 * span.length : span.length);
+        const share = governed.measured / Math.max(limit.value, 1e-12);
+        if (worst && share <= worst.share) continue;
+        worst = {
+          share,
+          judgement: say.sags(
+            bar.ref,
+            { sag: governed.measured, span: si(span.length, "length") },
+            { ...governed, limit },
+          ),
+        };
+      }
+      yield worst ? worst.judgement : notApplicable(bar.ref, "nothing holds it");
+    }
+  },
+});

@@ -1,0 +1,50 @@
+import { memberFactor } from "../criteria/member-factor.ts";
+import { bodies } from "../facts/bodies.ts";
+import { worstOfAll } from "../facts/governing.ts";
+import { materials } from "../facts/materials.ts";
+import { netSections } from "../facts/net-sections.ts";
+import { netStress } from "../facts/net-stress.ts";
+import { response } from "../facts/response.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef, ref } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+export const rule = defineRule({
+  id: "bar.weak-hole",
+  title: "Holes do not weaken bars where they work hard",
+  group: "bars",
+  level: "reject",
+  basis: ["EN 1999-1-1:2007, 6.2.5.1: stress on the net section", "EN 1990:2002, 6.4: strength combinations"],
+  needs: { response, netSections, bodies, materials },
+  criteria: { factor: memberFactor },
+  messages: {
+    weak: {
+      text: "what the {what:word} of {by:part} leaves of the section is stressed to {stress:stress}",
+      advice: "move the hole to where the bar bends less, near a support, or fasten without it",
+      measures: "stress",
+    },
+  },
+  *inspect({ response: found, netSections: sections, bodies: bars, materials: known }, { factor }, say) {
+    if (sections.length === 0) return;
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    for (const net of sections) {
+      const body = bars.get(net.bar);
+      const material = body && known.get(body.bar.profile.material);
+      const governed = worstOfAll(found.views, ["strength"], "stress", (view) => netStress(view, net));
+      if (!body || !material || !governed) continue;
+      const at = ref("bar", net.bar);
+      const given = factor.at(at);
+      const limit = {
+        value: si(material.proof / given.value, "stress"),
+        from: given.from,
+        basis: `proof strength of ${material.name} over ${given.value}, ${given.basis}`,
+      };
+      yield say.weak(at, { what: net.what, by: net.by, stress: governed.measured }, { ...governed, limit });
+    }
+  },
+});
