@@ -1,0 +1,30 @@
+import { readFileSync } from "node:fs";
+import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { inspectFile } from "../../src/inspection/inspect-file.ts";
+import type { Report } from "../../src/inspection/report.ts";
+import { builtInRules } from "../../src/rules/index.generated.ts";
+
+/** Nobody's house: the built-in rules at their own levels. */
+const house: HouseInForce = {
+  rules: builtInRules,
+  criteria: new Map(),
+  strictness: new Map(),
+  concessions: [],
+  today: "2027-03-31",
+};
+
+export const SOUND = ["first-bench", "potting-bench", "mixer-guard", "sack-cart", "tray-rack"] as const;
+export const FAULTY = ["potting-bench-faulty", "mixer-guard-faulty", "sack-cart-faulty", "tray-rack-faulty"] as const;
+export type Demo = (typeof SOUND)[number] | (typeof FAULTY)[number];
+
+function pathOf(demo: Demo): string {
+  return `docs/demo/${demo}.frame.json`;
+}
+
+export function textOf(demo: Demo): string {
+  return readFileSync(pathOf(demo), "utf8");
+}
+
+export function inspectText(name: string, text: string): Report {
+  return inspectFile({ file: `${name}.frame.json`, bytes: new TextEncoder().encode(text), stock: [], house });
+}
