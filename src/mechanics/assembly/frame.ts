@@ -62,7 +62,18 @@ export function frameParts(model: FrameModel): FrameParts {
   const springs = (model.springs ?? []).flatMap((spring, index) => springLinks(model, spring, index));
   const { fixed, elastic } = supports(model);
   const blocks = stiffnessBlocks(table);
-  for (const { link, stiffness } of springs) blocks.push(linkBlock(link, stiffness));
+  let last = -1;
+  for (const { spring, link, stiffness } of springs) {
+    // The links of one spring act on the same freedoms: one block holds them all.
+    const own = linkBlock(link, stiffness);
+    const previous = blocks[blocks.length - 1];
+    if (spring === last && previous) {
+      own.values.forEach((value, i) => {
+        previous.values[i] = (previous.values[i] as number) + value;
+      });
+    } else blocks.push(own);
+    last = spring;
+  }
   for (const [freedom, stiffness] of elastic) {
     blocks.push({ freedoms: Int32Array.of(freedom), values: Float64Array.of(stiffness) });
   }
