@@ -32,7 +32,7 @@ export interface PivotJudge {
 }
 
 /** Below this ratio a pivot is suspicious: ten of a double's sixteen digits of the diagonal cancelled. */
-export const SUSPICIOUS_RATIO = 1e-10;
+const SUSPICIOUS_RATIO = 1e-10;
 /** Below this ratio it is found out at once whether a pivot is more than rounding. */
 const DOUBTFUL_RATIO = 1e-6;
 /** A pivot smaller than this share of the energies it is the balance of is rounding (measured on mechanisms: below 3e-17). */

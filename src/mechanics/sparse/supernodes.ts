@@ -23,7 +23,7 @@ const ALLOWED_ZEROS: readonly { readonly columns: number; readonly share: number
 ];
 
 /** Wider blocks are cut into chains, so that what is worked on at a time stays in the fast memory of the processor. */
-const MOST_COLUMNS = 96;
+const MOST_COLUMNS = 192;
 
 /**
  * Fundamental supernodes, joined where that costs few zeros: Ashcraft, Grimes 1989, "The influence of relaxed supernode

@@ -12,15 +12,6 @@ export interface SymmetricMatrix {
 
 /** K·x for k vectors, column by column (n × k in, n × k out). */
 export function multiply(matrix: SymmetricMatrix, x: Float64Array, k = 1): Float64Array {
-  return sweep(matrix, x, k, (value) => value);
-}
-
-/** |K|·|x| for k vectors: the size that rounding errors of K·x are measured by. */
-export function multiplyAbsolute(matrix: SymmetricMatrix, x: Float64Array, k = 1): Float64Array {
-  return sweep(matrix, x.map(Math.abs), k, Math.abs);
-}
-
-function sweep(matrix: SymmetricMatrix, x: Float64Array, k: number, entry: (value: number) => number): Float64Array {
   const { n, colStart, rowIndex, value } = matrix;
   if (x.length !== n * k) throw new RangeError(`${x.length} values given where ${k} vectors of ${n} are needed`);
   const y = new Float64Array(n * k);
@@ -30,7 +21,7 @@ function sweep(matrix: SymmetricMatrix, x: Float64Array, k: number, entry: (valu
       let sum = 0;
       for (let e = colStart[j] as number, end = colStart[j + 1] as number; e < end; e++) {
         const i = rowIndex[e] as number;
-        const a = entry(value[e] as number);
+        const a = value[e] as number;
         sum += a * (x[base + i] as number);
         if (i !== j) y[base + i] = (y[base + i] as number) + a * xj;
       }
@@ -38,6 +29,11 @@ function sweep(matrix: SymmetricMatrix, x: Float64Array, k: number, entry: (valu
     }
   }
   return y;
+}
+
+/** |K|·|x| for k vectors: the size that rounding errors of K·x are measured by. */
+export function multiplyAbsolute(matrix: SymmetricMatrix, x: Float64Array, k = 1): Float64Array {
+  return multiply({ ...matrix, value: matrix.value.map(Math.abs) }, x.map(Math.abs), k);
 }
 
 /** What the pivot of each unknown is measured by: |diagonal|, or the largest |entry| of its column where that is zero. */

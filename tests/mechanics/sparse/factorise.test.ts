@@ -103,6 +103,7 @@ describe("frames large enough for wide fronts", () => {
     ["a rack of 120 sections", rack(120)],
     ["a block of 8 × 8 × 8 joints", gridFrame(8, 8, 8)],
     ["a floor of 30 × 30 × 2 joints", gridFrame(30, 30, 2)],
+    ["a block of 11 × 11 × 10 joints, whose fronts are cut into chains", gridFrame(11, 11, 10)],
   ])("%s is solved to the last digits", (_name, frame) => {
     const matrix = assembleSymmetric(frame.unknowns, frame.blocks);
     const factor = factorise(analyse(matrix, frame.nodeOf), matrix);
