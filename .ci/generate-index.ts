@@ -57,6 +57,20 @@ emit(
 const facts = defined("src/facts", "defineFact").map(({ file, name }) => `export { ${name} } from "./${file}";`);
 emit("src/facts/index.generated.ts", `${banner}${facts.join("\n")}\n`);
 
+const cures = readdirSync("src/cures")
+  .filter((file) => file.endsWith(".ts") && !file.endsWith(".generated.ts"))
+  .sort()
+  .flatMap((file) =>
+    [...readFileSync(`src/cures/${file}`, "utf8").matchAll(/^export const (\w+): Cure\b/gm)].map(([, name = ""]) => ({
+      file,
+      name,
+    })),
+  );
+emit(
+  "src/cures/index.generated.ts",
+  `${banner}${cures.map(({ file, name }) => `import { ${name} } from "./${file}";`).join("\n")}\nimport type { Cure } from "./cure.ts";\n\n/** Every cure that is tried. */\nexport const builtInCures: readonly Cure[] = [\n${cures.map(({ name }) => `  ${name},`).join("\n")}\n];\n`,
+);
+
 if (stale.length > 0) {
   console.error(`stale, run npm run generate: ${stale.join(", ")}`);
   process.exitCode = 1;

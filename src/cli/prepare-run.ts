@@ -31,10 +31,11 @@ export async function prepareRun(
   files: readonly FrameFile[],
   house: string | undefined,
   context: Context,
+  cureTrials = 0,
 ): Promise<Inspector> {
   const { worker } = context;
   const engine = await context.engine();
   return usableOrTold(() =>
-    prepare(files, { engine, worker, today: today(), ...(house === undefined ? {} : { house }) }),
+    prepare(files, { engine, worker, today: today(), cureTrials, ...(house === undefined ? {} : { house }) }),
   );
 }

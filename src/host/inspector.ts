@@ -27,6 +27,8 @@ export interface InspectorOptions {
   readonly today: string;
   /** A house file named on the command line, whose rules are trusted. */
   readonly house?: string;
+  /** Changed frames that may be inspected a file in search of cures; none where rules of a team run. */
+  readonly cureTrials?: number;
 }
 
 /** A house file that was merely found lists rules, which are code. */
@@ -71,10 +73,10 @@ type Inspect = (
   settings: HouseSettings,
 ) => Promise<Report>;
 
-function inspectHere(engine: Engine): Inspect {
+function inspectHere(engine: Engine, cureTrials: number): Inspect {
   return async (file, bytes, stock, settings) => {
     try {
-      return engine.inspect({ file, bytes, stock, house: { ...settings, rules: engine.rules } });
+      return engine.inspect({ file, bytes, stock, house: { ...settings, rules: engine.rules }, cureTrials });
     } catch (error) {
       return failedReport(file, error instanceof Error ? error.message : String(error));
     }
@@ -124,7 +126,7 @@ export async function prepare(files: readonly FrameFile[], options: InspectorOpt
       if (house !== undefined) used.add(house);
     }
     for (const house of used) checked(house, cards);
-    const inspect = thread === undefined ? inspectHere(engine) : inspectThere(thread);
+    const inspect = thread === undefined ? inspectHere(engine, options.cureTrials ?? 0) : inspectThere(thread);
     const reports = async function* (): AsyncGenerator<Report> {
       for (const file of files) yield await inspectOne(file, await houseOf(dirname(file.path)), today, inspect);
     };

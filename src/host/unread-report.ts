@@ -18,6 +18,7 @@ function emptyReport(file: string): Report {
     failures: [],
     assumed: [],
     concessionRemarks: [],
+    cureTrials: { tried: 0, untried: 0 },
   };
 }
 

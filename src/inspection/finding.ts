@@ -10,11 +10,21 @@ import { fingerprint } from "./fingerprint.ts";
 import type { Finding, Measure } from "./report.ts";
 import { fill } from "./sentence.ts";
 
+/** A judgement whose value is wanted even when it is met. */
+export interface Watch {
+  readonly rule: string;
+  readonly key: string;
+  readonly at: string;
+}
+
 /** What is the same for all findings of one frame. */
 export interface Setting {
   readonly frame: Frame;
   place(at: Ref): Place;
   where(at: Ref): string;
+  readonly watch?: Watch;
+  /** Filled with the value under watch, as printed. */
+  readonly watched: string[];
 }
 
 function measureOf(

@@ -47,9 +47,11 @@ export interface Measure {
   readonly hangsOnStiffness: boolean;
 }
 
+/** A change to the file that was tried: the changed frame, inspected whole, lacks the finding and is nowhere worse. */
 export interface CureOffered {
   readonly words: string;
   readonly edits: readonly { readonly pointer: string; readonly to: unknown }[];
+  /** What the finding's value then is, as printed. */
   readonly after?: string;
 }
 
@@ -107,6 +109,8 @@ export interface Report {
   readonly assumed: readonly string[];
   /** Concessions that matched nothing, lapsed or ended, in words. */
   readonly concessionRemarks: readonly string[];
+  /** Changed frames that were inspected in search of cures, and proposals left untried for want of budget. */
+  readonly cureTrials: { readonly tried: number; readonly untried: number };
 }
 
 /** What a reporter must know of a rule in force. */

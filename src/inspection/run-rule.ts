@@ -53,6 +53,10 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       if (!message?.measures || !Number.isFinite(measured))
         throw new Error(`${rule.id} measured ${String(measured)} for "${judgement.key}"`);
       const sense = message.sense ?? "at most";
+      const { watch } = setting;
+      if (watch && watch.rule === rule.id && watch.key === judgement.key && watch.at === judgement.at.id) {
+        setting.watched.push(formatPair(measured, limit.value, message.measures, setting.frame.units).measured);
+      }
       if (!keeps(measured, limit.value, sense)) {
         into.notMet += 1;
         into.findings.push(finding(setting, rule, strict, judgement));

@@ -69,6 +69,7 @@ export const fakeEngine: Engine = {
       failures: [],
       assumed: [],
       concessionRemarks: [],
+      cureTrials: { tried: 0, untried: 0 },
     } as const;
     let orders: Orders;
     try {

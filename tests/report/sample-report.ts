@@ -102,6 +102,7 @@ export const rejected: Report = {
   failures: [],
   assumed: ["torque as rated", "end-load nuts"],
   concessionRemarks: ["bar.twists on rail-9 matches nothing"],
+  cureTrials: { tried: 0, untried: 0 },
 };
 
 export const accepted: Report = {
@@ -112,6 +113,7 @@ export const accepted: Report = {
   undecided: [],
   assumed: [],
   concessionRemarks: [],
+  cureTrials: { tried: 0, untried: 0 },
   tallies: rejected.tallies.filter((tally) => tally.rule === "joint.slips"),
 };
 

@@ -14,6 +14,17 @@ interface InspectOptions {
   readonly gate: Gate;
   readonly house?: string;
   readonly colour: ColourWish;
+  readonly cures: number;
+}
+
+/** Changed frames that are inspected a file in search of cures when nothing is said: a second or two of work. */
+const CURE_TRIALS = 12;
+
+function trials(written: string): number {
+  const count = Number(written);
+  if (!Number.isInteger(count) || count < 0 || count > 1000)
+    throw new Unusable(`--cures ${written}: found "${written}", expected a whole number from 0 to 1000`);
+  return count;
 }
 
 async function refuseInputs(planned: readonly PlannedReport[], files: readonly FrameFile[]): Promise<void> {
@@ -34,6 +45,7 @@ export function registerInspect(program: Command, context: Context): void {
     )
     .argument("<files...>", "frame files, folders or patterns")
     .addOption(new Option("--gate <level>", "level from which the run fails").choices(GATES).default("hold"))
+    .option("--cures <count>", "changed frames to try a file in search of cures", trials, CURE_TRIALS)
     .option("--house <file>", "use this house file, and trust the rules it lists")
     .addOption(new Option("--colour <when>", "colour the ticket").choices(COLOURS).default("auto"));
   for (const option of plan.options) command.addOption(option);
@@ -51,7 +63,7 @@ export function registerInspect(program: Command, context: Context): void {
       outlets.push({ reporter, sink: to === undefined ? context.stdout : atomicFile(to) });
     }
     const { prepareRun } = await import("../prepare-run.ts");
-    const run = await prepareRun(files, house, context);
+    const run = await prepareRun(files, house, context, options.cures);
     const judged = async function* () {
       for await (const report of run.reports) {
         context.exit(exitFor(report, options.gate));

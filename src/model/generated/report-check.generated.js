@@ -279,7 +279,7 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
+var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
 function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -1291,7 +1291,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
   if (errors === 0) {
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
-      if (data.file === void 0 && (missing0 = "file") || data.title === void 0 && (missing0 = "title") || data.units === void 0 && (missing0 = "units") || data.verdict === void 0 && (missing0 = "verdict") || data.complete === void 0 && (missing0 = "complete") || data.counts === void 0 && (missing0 = "counts") || data.problems === void 0 && (missing0 = "problems") || data.findings === void 0 && (missing0 = "findings") || data.undecided === void 0 && (missing0 = "undecided") || data.rules === void 0 && (missing0 = "rules") || data.failures === void 0 && (missing0 = "failures") || data.assumed === void 0 && (missing0 = "assumed") || data.concessions === void 0 && (missing0 = "concessions")) {
+      if (data.file === void 0 && (missing0 = "file") || data.title === void 0 && (missing0 = "title") || data.units === void 0 && (missing0 = "units") || data.verdict === void 0 && (missing0 = "verdict") || data.complete === void 0 && (missing0 = "complete") || data.counts === void 0 && (missing0 = "counts") || data.problems === void 0 && (missing0 = "problems") || data.findings === void 0 && (missing0 = "findings") || data.undecided === void 0 && (missing0 = "undecided") || data.rules === void 0 && (missing0 = "rules") || data.failures === void 0 && (missing0 = "failures") || data.assumed === void 0 && (missing0 = "assumed") || data.concessions === void 0 && (missing0 = "concessions") || data.cureTrials === void 0 && (missing0 = "cureTrials")) {
         validate57.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
@@ -1881,32 +1881,86 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                   var valid0 = true;
                                 }
                                 if (valid0) {
-                                  if (data.concessions !== void 0) {
-                                    let data43 = data.concessions;
+                                  if (data.cureTrials !== void 0) {
+                                    let data43 = data.cureTrials;
                                     const _errs72 = errors;
                                     if (errors === _errs72) {
-                                      if (Array.isArray(data43)) {
-                                        var valid14 = true;
-                                        const len8 = data43.length;
-                                        for (let i8 = 0; i8 < len8; i8++) {
+                                      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
+                                        let missing6;
+                                        if (data43.tried === void 0 && (missing6 = "tried") || data43.untried === void 0 && (missing6 = "untried")) {
+                                          validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: missing6 }, message: "must have required property '" + missing6 + "'" }];
+                                          return false;
+                                        } else {
                                           const _errs74 = errors;
-                                          if (typeof data43[i8] !== "string") {
-                                            validate57.errors = [{ instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
-                                            return false;
+                                          for (const key0 in data43) {
+                                            if (!(key0 === "tried" || key0 === "untried")) {
+                                              validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+                                              return false;
+                                              break;
+                                            }
                                           }
-                                          var valid14 = _errs74 === errors;
-                                          if (!valid14) {
-                                            break;
+                                          if (_errs74 === errors) {
+                                            if (data43.tried !== void 0) {
+                                              const _errs75 = errors;
+                                              if (!validate58(data43.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data43, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+                                                vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+                                                errors = vErrors.length;
+                                              }
+                                              var valid14 = _errs75 === errors;
+                                            } else {
+                                              var valid14 = true;
+                                            }
+                                            if (valid14) {
+                                              if (data43.untried !== void 0) {
+                                                const _errs76 = errors;
+                                                if (!validate58(data43.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data43, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+                                                  vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+                                                  errors = vErrors.length;
+                                                }
+                                                var valid14 = _errs76 === errors;
+                                              } else {
+                                                var valid14 = true;
+                                              }
+                                            }
                                           }
                                         }
                                       } else {
-                                        validate57.errors = [{ instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                        validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
                                         return false;
                                       }
                                     }
                                     var valid0 = _errs72 === errors;
                                   } else {
                                     var valid0 = true;
+                                  }
+                                  if (valid0) {
+                                    if (data.concessions !== void 0) {
+                                      let data46 = data.concessions;
+                                      const _errs77 = errors;
+                                      if (errors === _errs77) {
+                                        if (Array.isArray(data46)) {
+                                          var valid15 = true;
+                                          const len8 = data46.length;
+                                          for (let i8 = 0; i8 < len8; i8++) {
+                                            const _errs79 = errors;
+                                            if (typeof data46[i8] !== "string") {
+                                              validate57.errors = [{ instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                              return false;
+                                            }
+                                            var valid15 = _errs79 === errors;
+                                            if (!valid15) {
+                                              break;
+                                            }
+                                          }
+                                        } else {
+                                          validate57.errors = [{ instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                          return false;
+                                        }
+                                      }
+                                      var valid0 = _errs77 === errors;
+                                    } else {
+                                      var valid0 = true;
+                                    }
                                   }
                                 }
                               }
@@ -1930,7 +1984,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
   validate57.errors = vErrors;
   return errors === 0;
 }
-validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
+validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;

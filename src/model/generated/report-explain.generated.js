@@ -361,7 +361,7 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
+var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
 function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -1776,20 +1776,18 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
+    if (data.cureTrials === void 0) {
+      const err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cureTrials" }, message: "must have required property 'cureTrials'" };
+      if (vErrors === null) {
+        vErrors = [err13];
+      } else {
+        vErrors.push(err13);
+      }
+      errors++;
+    }
     if (data.file !== void 0) {
       if (typeof data.file !== "string") {
-        const err13 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-        if (vErrors === null) {
-          vErrors = [err13];
-        } else {
-          vErrors.push(err13);
-        }
-        errors++;
-      }
-    }
-    if (data.title !== void 0) {
-      if (typeof data.title !== "string") {
-        const err14 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        const err14 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err14];
         } else {
@@ -1798,9 +1796,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.revision !== void 0) {
-      if (typeof data.revision !== "string") {
-        const err15 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+    if (data.title !== void 0) {
+      if (typeof data.title !== "string") {
+        const err15 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err15];
         } else {
@@ -1809,10 +1807,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.units !== void 0) {
-      let data3 = data.units;
-      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
-        const err16 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
+    if (data.revision !== void 0) {
+      if (typeof data.revision !== "string") {
+        const err16 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err16];
         } else {
@@ -1821,10 +1818,10 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.verdict !== void 0) {
-      let data4 = data.verdict;
-      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
-        const err17 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
+    if (data.units !== void 0) {
+      let data3 = data.units;
+      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
+        const err17 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err17];
         } else {
@@ -1833,9 +1830,10 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.complete !== void 0) {
-      if (typeof data.complete !== "boolean") {
-        const err18 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+    if (data.verdict !== void 0) {
+      let data4 = data.verdict;
+      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
+        const err18 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err18];
         } else {
@@ -1844,20 +1842,22 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
+    if (data.complete !== void 0) {
+      if (typeof data.complete !== "boolean") {
+        const err19 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+        if (vErrors === null) {
+          vErrors = [err19];
+        } else {
+          vErrors.push(err19);
+        }
+        errors++;
+      }
+    }
     if (data.counts !== void 0) {
       let data6 = data.counts;
       if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
         if (data6.bars === void 0) {
-          const err19 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
-          if (vErrors === null) {
-            vErrors = [err19];
-          } else {
-            vErrors.push(err19);
-          }
-          errors++;
-        }
-        if (data6.joints === void 0) {
-          const err20 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
+          const err20 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
           if (vErrors === null) {
             vErrors = [err20];
           } else {
@@ -1865,8 +1865,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.cases === void 0) {
-          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
+        if (data6.joints === void 0) {
+          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
           if (vErrors === null) {
             vErrors = [err21];
           } else {
@@ -1874,12 +1874,21 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.parts === void 0) {
-          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+        if (data6.cases === void 0) {
+          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
           if (vErrors === null) {
             vErrors = [err22];
           } else {
             vErrors.push(err22);
+          }
+          errors++;
+        }
+        if (data6.parts === void 0) {
+          const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+          if (vErrors === null) {
+            vErrors = [err23];
+          } else {
+            vErrors.push(err23);
           }
           errors++;
         }
@@ -1908,11 +1917,11 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err24 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
-          vErrors = [err23];
+          vErrors = [err24];
         } else {
-          vErrors.push(err23);
+          vErrors.push(err24);
         }
         errors++;
       }
@@ -1928,11 +1937,11 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err24 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err25 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err24];
+          vErrors = [err25];
         } else {
-          vErrors.push(err24);
+          vErrors.push(err25);
         }
         errors++;
       }
@@ -1948,11 +1957,11 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err25 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err26 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err25];
+          vErrors = [err26];
         } else {
-          vErrors.push(err25);
+          vErrors.push(err26);
         }
         errors++;
       }
@@ -1965,16 +1974,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           let data16 = data15[i2];
           if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
             if (data16.why === void 0) {
-              const err26 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
-              if (vErrors === null) {
-                vErrors = [err26];
-              } else {
-                vErrors.push(err26);
-              }
-              errors++;
-            }
-            if (data16.rules === void 0) {
-              const err27 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
+              const err27 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
               if (vErrors === null) {
                 vErrors = [err27];
               } else {
@@ -1982,8 +1982,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.at === void 0) {
-              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
+            if (data16.rules === void 0) {
+              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
               if (vErrors === null) {
                 vErrors = [err28];
               } else {
@@ -1991,8 +1991,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.holds === void 0) {
-              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+            if (data16.at === void 0) {
+              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
               if (vErrors === null) {
                 vErrors = [err29];
               } else {
@@ -2000,13 +2000,22 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data16.holds === void 0) {
+              const err30 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+              if (vErrors === null) {
+                vErrors = [err30];
+              } else {
+                vErrors.push(err30);
+              }
+              errors++;
+            }
             if (data16.why !== void 0) {
               if (typeof data16.why !== "string") {
-                const err30 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err31 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err30];
+                  vErrors = [err31];
                 } else {
-                  vErrors.push(err30);
+                  vErrors.push(err31);
                 }
                 errors++;
               }
@@ -2017,21 +2026,21 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 const len3 = data18.length;
                 for (let i3 = 0; i3 < len3; i3++) {
                   if (typeof data18[i3] !== "string") {
-                    const err31 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
-                      vErrors = [err31];
+                      vErrors = [err32];
                     } else {
-                      vErrors.push(err31);
+                      vErrors.push(err32);
                     }
                     errors++;
                   }
                 }
               } else {
-                const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
-                  vErrors = [err32];
+                  vErrors = [err33];
                 } else {
-                  vErrors.push(err32);
+                  vErrors.push(err33);
                 }
                 errors++;
               }
@@ -2047,18 +2056,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                if (vErrors === null) {
-                  vErrors = [err33];
-                } else {
-                  vErrors.push(err33);
-                }
-                errors++;
-              }
-            }
-            if (data16.holds !== void 0) {
-              if (typeof data16.holds !== "boolean") {
-                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
                   vErrors = [err34];
                 } else {
@@ -2067,22 +2065,33 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 errors++;
               }
             }
+            if (data16.holds !== void 0) {
+              if (typeof data16.holds !== "boolean") {
+                const err35 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                if (vErrors === null) {
+                  vErrors = [err35];
+                } else {
+                  vErrors.push(err35);
+                }
+                errors++;
+              }
+            }
           } else {
-            const err35 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err36 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err35];
+              vErrors = [err36];
             } else {
-              vErrors.push(err35);
+              vErrors.push(err36);
             }
             errors++;
           }
         }
       } else {
-        const err36 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err37 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err36];
+          vErrors = [err37];
         } else {
-          vErrors.push(err36);
+          vErrors.push(err37);
         }
         errors++;
       }
@@ -2095,16 +2104,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           let data24 = data23[i5];
           if (data24 && typeof data24 == "object" && !Array.isArray(data24)) {
             if (data24.rule === void 0) {
-              const err37 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
-              if (vErrors === null) {
-                vErrors = [err37];
-              } else {
-                vErrors.push(err37);
-              }
-              errors++;
-            }
-            if (data24.met === void 0) {
-              const err38 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
+              const err38 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
               if (vErrors === null) {
                 vErrors = [err38];
               } else {
@@ -2112,8 +2112,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notMet === void 0) {
-              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
+            if (data24.met === void 0) {
+              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
               if (vErrors === null) {
                 vErrors = [err39];
               } else {
@@ -2121,8 +2121,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notApplicable === void 0) {
-              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
+            if (data24.notMet === void 0) {
+              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
               if (vErrors === null) {
                 vErrors = [err40];
               } else {
@@ -2130,8 +2130,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.undecided === void 0) {
-              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+            if (data24.notApplicable === void 0) {
+              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
               if (vErrors === null) {
                 vErrors = [err41];
               } else {
@@ -2139,13 +2139,22 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data24.undecided === void 0) {
+              const err42 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+              if (vErrors === null) {
+                vErrors = [err42];
+              } else {
+                vErrors.push(err42);
+              }
+              errors++;
+            }
             if (data24.rule !== void 0) {
               if (typeof data24.rule !== "string") {
-                const err42 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err43 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err42];
+                  vErrors = [err43];
                 } else {
-                  vErrors.push(err42);
+                  vErrors.push(err43);
                 }
                 errors++;
               }
@@ -2178,16 +2187,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               let data30 = data24.closest;
               if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
                 if (data30.at === void 0) {
-                  const err43 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
-                  if (vErrors === null) {
-                    vErrors = [err43];
-                  } else {
-                    vErrors.push(err43);
-                  }
-                  errors++;
-                }
-                if (data30.utilisation === void 0) {
-                  const err44 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
+                  const err44 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
                   if (vErrors === null) {
                     vErrors = [err44];
                   } else {
@@ -2195,8 +2195,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.measured === void 0) {
-                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
+                if (data30.utilisation === void 0) {
+                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
                   if (vErrors === null) {
                     vErrors = [err45];
                   } else {
@@ -2204,12 +2204,21 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.limit === void 0) {
-                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                if (data30.measured === void 0) {
+                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
                   if (vErrors === null) {
                     vErrors = [err46];
                   } else {
                     vErrors.push(err46);
+                  }
+                  errors++;
+                }
+                if (data30.limit === void 0) {
+                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                  if (vErrors === null) {
+                    vErrors = [err47];
+                  } else {
+                    vErrors.push(err47);
                   }
                   errors++;
                 }
@@ -2222,18 +2231,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 if (data30.utilisation !== void 0) {
                   let data32 = data30.utilisation;
                   if (!(typeof data32 == "number" && isFinite(data32))) {
-                    const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                    if (vErrors === null) {
-                      vErrors = [err47];
-                    } else {
-                      vErrors.push(err47);
-                    }
-                    errors++;
-                  }
-                }
-                if (data30.measured !== void 0) {
-                  if (typeof data30.measured !== "string") {
-                    const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                     if (vErrors === null) {
                       vErrors = [err48];
                     } else {
@@ -2242,9 +2240,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.limit !== void 0) {
-                  if (typeof data30.limit !== "string") {
-                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (data30.measured !== void 0) {
+                  if (typeof data30.measured !== "string") {
+                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err49];
                     } else {
@@ -2253,32 +2251,43 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
+                if (data30.limit !== void 0) {
+                  if (typeof data30.limit !== "string") {
+                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err50];
+                    } else {
+                      vErrors.push(err50);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err50];
+                  vErrors = [err51];
                 } else {
-                  vErrors.push(err50);
+                  vErrors.push(err51);
                 }
                 errors++;
               }
             }
           } else {
-            const err51 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err52 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err51];
+              vErrors = [err52];
             } else {
-              vErrors.push(err51);
+              vErrors.push(err52);
             }
             errors++;
           }
         }
       } else {
-        const err52 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err53 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err52];
+          vErrors = [err53];
         } else {
-          vErrors.push(err52);
+          vErrors.push(err53);
         }
         errors++;
       }
@@ -2291,32 +2300,32 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           let data36 = data35[i6];
           if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
             if (data36.message === void 0) {
-              const err53 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
+              const err54 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
               if (vErrors === null) {
-                vErrors = [err53];
+                vErrors = [err54];
               } else {
-                vErrors.push(err53);
+                vErrors.push(err54);
               }
               errors++;
             }
             if (data36.rule !== void 0) {
               if (typeof data36.rule !== "string") {
-                const err54 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err55 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err54];
+                  vErrors = [err55];
                 } else {
-                  vErrors.push(err54);
+                  vErrors.push(err55);
                 }
                 errors++;
               }
             }
             if (data36.fact !== void 0) {
               if (typeof data36.fact !== "string") {
-                const err55 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err56 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err55];
+                  vErrors = [err56];
                 } else {
-                  vErrors.push(err55);
+                  vErrors.push(err56);
                 }
                 errors++;
               }
@@ -2329,31 +2338,31 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
             }
             if (data36.message !== void 0) {
               if (typeof data36.message !== "string") {
-                const err56 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err56];
+                  vErrors = [err57];
                 } else {
-                  vErrors.push(err56);
+                  vErrors.push(err57);
                 }
                 errors++;
               }
             }
           } else {
-            const err57 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err58 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err57];
+              vErrors = [err58];
             } else {
-              vErrors.push(err57);
+              vErrors.push(err58);
             }
             errors++;
           }
         }
       } else {
-        const err58 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err59 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err58];
+          vErrors = [err59];
         } else {
-          vErrors.push(err58);
+          vErrors.push(err59);
         }
         errors++;
       }
@@ -2364,63 +2373,117 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         const len7 = data41.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (typeof data41[i7] !== "string") {
-            const err59 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            const err60 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err59];
+              vErrors = [err60];
             } else {
-              vErrors.push(err59);
+              vErrors.push(err60);
             }
             errors++;
           }
         }
       } else {
-        const err60 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err61 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err60];
+          vErrors = [err61];
         } else {
-          vErrors.push(err60);
+          vErrors.push(err61);
+        }
+        errors++;
+      }
+    }
+    if (data.cureTrials !== void 0) {
+      let data43 = data.cureTrials;
+      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
+        if (data43.tried === void 0) {
+          const err62 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
+          if (vErrors === null) {
+            vErrors = [err62];
+          } else {
+            vErrors.push(err62);
+          }
+          errors++;
+        }
+        if (data43.untried === void 0) {
+          const err63 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
+          if (vErrors === null) {
+            vErrors = [err63];
+          } else {
+            vErrors.push(err63);
+          }
+          errors++;
+        }
+        for (const key0 in data43) {
+          if (!(key0 === "tried" || key0 === "untried")) {
+            const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+            if (vErrors === null) {
+              vErrors = [err64];
+            } else {
+              vErrors.push(err64);
+            }
+            errors++;
+          }
+        }
+        if (data43.tried !== void 0) {
+          if (!validate58(data43.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data43, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
+        if (data43.untried !== void 0) {
+          if (!validate58(data43.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data43, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        if (vErrors === null) {
+          vErrors = [err65];
+        } else {
+          vErrors.push(err65);
         }
         errors++;
       }
     }
     if (data.concessions !== void 0) {
-      let data43 = data.concessions;
-      if (Array.isArray(data43)) {
-        const len8 = data43.length;
+      let data46 = data.concessions;
+      if (Array.isArray(data46)) {
+        const len8 = data46.length;
         for (let i8 = 0; i8 < len8; i8++) {
-          if (typeof data43[i8] !== "string") {
-            const err61 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (typeof data46[i8] !== "string") {
+            const err66 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err61];
+              vErrors = [err66];
             } else {
-              vErrors.push(err61);
+              vErrors.push(err66);
             }
             errors++;
           }
         }
       } else {
-        const err62 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err67 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err62];
+          vErrors = [err67];
         } else {
-          vErrors.push(err62);
+          vErrors.push(err67);
         }
         errors++;
       }
     }
   } else {
-    const err63 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err68 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err63];
+      vErrors = [err68];
     } else {
-      vErrors.push(err63);
+      vErrors.push(err68);
     }
     errors++;
   }
   validate57.errors = vErrors;
   return errors === 0;
 }
-validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
+validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;
@@ -2743,11 +2806,11 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate52.evaluated = { "props": { "formatVersion": true, "tool": true, "faults": true, "rules": true, "frames": true, "total": true }, "dynamicProps": false, "dynamicItems": false };
-var frame = validate97;
-function validate97(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+var frame = validate99;
+function validate99(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate97.evaluated;
+  const evaluated0 = validate99.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -2872,20 +2935,18 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
+    if (data.cureTrials === void 0) {
+      const err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cureTrials" }, message: "must have required property 'cureTrials'" };
+      if (vErrors === null) {
+        vErrors = [err13];
+      } else {
+        vErrors.push(err13);
+      }
+      errors++;
+    }
     if (data.file !== void 0) {
       if (typeof data.file !== "string") {
-        const err13 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-        if (vErrors === null) {
-          vErrors = [err13];
-        } else {
-          vErrors.push(err13);
-        }
-        errors++;
-      }
-    }
-    if (data.title !== void 0) {
-      if (typeof data.title !== "string") {
-        const err14 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        const err14 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err14];
         } else {
@@ -2894,9 +2955,9 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.revision !== void 0) {
-      if (typeof data.revision !== "string") {
-        const err15 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+    if (data.title !== void 0) {
+      if (typeof data.title !== "string") {
+        const err15 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err15];
         } else {
@@ -2905,10 +2966,9 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.units !== void 0) {
-      let data3 = data.units;
-      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
-        const err16 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
+    if (data.revision !== void 0) {
+      if (typeof data.revision !== "string") {
+        const err16 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err16];
         } else {
@@ -2917,10 +2977,10 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.verdict !== void 0) {
-      let data4 = data.verdict;
-      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
-        const err17 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
+    if (data.units !== void 0) {
+      let data3 = data.units;
+      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
+        const err17 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err17];
         } else {
@@ -2929,9 +2989,10 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.complete !== void 0) {
-      if (typeof data.complete !== "boolean") {
-        const err18 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+    if (data.verdict !== void 0) {
+      let data4 = data.verdict;
+      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
+        const err18 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err18];
         } else {
@@ -2940,20 +3001,22 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
+    if (data.complete !== void 0) {
+      if (typeof data.complete !== "boolean") {
+        const err19 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+        if (vErrors === null) {
+          vErrors = [err19];
+        } else {
+          vErrors.push(err19);
+        }
+        errors++;
+      }
+    }
     if (data.counts !== void 0) {
       let data6 = data.counts;
       if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
         if (data6.bars === void 0) {
-          const err19 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
-          if (vErrors === null) {
-            vErrors = [err19];
-          } else {
-            vErrors.push(err19);
-          }
-          errors++;
-        }
-        if (data6.joints === void 0) {
-          const err20 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
+          const err20 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
           if (vErrors === null) {
             vErrors = [err20];
           } else {
@@ -2961,8 +3024,8 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.cases === void 0) {
-          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
+        if (data6.joints === void 0) {
+          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
           if (vErrors === null) {
             vErrors = [err21];
           } else {
@@ -2970,12 +3033,21 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.parts === void 0) {
-          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+        if (data6.cases === void 0) {
+          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
           if (vErrors === null) {
             vErrors = [err22];
           } else {
             vErrors.push(err22);
+          }
+          errors++;
+        }
+        if (data6.parts === void 0) {
+          const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+          if (vErrors === null) {
+            vErrors = [err23];
+          } else {
+            vErrors.push(err23);
           }
           errors++;
         }
@@ -3004,11 +3076,11 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err24 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
-          vErrors = [err23];
+          vErrors = [err24];
         } else {
-          vErrors.push(err23);
+          vErrors.push(err24);
         }
         errors++;
       }
@@ -3024,11 +3096,11 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err24 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err25 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err24];
+          vErrors = [err25];
         } else {
-          vErrors.push(err24);
+          vErrors.push(err25);
         }
         errors++;
       }
@@ -3044,11 +3116,11 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err25 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err26 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err25];
+          vErrors = [err26];
         } else {
-          vErrors.push(err25);
+          vErrors.push(err26);
         }
         errors++;
       }
@@ -3061,16 +3133,7 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           let data16 = data15[i2];
           if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
             if (data16.why === void 0) {
-              const err26 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
-              if (vErrors === null) {
-                vErrors = [err26];
-              } else {
-                vErrors.push(err26);
-              }
-              errors++;
-            }
-            if (data16.rules === void 0) {
-              const err27 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
+              const err27 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
               if (vErrors === null) {
                 vErrors = [err27];
               } else {
@@ -3078,8 +3141,8 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.at === void 0) {
-              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
+            if (data16.rules === void 0) {
+              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
               if (vErrors === null) {
                 vErrors = [err28];
               } else {
@@ -3087,8 +3150,8 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.holds === void 0) {
-              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+            if (data16.at === void 0) {
+              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
               if (vErrors === null) {
                 vErrors = [err29];
               } else {
@@ -3096,13 +3159,22 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data16.holds === void 0) {
+              const err30 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+              if (vErrors === null) {
+                vErrors = [err30];
+              } else {
+                vErrors.push(err30);
+              }
+              errors++;
+            }
             if (data16.why !== void 0) {
               if (typeof data16.why !== "string") {
-                const err30 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err31 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err30];
+                  vErrors = [err31];
                 } else {
-                  vErrors.push(err30);
+                  vErrors.push(err31);
                 }
                 errors++;
               }
@@ -3113,21 +3185,21 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                 const len3 = data18.length;
                 for (let i3 = 0; i3 < len3; i3++) {
                   if (typeof data18[i3] !== "string") {
-                    const err31 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
-                      vErrors = [err31];
+                      vErrors = [err32];
                     } else {
-                      vErrors.push(err31);
+                      vErrors.push(err32);
                     }
                     errors++;
                   }
                 }
               } else {
-                const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
-                  vErrors = [err32];
+                  vErrors = [err33];
                 } else {
-                  vErrors.push(err32);
+                  vErrors.push(err33);
                 }
                 errors++;
               }
@@ -3143,18 +3215,7 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                if (vErrors === null) {
-                  vErrors = [err33];
-                } else {
-                  vErrors.push(err33);
-                }
-                errors++;
-              }
-            }
-            if (data16.holds !== void 0) {
-              if (typeof data16.holds !== "boolean") {
-                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
                   vErrors = [err34];
                 } else {
@@ -3163,22 +3224,33 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                 errors++;
               }
             }
+            if (data16.holds !== void 0) {
+              if (typeof data16.holds !== "boolean") {
+                const err35 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                if (vErrors === null) {
+                  vErrors = [err35];
+                } else {
+                  vErrors.push(err35);
+                }
+                errors++;
+              }
+            }
           } else {
-            const err35 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err36 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err35];
+              vErrors = [err36];
             } else {
-              vErrors.push(err35);
+              vErrors.push(err36);
             }
             errors++;
           }
         }
       } else {
-        const err36 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err37 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err36];
+          vErrors = [err37];
         } else {
-          vErrors.push(err36);
+          vErrors.push(err37);
         }
         errors++;
       }
@@ -3191,16 +3263,7 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           let data24 = data23[i5];
           if (data24 && typeof data24 == "object" && !Array.isArray(data24)) {
             if (data24.rule === void 0) {
-              const err37 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
-              if (vErrors === null) {
-                vErrors = [err37];
-              } else {
-                vErrors.push(err37);
-              }
-              errors++;
-            }
-            if (data24.met === void 0) {
-              const err38 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
+              const err38 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
               if (vErrors === null) {
                 vErrors = [err38];
               } else {
@@ -3208,8 +3271,8 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notMet === void 0) {
-              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
+            if (data24.met === void 0) {
+              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
               if (vErrors === null) {
                 vErrors = [err39];
               } else {
@@ -3217,8 +3280,8 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notApplicable === void 0) {
-              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
+            if (data24.notMet === void 0) {
+              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
               if (vErrors === null) {
                 vErrors = [err40];
               } else {
@@ -3226,8 +3289,8 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.undecided === void 0) {
-              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+            if (data24.notApplicable === void 0) {
+              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
               if (vErrors === null) {
                 vErrors = [err41];
               } else {
@@ -3235,13 +3298,22 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data24.undecided === void 0) {
+              const err42 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+              if (vErrors === null) {
+                vErrors = [err42];
+              } else {
+                vErrors.push(err42);
+              }
+              errors++;
+            }
             if (data24.rule !== void 0) {
               if (typeof data24.rule !== "string") {
-                const err42 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err43 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err42];
+                  vErrors = [err43];
                 } else {
-                  vErrors.push(err42);
+                  vErrors.push(err43);
                 }
                 errors++;
               }
@@ -3274,16 +3346,7 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
               let data30 = data24.closest;
               if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
                 if (data30.at === void 0) {
-                  const err43 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
-                  if (vErrors === null) {
-                    vErrors = [err43];
-                  } else {
-                    vErrors.push(err43);
-                  }
-                  errors++;
-                }
-                if (data30.utilisation === void 0) {
-                  const err44 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
+                  const err44 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
                   if (vErrors === null) {
                     vErrors = [err44];
                   } else {
@@ -3291,8 +3354,8 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.measured === void 0) {
-                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
+                if (data30.utilisation === void 0) {
+                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
                   if (vErrors === null) {
                     vErrors = [err45];
                   } else {
@@ -3300,12 +3363,21 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.limit === void 0) {
-                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                if (data30.measured === void 0) {
+                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
                   if (vErrors === null) {
                     vErrors = [err46];
                   } else {
                     vErrors.push(err46);
+                  }
+                  errors++;
+                }
+                if (data30.limit === void 0) {
+                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                  if (vErrors === null) {
+                    vErrors = [err47];
+                  } else {
+                    vErrors.push(err47);
                   }
                   errors++;
                 }
@@ -3318,18 +3390,7 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                 if (data30.utilisation !== void 0) {
                   let data32 = data30.utilisation;
                   if (!(typeof data32 == "number" && isFinite(data32))) {
-                    const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                    if (vErrors === null) {
-                      vErrors = [err47];
-                    } else {
-                      vErrors.push(err47);
-                    }
-                    errors++;
-                  }
-                }
-                if (data30.measured !== void 0) {
-                  if (typeof data30.measured !== "string") {
-                    const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                     if (vErrors === null) {
                       vErrors = [err48];
                     } else {
@@ -3338,9 +3399,9 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.limit !== void 0) {
-                  if (typeof data30.limit !== "string") {
-                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (data30.measured !== void 0) {
+                  if (typeof data30.measured !== "string") {
+                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err49];
                     } else {
@@ -3349,32 +3410,43 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
+                if (data30.limit !== void 0) {
+                  if (typeof data30.limit !== "string") {
+                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err50];
+                    } else {
+                      vErrors.push(err50);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err50];
+                  vErrors = [err51];
                 } else {
-                  vErrors.push(err50);
+                  vErrors.push(err51);
                 }
                 errors++;
               }
             }
           } else {
-            const err51 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err52 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err51];
+              vErrors = [err52];
             } else {
-              vErrors.push(err51);
+              vErrors.push(err52);
             }
             errors++;
           }
         }
       } else {
-        const err52 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err53 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err52];
+          vErrors = [err53];
         } else {
-          vErrors.push(err52);
+          vErrors.push(err53);
         }
         errors++;
       }
@@ -3387,32 +3459,32 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
           let data36 = data35[i6];
           if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
             if (data36.message === void 0) {
-              const err53 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
+              const err54 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
               if (vErrors === null) {
-                vErrors = [err53];
+                vErrors = [err54];
               } else {
-                vErrors.push(err53);
+                vErrors.push(err54);
               }
               errors++;
             }
             if (data36.rule !== void 0) {
               if (typeof data36.rule !== "string") {
-                const err54 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err55 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err54];
+                  vErrors = [err55];
                 } else {
-                  vErrors.push(err54);
+                  vErrors.push(err55);
                 }
                 errors++;
               }
             }
             if (data36.fact !== void 0) {
               if (typeof data36.fact !== "string") {
-                const err55 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err56 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err55];
+                  vErrors = [err56];
                 } else {
-                  vErrors.push(err55);
+                  vErrors.push(err56);
                 }
                 errors++;
               }
@@ -3425,31 +3497,31 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
             }
             if (data36.message !== void 0) {
               if (typeof data36.message !== "string") {
-                const err56 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err56];
+                  vErrors = [err57];
                 } else {
-                  vErrors.push(err56);
+                  vErrors.push(err57);
                 }
                 errors++;
               }
             }
           } else {
-            const err57 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err58 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err57];
+              vErrors = [err58];
             } else {
-              vErrors.push(err57);
+              vErrors.push(err58);
             }
             errors++;
           }
         }
       } else {
-        const err58 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err59 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err58];
+          vErrors = [err59];
         } else {
-          vErrors.push(err58);
+          vErrors.push(err59);
         }
         errors++;
       }
@@ -3460,68 +3532,122 @@ function validate97(data, { instancePath = "", parentData, parentDataProperty, r
         const len7 = data41.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (typeof data41[i7] !== "string") {
-            const err59 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            const err60 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err59];
+              vErrors = [err60];
             } else {
-              vErrors.push(err59);
+              vErrors.push(err60);
             }
             errors++;
           }
         }
       } else {
-        const err60 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err61 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err60];
+          vErrors = [err61];
         } else {
-          vErrors.push(err60);
+          vErrors.push(err61);
+        }
+        errors++;
+      }
+    }
+    if (data.cureTrials !== void 0) {
+      let data43 = data.cureTrials;
+      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
+        if (data43.tried === void 0) {
+          const err62 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
+          if (vErrors === null) {
+            vErrors = [err62];
+          } else {
+            vErrors.push(err62);
+          }
+          errors++;
+        }
+        if (data43.untried === void 0) {
+          const err63 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
+          if (vErrors === null) {
+            vErrors = [err63];
+          } else {
+            vErrors.push(err63);
+          }
+          errors++;
+        }
+        for (const key0 in data43) {
+          if (!(key0 === "tried" || key0 === "untried")) {
+            const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+            if (vErrors === null) {
+              vErrors = [err64];
+            } else {
+              vErrors.push(err64);
+            }
+            errors++;
+          }
+        }
+        if (data43.tried !== void 0) {
+          if (!validate58(data43.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data43, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
+        if (data43.untried !== void 0) {
+          if (!validate58(data43.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data43, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
+      } else {
+        const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        if (vErrors === null) {
+          vErrors = [err65];
+        } else {
+          vErrors.push(err65);
         }
         errors++;
       }
     }
     if (data.concessions !== void 0) {
-      let data43 = data.concessions;
-      if (Array.isArray(data43)) {
-        const len8 = data43.length;
+      let data46 = data.concessions;
+      if (Array.isArray(data46)) {
+        const len8 = data46.length;
         for (let i8 = 0; i8 < len8; i8++) {
-          if (typeof data43[i8] !== "string") {
-            const err61 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+          if (typeof data46[i8] !== "string") {
+            const err66 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err61];
+              vErrors = [err66];
             } else {
-              vErrors.push(err61);
+              vErrors.push(err66);
             }
             errors++;
           }
         }
       } else {
-        const err62 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err67 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err62];
+          vErrors = [err67];
         } else {
-          vErrors.push(err62);
+          vErrors.push(err67);
         }
         errors++;
       }
     }
   } else {
-    const err63 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err68 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err63];
+      vErrors = [err68];
     } else {
-      vErrors.push(err63);
+      vErrors.push(err68);
     }
     errors++;
   }
-  validate97.errors = vErrors;
+  validate99.errors = vErrors;
   return errors === 0;
 }
-validate97.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
-var ruleCard = validate111;
-function validate111(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate99.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
+var ruleCard = validate115;
+function validate115(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate111.evaluated;
+  const evaluated0 = validate115.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3849,10 +3975,10 @@ function validate111(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate111.errors = vErrors;
+  validate115.errors = vErrors;
   return errors === 0;
 }
-validate111.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
+validate115.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
 export {
   frame,
   ruleCard,

@@ -141,6 +141,13 @@ message: string
 }[]
 assumed: string[]
 /**
+ * Changed frames inspected in search of cures, and proposals left untried.
+ */
+cureTrials: {
+tried: TallyCount
+untried: TallyCount
+}
+/**
  * Concessions that matched nothing, lapsed or ended.
  */
 concessions: string[]

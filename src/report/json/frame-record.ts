@@ -53,5 +53,6 @@ export function frameRecord(report: Report): object {
     failures,
     assumed,
     concessions: report.concessionRemarks,
+    cureTrials: report.cureTrials,
   };
 }

@@ -53,6 +53,13 @@ export function* closingLines(page: Page, report: Report): Generator<string> {
     const closest = closestOf(tallies);
     yield paragraph(page, closest === undefined ? "No margin to a limit was measured." : `${closest}.`);
   }
+  const { tried, untried } = report.cureTrials;
+  if (untried > 0) {
+    yield paragraph(
+      page,
+      `${count(tried, "change")} tried in search of cures, ${untried} more not tried (--cures ${tried + untried} tries them).`,
+    );
+  }
   if (assumed.length > 0) yield paragraph(page, `Assumed: ${assumed.join("; ")}.`);
   yield paragraph(page, CAUTION, 0, page.ink.why);
 }

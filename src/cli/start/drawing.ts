@@ -1,0 +1,88 @@
+import type { Series } from "./series.ts";
+
+/** A part as the frame file holds it. */
+export type Part = Readonly<Record<string, unknown>>;
+export type Point = readonly [number, number, number];
+
+/** A frame file about to be written, in the order of its lines. */
+export interface Drawing {
+  readonly title: string;
+  readonly notes: string;
+  readonly kits: Readonly<Record<string, readonly Part[]>>;
+  readonly bars: readonly Part[];
+  readonly joints: readonly Part[];
+  readonly panels: readonly Part[];
+  readonly doors?: readonly Part[];
+  readonly copies?: readonly Part[];
+  readonly stands: readonly Part[];
+  readonly loads: readonly Part[];
+  readonly cases: readonly Part[];
+}
+
+/** What was asked for, in the units of the series. */
+export interface Wish {
+  readonly series: Series;
+  readonly profile: string;
+  /** Along x, y and z, over all. */
+  readonly length: number;
+  readonly depth: number;
+  readonly height: number;
+}
+
+/** Least and greatest size that makes sense, in the units of the series. */
+export type Range = readonly [least: number, greatest: number];
+
+export interface Ranges {
+  readonly length: Range;
+  readonly depth: Range;
+  readonly height: Range;
+}
+
+/** One kind of frame that can be started. */
+export interface Kind {
+  readonly article: string;
+  /** Sizes that make sense with this series. */
+  ranges(series: Series): Ranges;
+  draw(wish: Wish): Drawing;
+}
+
+/** Places of a decimal that a drawing keeps: a ten-thousandth of a millimetre or inch. */
+const KEPT = 1e4;
+
+export function tidy(value: number): number {
+  return Math.round(value * KEPT) / KEPT;
+}
+
+export function bar(id: string, profile: string, from: Point, to: Point): Part {
+  return { id, profile, from: from.map(tidy), to: to.map(tidy) };
+}
+
+/** Points from first to last, at most `most` apart and at least two of them. */
+export function spread(first: number, last: number, most: number): readonly number[] {
+  const steps = Math.max(1, Math.ceil((last - first) / most - 1e-9));
+  return Array.from({ length: steps + 1 }, (_, i) => tidy(first + ((last - first) * i) / steps));
+}
+
+export function ids(parts: readonly Part[]): readonly string[] {
+  return parts.map((part) => String(part.id));
+}
+
+/** A bracket of the series on each of these faces. */
+export function brackets(series: Series, faces: readonly string[], form = ""): readonly Part[] {
+  return faces.map((on) => ({ connector: `inside-bracket-${series.size}${form}`, on }));
+}
+
+/** Ordinary loads of a workshop in the units of the series. */
+export function usualLoad(series: Series, load: "goods" | "light goods" | "lean" | "push"): number {
+  const inch = series.units === "in-lbf-lb";
+  switch (load) {
+    case "goods":
+      return inch ? 0.2 : 1.5; // psi, kPa: trays, boxes, tools side by side
+    case "light goods":
+      return inch ? 0.15 : 1;
+    case "lean":
+      return inch ? 55 : 250; // lbf, N: a person leaning on an edge
+    case "push":
+      return inch ? 35 : 150; // lbf, N: a person pushing a cart or a door
+  }
+}

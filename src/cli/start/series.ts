@@ -1,0 +1,98 @@
+import type { UnitSystem } from "../../model/units/unit-system.ts";
+
+/** What the built-in stock offers for one slot size, in the units of the frame: mm, or in. */
+export interface Series {
+  readonly units: UnitSystem;
+  /** Names of its single profiles, the standard weight first. */
+  readonly profiles: readonly string[];
+  /** Width of a single profile. */
+  readonly pitch: number;
+  /** As connectors of this pitch are named: inside-bracket-40. */
+  readonly size: string;
+  readonly endFastener: string;
+  readonly foot: string;
+  /** Height the feet are set to. */
+  readonly raise: number;
+  /** Between the two leaves of a hinge. */
+  readonly hingeGap: number;
+  /** For guards, with the gasket that holds it in the slot. */
+  readonly clear: string;
+  readonly gasket: string;
+  readonly board: string;
+  readonly boardThickness: number;
+}
+
+const METRIC = { units: "mm-N-kg", board: "plywood-18", boardThickness: 18 } as const;
+const INCH = { units: "in-lbf-lb", board: "plywood-0.75in", boardThickness: 0.75 } as const;
+
+export const SERIES: readonly Series[] = [
+  {
+    ...METRIC,
+    profiles: ["40x40-8", "40x40-8-light", "40x40-8-heavy"],
+    pitch: 40,
+    size: "40",
+    endFastener: "end-fastener-8",
+    foot: "foot-40-M8",
+    raise: 40,
+    hingeGap: 4,
+    clear: "polycarbonate-5",
+    gasket: "strip-8",
+  },
+  {
+    ...METRIC,
+    profiles: ["30x30-6", "30x30-6-light"],
+    pitch: 30,
+    size: "30",
+    endFastener: "end-fastener-6",
+    foot: "foot-30-M6",
+    raise: 30,
+    hingeGap: 3,
+    clear: "polycarbonate-4",
+    gasket: "strip-6",
+  },
+  {
+    ...METRIC,
+    profiles: ["45x45-10", "45x45-10-light"],
+    pitch: 45,
+    size: "45",
+    endFastener: "end-fastener-10",
+    foot: "foot-45-M10",
+    raise: 45,
+    hingeGap: 4.5,
+    clear: "polycarbonate-6",
+    gasket: "strip-10",
+  },
+  {
+    ...INCH,
+    profiles: ["1.5x1.5-5/16", "1.5x1.5-5/16-light"],
+    pitch: 1.5,
+    size: "1.5",
+    endFastener: "end-fastener-5/16",
+    foot: "foot-1.5-5/16-18",
+    raise: 1.5,
+    hingeGap: 0.15,
+    clear: "polycarbonate-0.22in",
+    gasket: "strip-5/16",
+  },
+  {
+    ...INCH,
+    profiles: ["1x1-1/4"],
+    pitch: 1,
+    size: "1",
+    endFastener: "end-fastener-1/4",
+    foot: "foot-1-1/4-20",
+    raise: 1,
+    hingeGap: 0.1,
+    clear: "polycarbonate-0.118in",
+    gasket: "strip-1/4",
+  },
+];
+
+/** The profiles to choose from, the usual one first. */
+export function profilesFor(units: UnitSystem): readonly string[] {
+  return SERIES.filter((series) => series.units === units).flatMap((series) => series.profiles);
+}
+
+export function seriesOf(profile: string): Series | undefined {
+  return SERIES.find((series) => series.profiles.includes(profile));
+}

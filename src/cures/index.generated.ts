@@ -1,0 +1,18 @@
+// Generated from the files of this folder by `npm run generate`; do not edit.
+import { buttCut } from "./butt-cut.ts";
+import { coverEnd } from "./cover-end.ts";
+import { otherScrew } from "./other-screw.ts";
+import { postAtMidSpan } from "./post-at-mid-span.ts";
+import { stifferProfile } from "./stiffer-profile.ts";
+import { sturdierJoint } from "./sturdier-joint.ts";
+import type { Cure } from "./cure.ts";
+
+/** Every cure that is tried. */
+export const builtInCures: readonly Cure[] = [
+  buttCut,
+  coverEnd,
+  otherScrew,
+  postAtMidSpan,
+  stifferProfile,
+  sturdierJoint,
+];

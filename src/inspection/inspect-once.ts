@@ -1,0 +1,265 @@
+import type { Criterion } from "../criteria/criterion.ts";
+import { endCuts } from "../facts/end-cuts.ts";
+import { factOf } from "../facts/fact.ts";
+import { placements } from "../facts/placements.ts";
+import type { Question } from "../facts/question.ts";
+import type { HouseInForce } from "../house/house-in-force.ts";
+import type { Frame } from "../model/frame.ts";
+import { compareProblems, compareText, type Place, type Problem } from "../model/problem.ts";
+import { type FrameReading, readFrame } from "../model/read-frame.ts";
+import { readStockFile } from "../model/read-stock.ts";
+import type { Ref } from "../model/ref.ts";
+import type { Origins } from "../model/resolve/names.ts";
+import { builtinStock } from "../model/stock/builtin-stock.ts";
+import { resolveStock, type StockSource } from "../model/stock/resolve-stock.ts";
+import type { Stock } from "../model/stock/stock.ts";
+import type { Document } from "../model/text/document.ts";
+import { nearest } from "../model/text/nearest.ts";
+import type { AnyRule } from "../rules/shape/rule.ts";
+import { concede } from "./concede.ts";
+import type { Setting, Watch } from "./finding.ts";
+import { Limits } from "./limits.ts";
+import { inReadingOrder } from "./order.ts";
+import type { Failure, Finding, Report, Tally, Undecided, Verdict } from "./report.ts";
+import { runRule } from "./run-rule.ts";
+import { whereabouts } from "./whereabouts.ts";
+
+/** A stock file that a frame or a house names, as read. */
+export interface StockBytes {
+  readonly file: string;
+  readonly bytes: Uint8Array;
+}
+
+export interface Inspection {
+  /** The frame file's name in outputs. */
+  readonly file: string;
+  readonly bytes: Uint8Array;
+  /** In the order they count: later files replace earlier parts of one name. */
+  readonly stock: readonly StockBytes[];
+  readonly house: HouseInForce;
+  /** How many changed frames may be inspected in search of cures; none when absent. */
+  readonly cureTrials?: number;
+  /** Called before each rule, so that a rule that never returns can be named. */
+  readonly ruleStarts?: (rule: string) => void;
+}
+
+function stockOf(files: readonly StockBytes[]): { stock: Stock; problems: readonly Problem[] } {
+  if (files.length === 0) return { stock: builtinStock(), problems: [] };
+  const problems: Problem[] = [];
+  const sources: StockSource[] = [];
+  for (const { file, bytes } of files) {
+    const read = readStockFile(file, bytes);
+    problems.push(...read.problems);
+    if (read.source) sources.push(read.source);
+  }
+  const resolved = resolveStock(sources, builtinStock());
+  return { stock: resolved.stock, problems: [...problems, ...resolved.problems] };
+}
+
+/** Places of parts by reference. The first question finds those of all parts in one pass over the text. */
+function placing(document: Document, origins: Origins, frame: Frame): (at: Ref) => Place {
+  // A part that was copied is told at the line of the copy.
+  const pointerOf = (at: Ref): string => {
+    if (at.kind === "frame") return "";
+    const { pointer, copyPointer } = origins.originOf(at);
+    return copyPointer ?? pointer;
+  };
+  let found = false;
+  return (at) => {
+    if (!found) {
+      const parts = [
+        ...frame.bars,
+        ...frame.joints,
+        ...frame.fastenings,
+        ...frame.panels,
+        ...frame.stands,
+        ...frame.loads,
+      ];
+      document.places(parts.map((part) => pointerOf(part.ref)));
+      found = true;
+    }
+    return document.place(pointerOf(at));
+  };
+}
+
+function problemOf(question: Question, place: Place): Problem {
+  return {
+    code: "say-which",
+    weight: "error",
+    place,
+    found: question.found,
+    expected: question.expected,
+    mend: question.mend,
+  };
+}
+
+/** Criteria that a frame sets and no rule in force knows. */
+function strangeCriteria(
+  frame: Frame,
+  rules: readonly AnyRule[],
+  place: (pointer: string) => Place,
+): readonly Problem[] {
+  const known = new Map<string, Criterion>();
+  for (const rule of rules) for (const criterion of Object.values(rule.criteria)) known.set(criterion.name, criterion);
+  const problems: Problem[] = [];
+  for (const name of frame.criteria.keys()) {
+    if (known.has(name)) continue;
+    const close = nearest(name, [...known.keys()]);
+    problems.push({
+      code: "unknown-criterion",
+      weight: "error",
+      place: place(`/criteria/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`),
+      found: `criterion "${name}"`,
+      expected: "a criterion of a rule in force; `trysquare rules` lists them",
+      ...(close ? { mend: `did you mean "${close}"?` } : {}),
+    });
+  }
+  return problems;
+}
+
+function unread(file: string, reading: FrameReading | undefined, problems: readonly Problem[]): Report {
+  return {
+    file,
+    title: reading?.frame?.title ?? "",
+    units: reading?.frame?.units ?? "mm-N-kg",
+    verdict: "unread",
+    complete: false,
+    counts: { bars: 0, joints: 0, cases: 0, parts: 0 },
+    problems: [...problems].sort(compareProblems),
+    findings: [],
+    undecided: [],
+    tallies: [],
+    failures: [],
+    assumed: [],
+    concessionRemarks: [],
+    cureTrials: { tried: 0, untried: 0 },
+  };
+}
+
+interface Ran {
+  readonly findings: Finding[];
+  readonly tallies: Tally[];
+  readonly failures: Failure[];
+  readonly undecided: Map<string, { rules: Set<string>; at: Map<string, Ref>; holds: boolean }>;
+}
+
+function runAll(
+  frame: Frame,
+  house: HouseInForce,
+  limits: Limits,
+  setting: Setting,
+  starts?: (rule: string) => void,
+): Ran {
+  const ran: Ran = { findings: [], tallies: [], failures: [], undecided: new Map() };
+  for (const rule of house.rules) {
+    const strictness = house.strictness.get(rule.id);
+    if (strictness === "off") continue;
+    starts?.(rule.id);
+    const outcome = runRule(rule, frame, limits, strictness, setting);
+    for (const one of outcome.findings) ran.findings.push(one);
+    ran.tallies.push(outcome.tally);
+    for (const failure of outcome.failures) ran.failures.push(failure);
+    for (const { at, why } of outcome.undecided) {
+      let known = ran.undecided.get(why);
+      if (!known) {
+        known = { rules: new Set(), at: new Map(), holds: false };
+        ran.undecided.set(why, known);
+      }
+      known.rules.add(rule.id);
+      known.at.set(`${at.kind} ${at.id}`, at);
+      if ((strictness ?? rule.level) !== "note") known.holds = true;
+    }
+  }
+  return ran;
+}
+
+function verdictOf(findings: readonly Finding[], undecided: readonly Undecided[]): Verdict {
+  const live = findings.filter((finding) => !finding.conceded);
+  if (live.some((finding) => finding.level === "reject")) return "reject";
+  if (live.some((finding) => finding.level === "hold") || undecided.some((entry) => entry.holds)) return "hold";
+  return "accept";
+}
+
+/** The result of one inspection, with what a cure needs to know to change the frame. */
+export interface Inspected {
+  readonly report: Report;
+  /** Absent when the file could not be read. */
+  readonly read?: { readonly frame: Frame; readonly document: Document; readonly origins: Origins };
+  /** What the judgement under watch came to, as printed. */
+  readonly watched?: string;
+}
+
+/** Inspects one frame file: bytes in, the whole result out, no cures tried. Pure; the same in every thread. */
+export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
+  const { file, bytes, house } = inspection;
+  const { stock, problems: stockProblems } = stockOf(inspection.stock);
+  const reading = readFrame({ file, bytes, stock });
+  const problems = [...stockProblems, ...reading.problems];
+  const { frame, document, origins } = reading;
+  if (!frame || !document || stockProblems.some((problem) => problem.weight === "error"))
+    return { report: unread(file, reading, problems) };
+
+  const place = placing(document, origins, frame);
+  const questions = [...factOf(endCuts, frame).questions, ...factOf(placements, frame).questions];
+  for (const question of questions) problems.push(problemOf(question, place(question.at)));
+  problems.push(...strangeCriteria(frame, house.rules, (pointer) => document.place(pointer)));
+  if (problems.some((problem) => problem.weight === "error")) return { report: unread(file, reading, problems) };
+
+  const limits = new Limits(frame, house);
+  const setting: Setting = { frame, place, where: whereabouts(frame), ...(watch ? { watch } : {}), watched: [] };
+  const ran = runAll(frame, house, limits, setting, inspection.ruleStarts);
+  for (const bad of limits.bad) {
+    problems.push({
+      code: "unreadable-criterion",
+      weight: "error",
+      place:
+        bad.where === "house"
+          ? document.place("")
+          : document.place(bad.part ? origins.originOf(bad.part).pointer : `/criteria/${bad.name}`),
+      found: `${bad.found} for criterion ${bad.name}${bad.where === "house" ? " in the house file" : ""}`,
+      expected: bad.expected,
+    });
+  }
+  if (limits.bad.length > 0) return { report: unread(file, reading, problems) };
+
+  const conceded = concede(inReadingOrder(ran.findings), house, frame.units);
+  const undecided: Undecided[] = [...ran.undecided].map(([why, entry]) => ({
+    why,
+    rules: [...entry.rules].sort(compareText),
+    at: [...entry.at.values()],
+    holds: entry.holds,
+  }));
+  undecided.sort((a, b) => compareText(a.why, b.why));
+  const report: Report = {
+    file,
+    title: frame.title,
+    ...(frame.revision === undefined ? {} : { revision: frame.revision }),
+    units: frame.units,
+    verdict: verdictOf(conceded.findings, undecided),
+    complete: ran.failures.length === 0,
+    counts: {
+      bars: frame.bars.length,
+      joints: frame.joints.length + frame.fastenings.length + frame.ties.length + frame.pivots.length,
+      cases: frame.cases.length,
+      parts:
+        frame.bars.length +
+        frame.joints.length +
+        frame.fastenings.length +
+        frame.ties.length +
+        frame.pivots.length +
+        frame.panels.length +
+        frame.stands.length +
+        frame.masses.length,
+    },
+    problems: problems.sort(compareProblems),
+    findings: inReadingOrder(conceded.findings),
+    undecided,
+    tallies: ran.tallies,
+    failures: ran.failures,
+    assumed: frame.assumed,
+    concessionRemarks: conceded.remarks,
+    cureTrials: { tried: 0, untried: 0 },
+  };
+  const [watched] = setting.watched;
+  return { report, read: { frame, document, origins }, ...(watched === undefined ? {} : { watched }) };
+}
