@@ -34,6 +34,7 @@ export const footing = defineFact<readonly Foothold[], { structure: typeof struc
         const at = cutPoint(body, end);
         const looksDown = dot(body.cuts[end].plane.normal, up) < -0.999;
         if (!body.prism || !looksDown || Math.abs(at[2] - frame.floor.z) > TOUCH) continue;
+        if (known.piecesOf(body.bar.ref.id).length === 0) continue;
         if (list.some((foothold) => distance(foothold.at, at) < 0.01)) continue;
         list.push({
           ref: body.bar.ends[end].ref,

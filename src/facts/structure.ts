@@ -1,7 +1,8 @@
-import { dot, subtract, type Vec3 } from "../geometry/vector.ts";
+import { along, dot, length, normalise, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { Ref } from "../model/ref.ts";
 import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
+import { islands } from "./islands.ts";
 import type { PlacedConnector } from "./placed.ts";
 import { placements } from "./placements.ts";
 import { type Standing, standings } from "./standings.ts";
@@ -17,6 +18,8 @@ export interface Link {
   readonly connectors: readonly PlacedConnector[];
   /** Axis about which it is meant to turn: a hinge or an unlocked pivot. */
   readonly freeAbout?: Vec3;
+  /** Axis of the one screw that presses the two bars face on face: a side tie, a locked pivot. */
+  readonly tiedAlong?: Vec3;
 }
 
 export interface Node {
@@ -51,19 +54,19 @@ export interface Structure {
 const SAME = 1e-6;
 
 function project(body: Body, point: Vec3): number {
-  const along = dot(subtract(point, body.bar.from), body.axes.x);
+  const station = dot(subtract(point, body.bar.from), body.axes.x);
   const [a, b] = [cutStation(body, "from"), cutStation(body, "to")];
-  return Math.min(Math.max(along, a), b);
+  return Math.min(Math.max(station, a), b);
 }
 
 /** Bars as lines, cut where something attaches, and what joins them. */
 export const structure = defineFact<
   Structure,
-  { bodies: typeof bodies; placements: typeof placements; standings: typeof standings }
+  { bodies: typeof bodies; placements: typeof placements; standings: typeof standings; islands: typeof islands }
 >({
   id: "structure",
-  needs: { bodies, placements, standings },
-  compute({ bodies: all, placements: placed, standings: standing }, frame) {
+  needs: { bodies, placements, standings, islands },
+  compute({ bodies: all, placements: placed, standings: standing, islands: sets }, frame) {
     const links: Link[] = [];
     const byJoint = new Map<string, PlacedConnector[]>();
     for (const connector of placed.connectors) {
@@ -77,7 +80,7 @@ export const structure = defineFact<
       onto: string,
       at: Vec3,
       connectors: readonly PlacedConnector[],
-      freeAbout?: Vec3,
+      special: { readonly freeAbout?: Vec3; readonly tiedAlong?: Vec3 } = {},
     ): void => {
       const [a, b] = [all.get(bar), all.get(onto)];
       if (!a?.prism || !b?.prism || bar === onto) return;
@@ -88,7 +91,7 @@ export const structure = defineFact<
         at,
         stations: [project(a, at), project(b, at)],
         connectors,
-        ...(freeAbout ? { freeAbout } : {}),
+        ...special,
       });
     };
     for (const { joint, contact } of placed.met) {
@@ -110,19 +113,37 @@ export const structure = defineFact<
         const point: Vec3 = [0, 1, 2].map(
           (i) => (body?.bar.from[i as 0] ?? 0) + (body?.axes.x[i as 0] ?? 0) * at,
         ) as unknown as Vec3;
-        link(tie.ref, tie.bars[0], tie.bars[1], point, []);
+        const other = all.get(tie.bars[1]);
+        const towards = other ? subtract(along(other.bar.from, other.axes.x, project(other, point)), point) : undefined;
+        const screw = towards && length(towards) > SAME ? { tiedAlong: normalise(towards) } : {};
+        link(tie.ref, tie.bars[0], tie.bars[1], point, [], screw);
       }
     }
     for (const pivot of frame.pivots)
-      link(pivot.ref, pivot.bars[0], pivot.bars[1], pivot.at, [], pivot.locked ? undefined : pivot.axis);
+      link(
+        pivot.ref,
+        pivot.bars[0],
+        pivot.bars[1],
+        pivot.at,
+        [],
+        pivot.locked ? { tiedAlong: normalise(pivot.axis) } : { freeAbout: pivot.axis },
+      );
     for (const door of frame.doors) {
       const joint: Ref<"joint"> = { kind: "joint", id: door.ref.id };
-      for (const hinge of door.hinges) link(joint, hinge.bars[0], hinge.bars[1], hinge.at, [], door.axis);
+      for (const hinge of door.hinges)
+        link(joint, hinge.bars[0], hinge.bars[1], hinge.at, [], { freeAbout: door.axis });
       if (door.latch) link(joint, door.latch.bars[0], door.latch.bars[1], door.latch.at, []);
     }
 
     const wanted = new Map<string, number[]>();
-    for (const [id, body] of all) if (body.prism) wanted.set(id, [cutStation(body, "from"), cutStation(body, "to")]);
+    // Bars that hang on nothing are a finding of their own; they must not make the rest of the frame loose.
+    const [main, ...others] = sets;
+    const upright = new Set(standing.all.map((s) => s.body.bar.ref.id));
+    const part = new Set([...(main ?? []), ...others.filter((set) => set.some((bar) => upright.has(bar))).flat()]);
+    for (const [id, body] of all)
+      if (body.prism && part.has(id)) wanted.set(id, [cutStation(body, "from"), cutStation(body, "to")]);
+    for (let i = links.length - 1; i >= 0; i -= 1)
+      if (!wanted.has(links[i]?.bar ?? "") || !wanted.has(links[i]?.onto ?? "")) links.splice(i, 1);
     for (const { bar, onto, stations } of links) {
       wanted.get(bar)?.push(stations[0]);
       wanted.get(onto)?.push(stations[1]);
