@@ -1,5 +1,5 @@
 import { areaOf, difference, union } from "../geometry/clip.ts";
-import { area, bounds, type Region, type Ring } from "../geometry/polygon.ts";
+import { area, type Bounds2, bounds, type Region, type Ring, signedArea } from "../geometry/polygon.ts";
 import { dot, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { BarEnd } from "../model/frame.ts";
 import type { EndName, Ref } from "../model/ref.ts";
@@ -60,6 +60,31 @@ interface Cover {
   readonly region: Region;
 }
 
+/** Sections end this little inside what covers them and still count as covered, m: rounding. */
+const ROUNDING = 1e-8;
+
+/** Whether a convex outline holds a whole rectangle: then no clipping is needed. */
+function holdsAll(outline: Ring, { min, max }: Bounds2): boolean {
+  const turn = signedArea(outline) < 0 ? -1 : 1;
+  return outline.every((a, i) => {
+    const b = outline[(i + 1) % outline.length] ?? a;
+    const [du, dv] = [b[0] - a[0], b[1] - a[1]];
+    const size = Math.hypot(du, dv);
+    if (size < ROUNDING) return true;
+    return [min, max, [min[0], max[1]] as const, [max[0], min[1]] as const].every(
+      (p) => (turn * (du * (p[1] - a[1]) - dv * (p[0] - a[0]))) / size > -ROUNDING,
+    );
+  });
+}
+
+/** Metal of a section that nothing covers, m². */
+function openArea(section: Region, covered: readonly Region[]): number {
+  if (covered.length === 0) return area(section);
+  const box = bounds(section);
+  if (covered.some((cover) => holdsAll(cover.outer, box))) return 0;
+  return areaOf(difference([section], union(covered)));
+}
+
 function stateOf(body: Body, name: EndName, found: readonly Cover[], floor: number): EndState {
   const end = body.bar.ends[name];
   const { plane } = body.cuts[name];
@@ -68,7 +93,7 @@ function stateOf(body: Body, name: EndName, found: readonly Cover[], floor: numb
   const slope = Math.max(1e-6, Math.abs(dot(plane.normal, body.axes.x)));
   const metal = area(section) / slope;
   const covered = found.map((cover) => cover.region);
-  const left = covered.length === 0 ? area(section) : areaOf(difference([section], union(covered)));
+  const left = openArea(section, covered);
   const openWithoutCap = left / slope;
   const capped = end.cap.kind === "part" || (end.cap.kind === "if-open" && openWithoutCap > 0);
   return {
