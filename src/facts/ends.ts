@@ -3,6 +3,7 @@ import { area, type Bounds2, bounds, type Region, type Ring, signedArea } from "
 import { dot, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { BarEnd } from "../model/frame.ts";
 import type { EndName, Ref } from "../model/ref.ts";
+import type { Profile } from "../model/stock/stock.ts";
 import { up } from "./axes.ts";
 import { type Body, bodies, cutPoint } from "./bodies.ts";
 import { contacts, TOUCH } from "./contacts.ts";
@@ -58,6 +59,24 @@ function sheetOver(body: Body, end: EndName, sheet: LaidSheet): Region | undefin
 interface Cover {
   readonly by: string;
   readonly region: Region;
+  /** Diameter of a disc about the middle of the section, m: ends of one profile under one kind of foot are clipped once. */
+  readonly disc?: number;
+}
+
+const underDiscs = new WeakMap<Profile, Map<number, number>>();
+
+/** Metal of a section outside a disc about its middle, m². */
+function outsideDisc(profile: Profile, diameter: number): number {
+  let known = underDiscs.get(profile);
+  if (!known) {
+    known = new Map();
+    underDiscs.set(profile, known);
+  }
+  const held = known.get(diameter);
+  if (held !== undefined) return held;
+  const left = areaOf(difference([profile.region], [{ outer: disc([0, 0], diameter / 2), holes: [] }]));
+  known.set(diameter, left);
+  return left;
 }
 
 /** Sections end this little inside what covers them and still count as covered, m: rounding. */
@@ -92,8 +111,14 @@ function stateOf(body: Body, name: EndName, found: readonly Cover[], floor: numb
   // Seen along the bar an angled cut shows the plain section; the sawn face is larger by the slope.
   const slope = Math.max(1e-6, Math.abs(dot(plane.normal, body.axes.x)));
   const metal = area(section) / slope;
-  const covered = found.map((cover) => cover.region);
-  const left = openArea(section, covered);
+  const [only, second] = found;
+  const left =
+    only?.disc !== undefined && !second
+      ? outsideDisc(body.bar.profile, only.disc)
+      : openArea(
+          section,
+          found.map((cover) => cover.region),
+        );
   const openWithoutCap = left / slope;
   const capped = end.cap.kind === "part" || (end.cap.kind === "if-open" && openWithoutCap > 0);
   return {
@@ -131,7 +156,11 @@ export const ends = defineFact<
           });
         }
         for (const stand of standing.onEnd(body.bar.ref.id, name)) {
-          covers.push({ by: stand.stand.ref.id, region: { outer: disc([0, 0], stand.cover / 2), holes: [] } });
+          covers.push({
+            by: stand.stand.ref.id,
+            region: { outer: disc([0, 0], stand.cover / 2), holes: [] },
+            disc: stand.cover,
+          });
         }
         for (const sheet of laid) {
           const region = sheetOver(body, name, sheet);
