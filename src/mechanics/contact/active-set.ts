@@ -1,6 +1,8 @@
 import type { ContactStatus } from "../statics/state.ts";
 import type { Assumed, Condensed, CondensedSolution, Limits, Slip } from "./condensed.ts";
 import { solveCondensed } from "./condensed.ts";
+import { frictionRounds } from "./friction-rounds.ts";
+import { givingWay, sidewaysChange, tolerance } from "./sideways.ts";
 
 /** The contacts settled: every condition holds. */
 export interface Settled {
@@ -21,15 +23,11 @@ const EXACT: Limits = { left: 0, rigid: Infinity };
 /** Where rigid contacts touch in more points than can be told apart, they yield this little: error 1e-8 at most. */
 const SHARING: Limits = { left: 0, rigid: 1e8 };
 /** Pivots of the condensed equations below this mean a free motion; contacts that share a load leave 1e-8. */
-const SINGULAR = 1e-11;
-/** A force or motion counts as wrong only beyond this fraction of the largest one: twice the digits rounding leaves. */
-const WRONG = 1e-9;
-/** A slip direction is settled when it turns by less than this, rad. */
-const SLIP_TURN = 1e-7;
+const SINGULAR = 1e-9;
 /** Steps that change all wrong contacts at once may fail to improve this often before single changes take over. */
 const PATIENCE = 5;
-/** Least-index changes end in at most 2^contacts steps, in practice in a few; this bound only guards against friction. */
-const steps = (contacts: number): number => 200 + 40 * contacts;
+/** Steps of a search; without friction least-index changes end by themselves, in practice in a few. */
+const steps = (contacts: number): number => 60 + 10 * contacts;
 
 interface Change {
   readonly contact: number;
@@ -37,49 +35,20 @@ interface Change {
   readonly slip?: Slip;
 }
 
-const unit = (x: number, y: number): readonly [number, number] => {
-  const size = Math.hypot(x, y);
-  return size > 0 ? [x / size, y / size] : [1, 0];
-};
-
-/** Differences below these are rounding: N and m. */
-interface Tolerance {
-  readonly force: number;
-  readonly motion: number;
+/**
+ * A contact that has to close again closes slipping, in the direction it last slipped or was pulled: closed at a standstill
+ * its sideways hold can pull it open again, round and round.
+ */
+function closing(model: Condensed, assumed: Assumed, k: number): Change {
+  const slip = assumed.slip[k];
+  if ((model.contacts[k]?.friction ?? 0) === 0) return { contact: k, status: "closed" };
+  return slip && slip.drag > 0 ? { contact: k, status: "slips", slip } : { contact: k, status: "holds" };
 }
 
-function tolerance(model: Condensed, s: CondensedSolution): Tolerance {
-  let [force, motion] = [0, 0];
-  for (const p of s.force) force = Math.max(force, Math.abs(p));
-  model.links.links.forEach(({ base }, i) => {
-    motion = Math.max(motion, Math.abs(s.motion[i] as number), Math.abs(s.contact[i] as number) / base);
-  });
-  return { force: WRONG * force, motion: WRONG * motion };
-}
-
-/** What a touching contact with friction should become when its sideways condition fails. */
-function sidewaysChange(model: Condensed, k: number, now: Slip | undefined, s: CondensedSolution, tol: Tolerance) {
-  const normal = model.links.normal[k] ?? 0;
-  const most = (model.contacts[k]?.friction ?? 0) * (s.contact[normal] as number);
-  if (!now) {
-    const [x, y] = [s.contact[normal + 1] as number, s.contact[normal + 2] as number];
-    if (Math.hypot(x, y) <= most + tol.force) return undefined;
-    const [a, b] = unit(-x, -y); // it gives way against the force that held it, and at first in that direction only
-    return {
-      contact: k,
-      status: "slips",
-      slip: { direction: [a, b], drag: model.links.links[normal + 1]?.base ?? 0 },
-    } as const;
-  }
-  const moved = [s.motion[normal + 1] as number, s.motion[normal + 2] as number] as const;
-  const distance = Math.hypot(...moved);
-  if (distance <= tol.motion) return undefined;
-  const direction = unit(...moved);
-  const along = now.direction[0] * direction[0] + now.direction[1] * direction[1];
-  const across = Math.abs(now.direction[0] * direction[1] - now.direction[1] * direction[0]);
-  if (along <= 0) return { contact: k, status: "holds" } as const;
-  if (across <= SLIP_TURN) return undefined;
-  return { contact: k, status: "slips", slip: { direction, drag: most / distance } } as const;
+function opening(model: Condensed, assumed: Assumed, k: number, s: CondensedSolution): Change {
+  const slip = assumed.status[k] === "holds" ? givingWay(model, k, s) : assumed.slip[k];
+  const hasFriction = (model.contacts[k]?.friction ?? 0) > 0;
+  return { contact: k, status: "open", ...(hasFriction && slip ? { slip } : {}) };
 }
 
 /** What each contact whose condition fails should become. */
@@ -88,15 +57,17 @@ function wrongOnes(model: Condensed, assumed: Assumed, s: CondensedSolution): Ch
   const changes: Change[] = [];
   model.links.normal.forEach((normal, k) => {
     const status = assumed.status[k] ?? "open";
-    const hasFriction = (model.contacts[k]?.friction ?? 0) > 0;
+    const { gap = 0, friction = 0 } = model.contacts[k] ?? {};
+    const push = s.contact[normal] as number;
     if (status === "open") {
-      const opening = (model.contacts[k]?.gap ?? 0) + (s.motion[normal] as number);
-      if (opening < -tol.motion) changes.push({ contact: k, status: hasFriction ? "holds" : "closed" });
-    } else if ((s.contact[normal] as number) < -tol.force) {
-      changes.push({ contact: k, status: "open" });
-    } else if (hasFriction) {
-      const change = sidewaysChange(model, k, status === "slips" ? assumed.slip[k] : undefined, s, tol);
-      if (change) changes.push(change);
+      if (gap + (s.motion[normal] as number) < -tol.motion) changes.push(closing(model, assumed, k));
+    } else if (push < -tol.force) {
+      changes.push(opening(model, assumed, k, s));
+    } else if (friction > 0) {
+      const now = status === "slips" ? assumed.slip[k] : undefined;
+      const change = sidewaysChange(model, k, now, friction * push, s, tol);
+      if (change === "hold") changes.push({ contact: k, status: "holds" });
+      else if (change) changes.push({ contact: k, status: "slips", slip: change });
     }
   });
   return changes;
@@ -123,27 +94,45 @@ function firstGuess(model: Condensed): Assumed {
 }
 
 /**
- * Decides which contacts are closed. All wrong contacts change together while their number falls; when that stops
- * helping, only the first wrong one changes (least index), which cannot cycle for contacts without friction
- * (Murty 1974; block version Júdice and Pires 1994). Friction has no such guarantee: after a bounded number of steps
- * the answer is "unsettled".
+ * Changes contacts from a first guess until every condition holds. All wrong contacts change together while their number
+ * falls; when that stops helping, only the first wrong one changes (least index), which cannot cycle for contacts without
+ * friction (Murty 1974; block version Júdice and Pires 1994).
  */
-export function settleContacts(model: Condensed): ActiveSet {
-  let assumed = firstGuess(model);
+function search(model: Condensed, guess: Assumed, most: number): Assumed | undefined {
+  let assumed = guess;
   let fewest = Infinity;
   let patience = PATIENCE;
-  const most = steps(model.contacts.length);
-  for (let tried = 1; tried <= most; tried++) {
+  for (let step = 0; step < most; step++) {
     const changes = wrongOnes(model, assumed, solveCondensed(model, assumed, SEARCH));
-    if (changes.length === 0) return polish(model, assumed);
+    if (changes.length === 0) return assumed;
     if (changes.length < fewest) {
       fewest = changes.length;
       patience = PATIENCE;
     } else if (patience > 0) patience--;
     assumed = apply(assumed, patience > 0 ? changes : changes.slice(0, 1));
   }
-  return { kind: "unsettled", tried: most };
+  return undefined;
 }
+
+/**
+ * Decides which contacts are closed, and which slip. With friction the search may go round in circles; then guesses come
+ * from rounds in which each contact holds sideways up to a fixed force (friction-rounds.ts). If none of them leads to a
+ * state in which every condition holds, the answer is "unsettled".
+ */
+export function settleContacts(model: Condensed): ActiveSet {
+  const found = search(model, firstGuess(model), steps(model.contacts.length));
+  if (found) return polish(model, found);
+  let tried = 0;
+  for (const guess of frictionRounds(model, SEARCH)) {
+    tried++;
+    const settled = search(model, guess, STEPS_FROM_ROUND);
+    if (settled) return polish(model, settled);
+  }
+  return { kind: "unsettled", tried };
+}
+
+/** From a guess that is nearly right the search takes a few steps or none at all. */
+const STEPS_FROM_ROUND = 12;
 
 function polish(model: Condensed, assumed: Assumed): ActiveSet {
   for (const limits of [EXACT, SHARING]) {

@@ -85,44 +85,50 @@ const cannotMove = (model: Condensed, link: number): boolean => {
   return own * (model.links.links[link]?.base ?? 0) < Number.EPSILON;
 };
 
+/** What the equations are told of one contact. */
+export interface ContactState {
+  readonly closed: boolean;
+  /** Sideways: not resisted, held still, or slipping. */
+  readonly side: "free" | "hold" | Slip;
+  /** Sideways force of a slipping contact, N; friction × push when absent. */
+  readonly bound?: number;
+}
+
 /**
- * A slipping contact pulls with friction × push against its direction s. The direction itself follows the motion; its
- * first-order change, drag = friction · push / |motion| on the motion across s, makes the search for it Newton's.
+ * A slipping contact pulls with friction × push (or a given force) against its direction s. The direction itself follows
+ * the motion; its first-order change, drag = force / |motion| on the motion across s, makes the search for it Newton's.
  */
-function slipConditions(model: Condensed, friction: number, normal: number, slip: Slip, left: number): Condition[] {
+function slipConditions(model: Condensed, k: number, slip: Slip, bound: number | undefined, left: number): Condition[] {
+  const normal = model.links.normal[k] ?? 0;
   const [x, y] = slip.direction;
   const across = [-y, x] as const;
   return [0, 1].map((side) => {
     const turn = slip.drag * (across[side] ?? 0);
-    return {
-      terms: [
-        contactForce(model, normal + 1 + side, left),
-        contactForce(model, normal, 0, friction * (side === 0 ? x : y)),
-        { link: normal + 1, a: 0, c: turn * across[0] },
-        { link: normal + 2, a: 0, c: turn * across[1] },
-      ],
-      rhs: 0,
-    };
+    const along = side === 0 ? x : y;
+    const terms = [
+      contactForce(model, normal + 1 + side, left),
+      { link: normal + 1, a: 0, c: turn * across[0] },
+      { link: normal + 2, a: 0, c: turn * across[1] },
+    ];
+    if (bound !== undefined) return { terms, rhs: -bound * along };
+    return { terms: [...terms, contactForce(model, normal, 0, (model.contacts[k]?.friction ?? 0) * along)], rhs: 0 };
   });
 }
 
-function conditions(model: Condensed, assumed: Assumed, { left, rigid }: Limits): Condition[] {
+function conditions(model: Condensed, states: readonly ContactState[], { left, rigid }: Limits): Condition[] {
   const all: Condition[] = [];
   const rigidly = (link: number): number => rigid * (model.links.links[link]?.base ?? 1);
   model.links.normal.forEach((normal, k) => {
     const contact = model.contacts[k];
-    if (!contact) return;
-    const status = assumed.status[k] ?? "open";
-    const { gap, stiffness } = contact;
-    if (status === "open") all.push({ terms: [contactForce(model, normal, left)], rhs: 0 });
-    else all.push(closedCondition(model, normal, gap, stiffness ?? rigidly(normal)));
-    const friction = contact.friction ?? 0;
-    if (friction === 0) return;
-    const slip = assumed.slip[k];
-    if (status === "slips" && slip) all.push(...slipConditions(model, friction, normal, slip, left));
+    const state = states[k];
+    if (!contact || !state) return;
+    if (!state.closed) all.push({ terms: [contactForce(model, normal, left)], rhs: 0 });
+    else all.push(closedCondition(model, normal, contact.gap, contact.stiffness ?? rigidly(normal)));
+    if ((contact.friction ?? 0) === 0) return;
+    if (typeof state.side === "object") all.push(...slipConditions(model, k, state.side, state.bound, left));
     else {
       for (const link of [normal + 1, normal + 2]) {
-        if (status === "open") all.push({ terms: [contactForce(model, link, left)], rhs: 0 });
+        if (state.side === "free") all.push({ terms: [contactForce(model, link, left)], rhs: 0 });
         else all.push(closedCondition(model, link, 0, rigidly(link)));
       }
     }
@@ -132,13 +138,22 @@ function conditions(model: Condensed, assumed: Assumed, { left, rigid }: Limits)
   );
 }
 
-/** Forces and motions of the contacts for assumed states. */
+/** Forces and motions of the contacts for assumed statuses. */
 export function solveCondensed(model: Condensed, assumed: Assumed, limits: Limits): CondensedSolution {
+  const states = assumed.status.map((status, k): ContactState => {
+    const side = status === "slips" ? (assumed.slip[k] ?? "hold") : status === "holds" ? "hold" : "free";
+    return { closed: status !== "open", side };
+  });
+  return solveStates(model, states, limits);
+}
+
+/** Forces and motions of the contacts for given states. */
+export function solveStates(model: Condensed, states: readonly ContactState[], limits: Limits): CondensedSolution {
   const { links, flexibility, motion } = model;
   const n = links.links.length;
   const matrix = new Float64Array(n * n);
   const rhs = new Float64Array(n);
-  conditions(model, assumed, limits).forEach((condition, i) => {
+  conditions(model, states, limits).forEach((condition, i) => {
     rhs[i] = condition.rhs;
     for (const { link, a, c } of condition.terms) {
       matrix[i * n + link] = (matrix[i * n + link] as number) + a;
