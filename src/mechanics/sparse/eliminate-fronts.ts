@@ -6,10 +6,11 @@ import type { Workspace } from "./workspace.ts";
 
 /**
  * Multifrontal elimination: Duff, Reid 1983; the blocks handed on wait on a stack: Liu 1992, "The multifrontal method".
- * There are two stacks, for fronts at odd and even depth, so that a block can be made while those of the children are read.
+ * `value` holds the entries of the matrix; the panels come in as zeros. There are two stacks, for fronts at odd and even depth, so that a block can be made while those of the children are read.
  */
 export function eliminateFronts(
   plan: FrontPlan,
+  value: Float64Array,
   workspace: Workspace,
   diagonal: Float64Array,
   takePivot: TakePivot,
@@ -30,6 +31,9 @@ export function eliminateFronts(
       block: stack,
       blockStart: tops[own] as number,
     };
+    for (let e = at(plan.entryStart, s); e < at(plan.entryStart, s + 1); e++) {
+      panels[at(plan.target, e)] = value[at(plan.entry, e)] as number;
+    }
     const children = at(plan.children, s);
     if (children === 0) clear(front);
     let top = tops[below] as number;

@@ -1,5 +1,4 @@
 import type { Analysis } from "./analyse.ts";
-import { at } from "./at.ts";
 import { eliminateFronts } from "./eliminate-fronts.ts";
 import type { FrontPlan } from "./front-plan.ts";
 import { doubtfulPlaces } from "./hidden-motion.ts";
@@ -41,8 +40,7 @@ export function factorise(analysis: Analysis, matrix: SymmetricMatrix, kernel?: 
   const watched = new Set<number>();
   for (;;) {
     const judge = judgePivots(plan, matrix, panels, scale, watched);
-    for (let e = 0; e < plan.target.length; e++) panels[at(plan.target, e)] = matrix.value[e] as number;
-    eliminateFronts(plan, workspace, diagonal, judge.take);
+    eliminateFronts(plan, matrix.value, workspace, diagonal, judge.take);
     const pivots = judge.pivots();
     const before = watched.size;
     if (judge.leastPassed() < HIDDEN_RATIO) {

@@ -25,7 +25,9 @@ export interface FrontPlan {
   /** The fronts below front s in the tree are `lowest[s] … s − 1`. */
   readonly lowest: Int32Array;
   readonly panelStart: Float64Array;
-  /** Where each stored entry of the matrix goes in the panels. */
+  /** Entries `entry[entryStart[s]] …` of the matrix go to places `target[entryStart[s]] …` of the panels, which are of front s. */
+  readonly entryStart: Int32Array;
+  readonly entry: Int32Array;
   readonly target: Int32Array;
   /** 1 for fronts at odd depth in the tree. Their blocks wait on a stack of their own, from `oddStack` of the stack on. */
   readonly odd: Uint8Array;
@@ -57,7 +59,7 @@ export function planFronts(matrix: SymmetricMatrix, joints: Joints, order: Int32
     row,
     parent,
     inParent: locate(fronts, firstPlace, rowStart, row, parent),
-    target: scatter(matrix, placeOf, firstPlace, rowStart, row, sizes.panelStart),
+    ...scatter(matrix, placeOf, firstPlace, rowStart, row, sizes.panelStart),
     ...sizes,
   };
 }
@@ -149,7 +151,7 @@ function scatter(
   rowStart: Int32Array,
   row: Int32Array,
   panelStart: Float64Array,
-): Int32Array {
+): Pick<FrontPlan, "entryStart" | "entry" | "target"> {
   const { n, colStart, rowIndex } = matrix;
   // Entries by the column they fall in, so that the rows of a front are numbered once.
   const count = new Int32Array(n + 1);
@@ -172,16 +174,20 @@ function scatter(
     count[at(columnOf, e)] = slot + 1;
   }
   const target = new Int32Array(rowIndex.length);
+  const entryStart = new Int32Array(firstPlace.length);
   const local = new Int32Array(n);
-  for (let s = 0, next = 0; s + 1 < firstPlace.length; s++) {
+  let next = 0;
+  for (let s = 0; s + 1 < firstPlace.length; s++) {
     const from = at(firstPlace, s);
     const end = at(firstPlace, s + 1);
+    const start = panelStart[s] as number;
     for (let k = from; k < end; k++) local[k] = k - from;
     for (let e = at(rowStart, s); e < at(rowStart, s + 1); e++) local[at(row, e)] = end - from + e - at(rowStart, s);
     for (; next < entry.length && at(columnOf, at(entry, next)) < end; next++) {
       const e = at(entry, next);
-      target[e] = (panelStart[s] as number) + at(local, at(rowOf, e)) * (end - from) + at(columnOf, e) - from;
+      target[next] = start + at(local, at(rowOf, e)) * (end - from) + at(columnOf, e) - from;
     }
+    entryStart[s + 1] = next;
   }
-  return target;
+  return { entryStart, entry, target };
 }

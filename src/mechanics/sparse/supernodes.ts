@@ -14,11 +14,10 @@ export interface Supernodes {
   readonly parent: Int32Array;
 }
 
-/** Joining a supernode to the next one is worth it up to this share of stored zeros, by columns of the result (unknowns). */
+/** Joining a supernode to the next one is worth it up to this share of stored zeros, by columns of the result (measured). */
 const ALLOWED_ZEROS: readonly { readonly columns: number; readonly share: number }[] = [
-  { columns: 24, share: 0.5 },
-  { columns: 48, share: 0.2 },
-  { columns: 96, share: 0.1 },
+  { columns: 12, share: 0.15 },
+  { columns: 48, share: 0.1 },
   { columns: Number.POSITIVE_INFINITY, share: 0.03 },
 ];
 
