@@ -3,6 +3,7 @@ import type { Cure, Proposal } from "./cure.ts";
 /** Cuts an end at the face it should meet instead of where it was drawn. */
 export const buttCut: Cure = {
   id: "butt-cut",
+  turn: 1,
   mends: ["joint.gap", "bar.clash"],
   *propose(ailment, patient): Iterable<Proposal> {
     const parts = [ailment.at, ...ailment.related];

@@ -3,6 +3,7 @@ import type { Cure, Edit, Proposal } from "./cure.ts";
 /** Lets caps close the ends that the finding names, or all open ends where the file has switched caps off. */
 export const coverEnd: Cure = {
   id: "cover-end",
+  turn: 1,
   mends: ["end.bare"],
   *propose(ailment, patient): Iterable<Proposal> {
     if (patient.file.defaults?.caps === "none") {

@@ -36,6 +36,8 @@ export interface Patient {
 /** A kind of change that may put findings right. It only proposes; the whole changed frame is inspected before it is offered. */
 export interface Cure {
   readonly id: string;
+  /** Tried in this order: what changes least first. */
+  readonly turn: number;
   /** Rules whose findings it may mend. */
   readonly mends: readonly string[];
   propose(ailment: Ailment, patient: Patient): Iterable<Proposal>;

@@ -4,6 +4,7 @@ import type { Cure, Proposal } from "./cure.ts";
 /** A screw of the same thread and head in another length, nearest first. */
 export const otherScrew: Cure = {
   id: "other-screw",
+  turn: 1,
   mends: ["screw.misfit"],
   *propose(ailment, patient): Iterable<Proposal> {
     const connector = ailment.at.id.split("/").slice(0, 2).join("/");

@@ -9,6 +9,7 @@ import type { Cure, Edit, Proposal } from "./cure.ts";
 /** Another post like those that carry the bar already, in the middle of its longest span, with its joint and its foot. */
 export const postAtMidSpan: Cure = {
   id: "post-at-mid-span",
+  turn: 3,
   mends: ["bar.sags", "bar.overstressed"],
   *propose(ailment, patient): Iterable<Proposal> {
     const { frame, file } = patient;

@@ -33,6 +33,7 @@ function moved(written: unknown, by: number, units: string): number | undefined 
 /** The lightest profile of the same family that does; on a level bar also with its upper face left where it is. */
 export const stifferProfile: Cure = {
   id: "stiffer-profile",
+  turn: 2,
   mends: ["bar.sags", "bar.overstressed", "bar.buckles", "bar.twists"],
   *propose(ailment, patient): Iterable<Proposal> {
     const bar = patient.frame.bars.find((b) => b.ref.id === ailment.at.id);

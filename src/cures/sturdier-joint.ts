@@ -53,6 +53,7 @@ function sturdier(now: Bracket, other: Connector): other is Bracket {
 /** A second connector across the bar, or a bracket with more screws or gussets. */
 export const sturdierJoint: Cure = {
   id: "sturdier-joint",
+  turn: 2,
   mends: [
     "joint.turns",
     "joint.slips",

@@ -5,14 +5,10 @@ import { applyEdits } from "./apply-edits.ts";
 import { type Inspected, type Inspection, inspectOnce } from "./inspect-once.ts";
 import type { CureOffered, Finding, Report } from "./report.ts";
 
-/** Proposals tried for one finding before the next gets its turn. */
-const TRIES_A_FINDING = 4;
-
-interface Search {
-  readonly finding: Finding;
-  readonly proposals: Iterator<Proposal>;
-  tries: number;
-}
+/** Proposals of one kind of cure tried for one finding before the next kind gets its turn. */
+const TRIES_A_KIND = 3;
+/** Cures offered for one finding: a choice, not a catalogue. */
+const OFFERED = 2;
 
 /** The worst finding of each rule first, then the second worst of each, and so on. */
 function byTurns(findings: readonly Finding[]): readonly Finding[] {
@@ -37,15 +33,14 @@ function nowhereWorse(before: Report, after: Report): boolean {
   return true;
 }
 
-function* proposalsFor(finding: Finding, cures: readonly Cure[], patient: Patient): Generator<Proposal> {
-  const ailment: Ailment = {
+function ailmentOf(finding: Finding): Ailment {
+  return {
     rule: finding.rule,
     key: finding.key,
     at: finding.at,
     related: finding.related.map((other) => other.at),
     utilisation: finding.measure?.utilisation,
   };
-  for (const cure of cures) if (cure.mends.includes(finding.rule)) yield* cure.propose(ailment, patient);
 }
 
 function attempt(
@@ -89,33 +84,33 @@ export function offerCures(
     file: document.value as Patient["file"],
     pointerOf: (part) => origins.originOf(part).pointer,
   };
-  const searches: Search[] = byTurns(
-    report.findings.filter((finding) => finding.level !== "note" && !finding.conceded),
-  ).map((finding) => ({
-    finding,
-    proposals: proposalsFor(finding, cures, patient),
-    tries: 0,
-  }));
-  const offered = new Map<string, CureOffered>();
+  const mendable = report.findings.filter((finding) => finding.level !== "note" && !finding.conceded);
+  const offered = new Map<string, CureOffered[]>();
   let tried = 0;
   let untried = 0;
-  for (const search of searches) {
-    for (let step = search.proposals.next(); !step.done; step = search.proposals.next()) {
-      if (tried >= budget || search.tries >= TRIES_A_FINDING) {
-        untried += 1;
-        continue;
+  for (const finding of byTurns(mendable)) {
+    const found: CureOffered[] = [];
+    for (const kind of [...cures].sort((a, b) => a.turn - b.turn)) {
+      if (!kind.mends.includes(finding.rule)) continue;
+      let tries = 0;
+      for (const proposal of kind.propose(ailmentOf(finding), patient)) {
+        if (tried >= budget || tries >= TRIES_A_KIND || found.length >= OFFERED) {
+          if (found.length < OFFERED) untried += 1;
+          continue;
+        }
+        tried += 1;
+        tries += 1;
+        const cure = attempt(inspection, document.value, proposal, finding, report);
+        if (!cure) continue;
+        found.push(cure);
+        break;
       }
-      tried += 1;
-      search.tries += 1;
-      const cure = attempt(inspection, document.value, step.value, search.finding, report);
-      if (!cure) continue;
-      offered.set(search.finding.print, cure);
-      break;
     }
+    if (found.length > 0) offered.set(finding.print, found);
   }
   const findings = report.findings.map((finding) => {
-    const cure = offered.get(finding.print);
-    return cure ? { ...finding, cures: [cure] } : finding;
+    const found = offered.get(finding.print);
+    return found ? { ...finding, cures: found } : finding;
   });
   return { ...report, findings, cureTrials: { tried, untried } };
 }

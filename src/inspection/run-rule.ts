@@ -65,7 +65,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       if (hangs(judgement.m, sense)) {
         // Sound with joints as they usually are, not with soft ones: worth knowing, no more.
         into.notMet += 1;
-        into.findings.push(finding(setting, rule, "note", judgement));
+        into.findings.push(finding(setting, rule, "note", whereItFails(judgement, sense)));
         return;
       }
       into.met += 1;
@@ -82,6 +82,27 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
     default:
       throw new Error(`${rule.id} yielded no judgement`);
   }
+}
+
+/** The same judgement told for the joint stiffness with which the limit is not kept. */
+function whereItFails(
+  judgement: Judgement & { readonly kind: "measured" },
+  sense: "at most" | "at least",
+): Judgement & { readonly kind: "measured" } {
+  const { m } = judgement;
+  const failing = Object.entries(m.otherBounds ?? {}).find(([, value]) => !keeps(value, m.limit.value, sense));
+  if (!failing || !m.under) return judgement;
+  const [bound, measured] = failing;
+  const { [bound]: _, ...others } = m.otherBounds ?? {};
+  const values = Object.fromEntries(
+    Object.entries(judgement.values).map(([name, value]) => [name, value === m.measured ? measured : value]),
+  );
+  const under = { ...m.under, bound: bound as typeof m.under.bound };
+  return {
+    ...judgement,
+    values,
+    m: { ...m, measured, under, otherBounds: { [m.under.bound]: m.measured, ...others } },
+  };
 }
 
 /** Runs one rule over a frame, at the level a house sets or at its own, contained: what it throws or yields wrongly is a failure of the rule, and the rest stands. */

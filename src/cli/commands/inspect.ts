@@ -18,7 +18,7 @@ interface InspectOptions {
 }
 
 /** Changed frames that are inspected a file in search of cures when nothing is said: a second or two of work. */
-const CURE_TRIALS = 12;
+const CURE_TRIALS = 16;
 
 function trials(written: string): number {
   const count = Number(written);

@@ -1,4 +1,4 @@
-import { bar, brackets, ids, type Kind, type Part, spread, tidy, usualLoad } from "./drawing.ts";
+import { bar, brackets, ids, type Kind, type Part, STEADY, spread, tidy, usualLoad } from "./drawing.ts";
 
 /** All sizes below are in widths of the profile. Brackets are one width long: a leg stands in by room for one on its outer side. */
 const INSET = 2.5;
@@ -10,7 +10,11 @@ const SHELF_INSET = 2.75;
 /** A bench: rails seated on legs, cross bars under a board, a shelf between the legs. The height counts to the top of the board. */
 export const bench: Kind = {
   article: "a bench",
-  ranges: ({ pitch: p }) => ({ length: [15 * p, 100 * p], depth: [10 * p, 28 * p], height: [13 * p, 40 * p] }),
+  ranges: ({ pitch: p }, height) => ({
+    length: [Math.max(15 * p, 2 * INSET * p + STEADY * height), 100 * p],
+    depth: [Math.max(10 * p, p + STEADY * height), 28 * p],
+    height: [13 * p, 40 * p],
+  }),
   draw({ series, profile, length, depth, height }) {
     const { pitch: p, raise } = series;
     const [front, back] = [p / 2, depth - p / 2];

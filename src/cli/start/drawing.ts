@@ -41,8 +41,8 @@ export interface Ranges {
 /** One kind of frame that can be started. */
 export interface Kind {
   readonly article: string;
-  /** Sizes that make sense with this series. */
-  ranges(series: Series): Ranges;
+  /** Sizes that make sense with this series; undefined where it is too light for such a frame. A length and depth may ask for the height. */
+  ranges(series: Series, height: number): Ranges | undefined;
   draw(wish: Wish): Drawing;
 }
 
@@ -67,10 +67,21 @@ export function ids(parts: readonly Part[]): readonly string[] {
   return parts.map((part) => String(part.id));
 }
 
-/** A bracket of the series on each of these faces. */
-export function brackets(series: Series, faces: readonly string[], form = ""): readonly Part[] {
-  return faces.map((on) => ({ connector: `inside-bracket-${series.size}${form}`, on }));
+/** A bracket with side walls on each of these faces: as long as the profile is wide, one screw a leg, stiff enough to do without braces. */
+export function brackets(series: Series, faces: readonly string[]): readonly Part[] {
+  return faces.map((on) => ({ connector: `gusset-bracket-${series.size}`, on }));
 }
+
+/** One bracket with two screws along each leg, for where only one side is free. */
+export function longBracket(series: Series, on: string): readonly Part[] {
+  return [{ connector: `inside-bracket-${series.size}-long`, on }];
+}
+
+/**
+ * Least distance between the outer feet of a frame that stands free, as a share of its height: a full load high up must not tip it on a
+ * slope of 10°, twice tan 10° = 0.35 of its height, with something to spare.
+ */
+export const STEADY = 0.45;
 
 /** Ordinary loads of a workshop in the units of the series. */
 export function usualLoad(series: Series, load: "goods" | "light goods" | "lean" | "push"): number {

@@ -1,0 +1,54 @@
+import { type Command, Option } from "commander";
+import { atomicFile } from "../../host/atomic-file.ts";
+import { sameFile } from "../../host/same-file.ts";
+import type { UnitSystem } from "../../model/units/unit-system.ts";
+import type { Context } from "../context.ts";
+import { Unusable } from "../unusable.ts";
+
+const UNIT_SYSTEMS: readonly UnitSystem[] = ["mm-N-kg", "in-lbf-lb"];
+
+interface StartOptions {
+  readonly units: UnitSystem;
+  readonly profile?: string;
+  readonly length?: string;
+  readonly depth?: string;
+  readonly height?: string;
+  readonly to?: string;
+}
+
+/** `trysquare start`: a sound first frame to change from there. */
+export function registerStart(program: Command, context: Context): void {
+  program
+    .command("start")
+    .summary("write a first frame: a bench, guard, cart or rack of the size asked for")
+    .description(
+      "Writes a first frame that comes out accept, to change from there: a bench with a shelf, a guard with a door, a cart or a rack. Sizes are those over all, in the frame's units or with a unit of their own.",
+    )
+    .argument("<kind>", "bench, guard, cart or rack")
+    .option("--length <size>", "along x")
+    .option("--depth <size>", "along y")
+    .option("--height <size>", "along z, from the floor")
+    .option("--profile <name>", "a single profile of the built-in stock")
+    .addOption(new Option("--units <system>", "what bare numbers mean").choices(UNIT_SYSTEMS).default("mm-N-kg"))
+    .option("--to <file>", "put the frame into this new file")
+    .action(async (word: string, options: StartOptions) => {
+      const [{ isKindName, KINDS }, { wishOf }, { frameText }] = await Promise.all([
+        import("../start/kinds.ts"),
+        import("../start/order.ts"),
+        import("../start/layout.ts"),
+      ]);
+      if (!isKindName(word))
+        throw new Unusable(`start knows no "${word}"; it draws a ${Object.keys(KINDS).join(", ")}`);
+      const { kind, usual } = KINDS[word];
+      const text = frameText(options.units, kind.draw(wishOf(kind, usual, options)));
+      const { to } = options;
+      if (to === undefined) {
+        await context.stdout.write(text);
+        return;
+      }
+      if (await sameFile(to, [{ path: to }])) throw new Unusable(`${to} is there already; start replaces no file`);
+      const file = atomicFile(to);
+      await file.write(text);
+      await file.finish();
+    });
+}

@@ -1,0 +1,104 @@
+import { bar, brackets, ids, type Kind, longBracket, STEADY, spread, usualLoad } from "./drawing.ts";
+import type { Series } from "./series.ts";
+
+/** In widths of the profile. */
+const BASE = 2.5;
+const FIRST_CROSS = 3;
+const FIRST_TOP_CROSS = 2.5;
+const CROSS_SPACING = 15;
+const HANDLE = 6;
+const CASTER = "caster-75-plate";
+
+/** Height of the caster, from the floor to the end of its post. */
+function casterHeight({ units }: Series): number {
+  return units === "mm-N-kg" ? 100 : 100 / 25.4;
+}
+
+/** A cart: two decks on four posts, braked casters under the handle's end. The height counts to the board of the upper deck. */
+export const cart: Kind = {
+  article: "a cart",
+  ranges: (series, height) => {
+    const p = series.pitch;
+    const least = casterHeight(series) + 11 * p;
+    return {
+      length: [Math.max(12 * p, p + STEADY * height), 34 * p],
+      depth: [Math.max(9 * p, p + STEADY * height), 22 * p],
+      height: [least, least + 20 * p],
+    };
+  },
+  draw({ series, profile, length, depth, height }) {
+    const p = series.pitch;
+    const foot = casterHeight(series);
+    const [left, right, front, back] = [p / 2, length - p / 2, p / 2, depth - p / 2];
+    const top = height - series.boardThickness - p / 2;
+    const low = foot + BASE * p;
+    const grip = top + HANDLE * p;
+    const posts = [
+      [left, front],
+      [right, front],
+      [right, back],
+      [left, back],
+    ].map(([x = 0, y = 0], i) => bar(`post-${i + 1}`, profile, [x, y, foot], [x, y, top]));
+    const base = [
+      bar("base-front", profile, [left, front, low], [right, front, low]),
+      bar("base-back", profile, [left, back, low], [right, back, low]),
+      bar("base-left", profile, [left, front, low], [left, back, low]),
+      bar("base-right", profile, [right, front, low], [right, back, low]),
+    ];
+    const across = (name: string, first: number, z: number) =>
+      spread(first * p, length - first * p, CROSS_SPACING * p).map((x, i) =>
+        bar(`${name}-${i + 1}`, profile, [x, front, z], [x, back, z]),
+      );
+    const crosses = across("base-cross", FIRST_CROSS, low);
+    const rails = [
+      bar("top-front", profile, [0, front, top], [length, front, top]),
+      bar("top-back", profile, [0, back, top], [length, back, top]),
+    ];
+    const topCrosses = across("top-cross", FIRST_TOP_CROSS, top);
+    const stem = FIRST_TOP_CROSS * p;
+    const handle = [
+      bar("handle-1", profile, [stem, front, top], [stem, front, grip]),
+      bar("handle-2", profile, [stem, back, top], [stem, back, grip]),
+      bar("handle", profile, [stem, 0, grip], [stem, depth, grip]),
+    ];
+    return {
+      title: "Cart",
+      notes: "A first draft: set the loads to what it will carry.",
+      kits: {
+        level: brackets(series, ["above", "below"]),
+        sides: brackets(series, ["+x", "-x"]),
+        "seat-left": longBracket(series, "+x"),
+        "seat-right": longBracket(series, "-x"),
+        "grip-front": longBracket(series, "+y"),
+        "grip-back": longBracket(series, "-y"),
+      },
+      bars: [...posts, ...base, ...crosses, ...rails, ...topCrosses, ...handle],
+      joints: [
+        { bars: ["post-1", "post-4"], ends: "to", by: "seat-left" },
+        { bars: ["post-2", "post-3"], ends: "to", by: "seat-right" },
+        { bars: ids(base), by: "level" },
+        { bars: ids([...crosses, ...topCrosses]), by: "sides" },
+        { bars: ["handle-1", "handle-2"], ends: "from", by: "sides" },
+        { bars: ["handle-1"], ends: "to", by: "grip-front" },
+        { bars: ["handle-2"], ends: "to", by: "grip-back" },
+      ],
+      panels: [
+        { id: "deck", sheet: series.board, held: "laid", bars: ids(crosses) },
+        { id: "tray", sheet: series.board, held: "laid", bars: ids(topCrosses) },
+      ],
+      stands: [
+        { part: `${CASTER}-braked`, bars: ["post-1", "post-4"], brake: true },
+        { part: CASTER, bars: ["post-2", "post-3"] },
+      ],
+      loads: [
+        { case: "goods", on: "deck", pressure: usualLoad(series, "goods") },
+        { case: "goods", on: "tray", pressure: usualLoad(series, "light goods") },
+        { case: "push", on: "handle", force: usualLoad(series, "push"), direction: "+x", at: "middle" },
+      ],
+      cases: [
+        { id: "goods", kind: "variable", about: "what lies on the decks" },
+        { id: "push", kind: "variable", about: "starting with a full load" },
+      ],
+    };
+  },
+};

@@ -1,0 +1,148 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { applyEdits } from "../../src/inspection/apply-edits.ts";
+import { inspectFile } from "../../src/inspection/inspect-file.ts";
+import type { Report } from "../../src/inspection/report.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { builtInRules } from "../../src/rules/index.generated.ts";
+
+const bench = JSON.parse(
+  readFileSync(new URL("../../docs/demo/first-bench.frame.json", import.meta.url), "utf8"),
+) as FrameFile;
+const house: HouseInForce = {
+  rules: builtInRules,
+  criteria: new Map(),
+  strictness: new Map(),
+  concessions: [],
+  today: "2000-01-01",
+};
+
+function inspect(file: unknown, cureTrials: number): Report {
+  return inspectFile({
+    file: "x.frame.json",
+    bytes: new TextEncoder().encode(JSON.stringify(file)),
+    stock: [],
+    house,
+    cureTrials,
+  });
+}
+
+function changed(edit: (file: FrameFile) => void): FrameFile {
+  const file = structuredClone(bench);
+  edit(file);
+  return file;
+}
+
+/** Every cure that a report offers, made on the file: the finding must be gone and nothing worse. */
+function provesItself(file: FrameFile, report: Report): void {
+  for (const finding of report.findings) {
+    for (const cure of finding.cures) {
+      const after = inspect(applyEdits(file, cure.edits), 0);
+      expect(after.findings.some((left) => left.print === finding.print)).toBe(false);
+      const before = new Set(report.findings.map((known) => known.print));
+      for (const left of after.findings) expect(before.has(left.print)).toBe(true);
+    }
+  }
+}
+
+const bars = (file: FrameFile): readonly string[] => file.bars.map((bar) => bar.id);
+
+describe("cures are computed: the changed frame is inspected whole before one is offered", () => {
+  it("offers the lightest profile that keeps a bench top under a heavier load", () => {
+    const file = changed((f) => {
+      for (const load of f.loads ?? []) if (load.pressure !== undefined) load.pressure = "4 kPa";
+    });
+    const report = inspect(file, 40);
+    const sagging = report.findings.filter((finding) => finding.rule === "bar.sags");
+    expect(sagging.length).toBeGreaterThan(0);
+    const words = sagging.flatMap((finding) => finding.cures.map((cure) => cure.words));
+    // Utilisation 1.04 asks for 10.0 cm⁴; of the slot-8 family 40x40-8-heavy (14.1 cm⁴) is the lightest that has it.
+    expect(words).toContain("profile 40x40-8-heavy");
+    for (const finding of sagging) for (const cure of finding.cures) expect(cure.after).toMatch(/^\d+(\.\d+)? mm$/);
+    provesItself(file, report);
+  });
+
+  it("offers a second bracket to a rail that rolls about its lone screws", () => {
+    const file = changed((f) => {
+      f.bars.push({
+        id: "towel-rail",
+        profile: "40x40-8",
+        from: [f.bars[0]?.from[0] ?? 0, f.bars[0]?.from[1] ?? 0, 500],
+        to: [f.bars[3]?.from[0] ?? 0, f.bars[3]?.from[1] ?? 0, 500],
+      });
+      f.joints?.push({ bars: ["towel-rail"], by: [{ connector: "inside-bracket-40", on: "below" }] });
+    });
+    const report = inspect(file, 20);
+    const turning = report.findings.find((finding) => finding.rule === "joint.turns");
+    expect(turning?.at.id).toBe("towel-rail");
+    expect(turning?.cures.map((cure) => cure.words)).toEqual(['a second inside-bracket-40 on "above"']);
+    provesItself(file, report);
+  });
+
+  it("cuts an end at the face it should meet", () => {
+    const [first] = bars(bench).filter((id) => id.startsWith("cross") || id.startsWith("shelf"));
+    const file = changed((f) => {
+      const bar = f.bars.find((b) => b.id === first);
+      if (!bar) throw new Error("no such bar");
+      // 21 mm short of the other bar's centreline: 1 mm short of its face, half a 40 mm bar away.
+      const along = bar.from[0] === bar.to[0] ? 1 : 0;
+      bar.to[along] = (bar.to[along] as number) - 21;
+      bar.ends = { ...bar.ends, to: { cut: "as-drawn" } };
+    });
+    const report = inspect(file, 20);
+    const gap = report.findings.find((finding) => finding.rule === "joint.gap");
+    expect(gap?.measure?.measured).toBeCloseTo(0.001, 9);
+    expect(gap?.cures[0]?.words).toMatch(/ cut at the face of /);
+    expect(gap?.cures[0]?.after).toBe("0 mm");
+    provesItself(file, report);
+  });
+
+  it("closes ends whose caps were switched off", () => {
+    const file = changed((f) => {
+      f.defaults = { ...f.defaults, caps: "none" };
+    });
+    const report = inspect(file, 20);
+    const bare = report.findings.filter((finding) => finding.rule === "end.bare");
+    expect(bare.length).toBeGreaterThan(0);
+    expect(bare[0]?.cures.map((cure) => cure.words)).toEqual(["caps on all open ends"]);
+    provesItself(file, report);
+  });
+
+  it("offers a screw of another length", () => {
+    const file = changed((f) => {
+      for (const kit of Object.values(f.kits ?? {})) for (const item of kit) item.screw = "M8x20";
+    });
+    const report = inspect(file, 20);
+    const misfit = report.findings.filter((finding) => finding.rule === "screw.misfit");
+    expect(misfit.length).toBeGreaterThan(0);
+    provesItself(file, report);
+  });
+
+  it("says how many proposals were left untried, and tries none when told so", () => {
+    const file = changed((f) => {
+      for (const load of f.loads ?? []) if (load.pressure !== undefined) load.pressure = "30 kPa";
+    });
+    const scant = inspect(file, 1);
+    expect(scant.cureTrials.tried).toBe(1);
+    expect(scant.cureTrials.untried).toBeGreaterThan(0);
+    expect(inspect(file, 0).cureTrials).toEqual({ tried: 0, untried: 0 });
+  });
+});
+
+describe("edits", () => {
+  it("sets, appends, removes and refuses what is not there", () => {
+    const value = { a: [1, 2], b: { c: 3 } };
+    expect(applyEdits(value, [{ pointer: "/a/-", to: 4 }])).toEqual({ a: [1, 2, 4], b: { c: 3 } });
+    expect(applyEdits(value, [{ pointer: "/b/c", to: undefined }])).toEqual({ a: [1, 2], b: {} });
+    expect(applyEdits(value, [{ pointer: "/a/0", to: undefined }])).toEqual({ a: [2], b: { c: 3 } });
+    expect(applyEdits(value, [{ pointer: "/x/y", to: 1 }])).toBeUndefined();
+    expect(value).toEqual({ a: [1, 2], b: { c: 3 } });
+  });
+
+  it("takes any name for an ordinary key", () => {
+    const out = applyEdits({ k: {} }, [{ pointer: "/k/__proto__", to: { polluted: 1 } }]) as { k: object };
+    expect(Object.hasOwn(out.k, "__proto__")).toBe(true);
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+  });
+});
