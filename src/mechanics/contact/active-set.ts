@@ -134,10 +134,17 @@ export function settleContacts(model: Condensed): ActiveSet {
 /** From a guess that is nearly right the search takes a few steps or none at all. */
 const STEPS_FROM_ROUND = 12;
 
+/** A frame that stands hardly feels the last share of the base springs; one that is free moves as they let it. */
+const STANDS = 0.1;
+
 function polish(model: Condensed, assumed: Assumed): ActiveSet {
+  const searched = solveCondensed(model, assumed, SEARCH);
+  const size = (most: number, w: number): number => Math.max(most, Math.abs(w));
+  const largest = Math.max(searched.motion.reduce(size, 0), model.motion.reduce(size, 0));
   for (const limits of [EXACT, SHARING]) {
     const solution = solveCondensed(model, assumed, limits);
-    if (solution.smallestPivot >= SINGULAR) return { kind: "settled", assumed, solution };
+    const change = solution.motion.reduce((most, w, i) => size(most, w - (searched.motion[i] as number)), 0);
+    if (solution.smallestPivot >= SINGULAR && change <= STANDS * largest) return { kind: "settled", assumed, solution };
   }
   return { kind: "free", assumed };
 }

@@ -8,7 +8,7 @@ const MOST_STEPS = 60;
 /** From this round on bounds move half way only, which calms rounds that swing to and fro. */
 const CALM_FROM = 8;
 /** Bounds that change by less than this fraction of the largest one stand. */
-const SETTLED = 1e-6;
+const SETTLED = 1e-9;
 
 const NO_SLIP: Slip = { direction: [1, 0], drag: 0 };
 
