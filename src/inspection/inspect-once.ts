@@ -43,7 +43,8 @@ export interface Inspection {
   readonly ruleStarts?: (rule: string) => void;
 }
 
-function stockOf(files: readonly StockBytes[]): { stock: Stock; problems: readonly Problem[] } {
+/** The built-in stock with what these files add and replace. */
+export function stockOf(files: readonly StockBytes[]): { stock: Stock; problems: readonly Problem[] } {
   if (files.length === 0) return { stock: builtinStock(), problems: [] };
   const problems: Problem[] = [];
   const sources: StockSource[] = [];

@@ -4,12 +4,12 @@ import type { HouseInForce } from "../house/house-in-force.ts";
 import type { Frame } from "../model/frame.ts";
 import type { FrameFile } from "../model/generated/frame-file.generated.ts";
 import { readFrame } from "../model/read-frame.ts";
-import { builtinStock } from "../model/stock/builtin-stock.ts";
 import type { Quantity } from "../model/units/quantity.ts";
 import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
 import type { AnyRule } from "../rules/shape/rule.ts";
 import { givenFor } from "./given-for.ts";
 import { inspectFile } from "./inspect-file.ts";
+import { type StockBytes, stockOf } from "./inspect-once.ts";
 import { Limits } from "./limits.ts";
 
 /** What a row expects of one finding: which part, which message, and the measured value in SI where it measures. */
@@ -66,9 +66,14 @@ function note(sides: Map<string, Side>, rule: AnyRule, judgement: Judgement): vo
  * Proves a rule on a table of edits to a sound base frame. Returns what is wrong, in words: nothing when the rule says
  * exactly what every row expects and the table is fit to prove it. A table is not fit without sound rows, without faulty
  * rows, with a message no row brings out, without a value just within and one just beyond the limit of every message that
- * measures, or with a criterion that no row sets.
+ * measures, or with a criterion that no row sets. `stock` are stock files beside the built-in stock, in the order they count.
  */
-export function proveRule(rule: AnyRule, base: FrameFile, rows: readonly ProofRow[]): readonly string[] {
+export function proveRule(
+  rule: AnyRule,
+  base: FrameFile,
+  rows: readonly ProofRow[],
+  stock: readonly StockBytes[] = [],
+): readonly string[] {
   const wrong: string[] = [];
   const house: HouseInForce = {
     rules: [rule],
@@ -93,8 +98,8 @@ export function proveRule(rule: AnyRule, base: FrameFile, rows: readonly ProofRo
     for (const holder of [file, ...file.bars, ...(file.panels ?? [])])
       for (const name of Object.keys(holder.criteria ?? {})) set.add(name);
     const bytes = bytesOf(file);
-    const report = inspectFile({ file: "proof.frame.json", bytes, stock: [], house });
-    const { frame } = readFrame({ file: "proof.frame.json", bytes, stock: builtinStock() });
+    const report = inspectFile({ file: "proof.frame.json", bytes, stock, house });
+    const { frame } = readFrame({ file: "proof.frame.json", bytes, stock: stockOf(stock).stock });
     if (report.verdict === "unread" || !frame) {
       wrong.push(
         `${row.title}: cannot be read: ${report.problems.map((p) => `${p.place.pointer} ${p.found}, expected ${p.expected}`).join("; ")}`,

@@ -1,0 +1,72 @@
+import { memberFactor } from "../criteria/member-factor.ts";
+import { bodies } from "../facts/bodies.ts";
+import { bracing } from "../facts/bracing.ts";
+import { bucklingUse, columnOf } from "../facts/buckling-use.ts";
+import { worstOfAll } from "../facts/governing.ts";
+import { materials } from "../facts/materials.ts";
+import { response } from "../facts/response.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { notApplicable, undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+export const rule = defineRule({
+  id: "bar.buckles",
+  title: "Bars carry compression and bending without buckling",
+  group: "bars",
+  level: "reject",
+  basis: [
+    "EN 1999-1-1:2007, 6.3.1: flexural buckling; 6.3.2: lateral-torsional buckling",
+    "linear sum of N, My and Mz, on the safe side of EN 1999-1-1:2007, 6.3.3",
+    "EN 1990:2002, 6.4: strength combinations",
+  ],
+  needs: { response, bodies, bracing, materials },
+  criteria: { factor: memberFactor },
+  messages: {
+    buckles: {
+      text: "pressed by {compression:force} over a buckling length of {length:length} and bent, it uses {use:ratio} of what it can take",
+      advice: "hold it sideways half way, take a stiffer profile, or lighten its load",
+      measures: "ratio",
+    },
+  },
+  *inspect({ response: found, bodies: bars, bracing: held, materials: known }, { factor }, say) {
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    for (const { bar } of bars.values()) {
+      const material = known.get(bar.profile.material);
+      const holds = held.get(bar.ref.id);
+      if (!material || !holds) {
+        yield notApplicable(bar.ref, "no length left");
+        continue;
+      }
+      const given = factor.at(bar.ref);
+      const column = columnOf(bar.profile, material, holds, given.value);
+      const inView = (view: (typeof found.views)[number]) => {
+        const forces = view.forces(bar.ref.id);
+        return forces && bucklingUse(forces, column);
+      };
+      const governed = worstOfAll(found.views, ["strength"], "ratio", (view) => inView(view)?.use);
+      const view = found.views.find(
+        ({ combination, bound }) => combination.name === governed?.under.combination && bound === governed.under.bound,
+      );
+      const worst = view && inView(view);
+      if (!governed || !worst) {
+        yield notApplicable(bar.ref, "neither pressed nor tall enough to buckle: its stress says it all");
+        continue;
+      }
+      const limit = {
+        value: si(1, "ratio"),
+        from: given.from,
+        basis: `proof strength of ${material.name} over ${given.value}, ${given.basis}`,
+      };
+      yield say.buckles(
+        bar.ref,
+        { compression: si(worst.compression, "force"), length: si(worst.length, "length"), use: governed.measured },
+        { ...governed, limit },
+      );
+    }
+  },
+});
