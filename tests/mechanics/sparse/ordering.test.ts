@@ -86,7 +86,7 @@ describe.each(ORDERINGS.map((find) => [find.name, find] as const))("%s", (_name,
     expect(find(graph)).toEqual(find(graph));
   });
 
-  test("makes no fill in a chain: n² … a chain of n joints costs 4(n − 1) + 1 operations in its best orders", () => {
+  test("makes little fill in a chain, which costs 4(n − 1) + 1 operations at best", () => {
     const n = 400;
     const chain = graphOf(
       n,
@@ -114,6 +114,17 @@ describe("quality of the orderings", () => {
   test("reverse Cuthill-McKee keeps a k × k grid within its band of k + 1", () => {
     expect(cost(reverseCuthillMcKee)).toBeLessThan(side ** 2 * (side + 1) ** 2);
   });
+});
+
+test("minimum degree puts a joint that everything hangs on last", () => {
+  const leaves = 3000;
+  const edges = Array.from({ length: leaves }, (_, v) => [0, v + 1] as const);
+  const star = graphOf(leaves + 1, edges);
+  const order = minimumDegree(star);
+  expect(order[leaves]).toBe(0);
+  expect(factorFlops(star, eliminationTree(star, order))).toBe(4 * leaves + 1);
+  const two = graphOf(leaves + 1, [...edges, ...Array.from({ length: leaves - 1 }, (_, v) => [1, v + 2] as const)]);
+  expect(new Set(minimumDegree(two).subarray(leaves - 1))).toEqual(new Set([0, 1]));
 });
 
 describe("elimination tree", () => {
