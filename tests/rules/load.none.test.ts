@@ -1,0 +1,26 @@
+import { expect, it } from "vitest";
+import { proveRule } from "../../src/inspection/prove-rule.ts";
+import { rule } from "../../src/rules/load.none.ts";
+import { tee } from "./base-frames.ts";
+
+it("load.none: a frame says what it has to carry", () => {
+  const base = { ...tee(), loads: [{ case: "shelf", on: "rail", force: 100 }] };
+  const wrong = proveRule(rule, base, [
+    {
+      title: "nothing declared",
+      edit: (file) => {
+        delete file.loads;
+      },
+      finds: [{ at: "frame", key: "none" }],
+    },
+    {
+      title: "equipment only",
+      edit: (file) => {
+        delete file.loads;
+        file.masses = [{ id: "pump", mass: 5, centre: [300, 0, 600], on: ["rail"] }];
+      },
+      finds: [],
+    },
+  ]);
+  expect(wrong).toEqual([]);
+});
