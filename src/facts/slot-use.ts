@@ -19,6 +19,9 @@ export interface SlotUse {
   readonly neighbours: readonly Neighbours[];
 }
 
+/** A free length nearer to none than this is rounding, m: parts that touch do not overlap. */
+const NO_LENGTH = 1e-9;
+
 /** What sits in every slot, along the bar: nuts, end fasteners, screw heads. */
 export const slotUse = defineFact<SlotUse, { placements: typeof placements }>({
   id: "slot-use",
@@ -55,13 +58,14 @@ export const slotUse = defineFact<SlotUse, { placements: typeof placements }>({
       let furthest = line[0];
       for (const next of line.slice(1)) {
         if (!furthest) break;
+        const free = next.from - furthest.to;
         neighbours.push({
           bar: next.bar,
           face: next.face,
           slot: next.slot,
           a: furthest,
           b: next,
-          free: next.from - furthest.to,
+          free: Math.abs(free) < NO_LENGTH ? 0 : free,
         });
         if (next.to > furthest.to) furthest = next;
       }
