@@ -3,7 +3,8 @@ import { type Inspection, inspectOnce } from "./inspect-once.ts";
 import { offerCures } from "./offer-cures.ts";
 import type { Report } from "./report.ts";
 
-export type { Inspection, StockBytes } from "./inspect-once.ts";
+export type { Inspection } from "./inspect-once.ts";
+export type { StockBytes } from "./stock-in-force.ts";
 
 /** Inspects one frame file and, within its budget, tries cures on copies of it. Pure; the same in every thread. */
 export function inspectFile(inspection: Inspection): Report {

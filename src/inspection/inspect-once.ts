@@ -1,34 +1,20 @@
-import type { Criterion } from "../criteria/criterion.ts";
-import { endCuts } from "../facts/end-cuts.ts";
-import { factOf } from "../facts/fact.ts";
-import { placements } from "../facts/placements.ts";
-import type { Question } from "../facts/question.ts";
 import type { HouseInForce } from "../house/house-in-force.ts";
 import type { Frame } from "../model/frame.ts";
-import { compareProblems, compareText, type Place, type Problem } from "../model/problem.ts";
+import { compareProblems, compareText, type Problem } from "../model/problem.ts";
 import { type FrameReading, readFrame } from "../model/read-frame.ts";
-import { readStockFile } from "../model/read-stock.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Origins } from "../model/resolve/names.ts";
-import { builtinStock } from "../model/stock/builtin-stock.ts";
-import { resolveStock, type StockSource } from "../model/stock/resolve-stock.ts";
-import type { Stock } from "../model/stock/stock.ts";
 import type { Document } from "../model/text/document.ts";
-import { nearest } from "../model/text/nearest.ts";
-import type { AnyRule } from "../rules/shape/rule.ts";
 import { concede } from "./concede.ts";
 import type { Setting, Watch } from "./finding.ts";
 import { Limits } from "./limits.ts";
 import { inReadingOrder } from "./order.ts";
+import { placing } from "./placing.ts";
 import type { Failure, Finding, Report, Tally, Undecided, Verdict } from "./report.ts";
 import { runRule } from "./run-rule.ts";
+import { type StockBytes, stockInForce } from "./stock-in-force.ts";
+import { strangeCriteria, unansweredQuestions } from "./unanswered.ts";
 import { whereabouts } from "./whereabouts.ts";
-
-/** A stock file that a frame or a house names, as read. */
-export interface StockBytes {
-  readonly file: string;
-  readonly bytes: Uint8Array;
-}
 
 export interface Inspection {
   /** The frame file's name in outputs. */
@@ -44,81 +30,7 @@ export interface Inspection {
 }
 
 /** The built-in stock with what these files add and replace. */
-export function stockOf(files: readonly StockBytes[]): { stock: Stock; problems: readonly Problem[] } {
-  if (files.length === 0) return { stock: builtinStock(), problems: [] };
-  const problems: Problem[] = [];
-  const sources: StockSource[] = [];
-  for (const { file, bytes } of files) {
-    const read = readStockFile(file, bytes);
-    problems.push(...read.problems);
-    if (read.source) sources.push(read.source);
-  }
-  const resolved = resolveStock(sources, builtinStock());
-  return { stock: resolved.stock, problems: [...problems, ...resolved.problems] };
-}
-
-/** Places of parts by reference. The first question finds those of all parts in one pass over the text. */
-function placing(document: Document, origins: Origins, frame: Frame): (at: Ref) => Place {
-  // A part that was copied is told at the line of the copy.
-  const pointerOf = (at: Ref): string => {
-    if (at.kind === "frame") return "";
-    const { pointer, copyPointer } = origins.originOf(at);
-    return copyPointer ?? pointer;
-  };
-  let found = false;
-  return (at) => {
-    if (!found) {
-      const parts = [
-        ...frame.bars,
-        ...frame.joints,
-        ...frame.fastenings,
-        ...frame.panels,
-        ...frame.stands,
-        ...frame.loads,
-      ];
-      document.places(parts.map((part) => pointerOf(part.ref)));
-      found = true;
-    }
-    return document.place(pointerOf(at));
-  };
-}
-
-function problemOf(question: Question, place: Place): Problem {
-  return {
-    code: "say-which",
-    weight: "error",
-    place,
-    found: question.found,
-    expected: question.expected,
-    mend: question.mend,
-  };
-}
-
-/** Criteria that a frame sets and no rule in force knows. */
-function strangeCriteria(
-  frame: Frame,
-  rules: readonly AnyRule[],
-  place: (pointer: string) => Place,
-): readonly Problem[] {
-  const known = new Map<string, Criterion>();
-  for (const rule of rules) for (const criterion of Object.values(rule.criteria)) known.set(criterion.name, criterion);
-  const problems: Problem[] = [];
-  for (const name of frame.criteria.keys()) {
-    if (known.has(name)) continue;
-    const close = nearest(name, [...known.keys()]);
-    problems.push({
-      code: "unknown-criterion",
-      weight: "error",
-      place: place(`/criteria/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`),
-      found: `criterion "${name}"`,
-      expected: "a criterion of a rule in force; `trysquare rules` lists them",
-      ...(close ? { mend: `did you mean "${close}"?` } : {}),
-    });
-  }
-  return problems;
-}
-
-function unread(file: string, reading: FrameReading | undefined, problems: readonly Problem[]): Report {
+export function unread(file: string, reading: FrameReading | undefined, problems: readonly Problem[]): Report {
   return {
     file,
     title: reading?.frame?.title ?? "",
@@ -193,7 +105,7 @@ export interface Inspected {
 /** Inspects one frame file: bytes in, the whole result out, no cures tried. Pure; the same in every thread. */
 export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
   const { file, bytes, house } = inspection;
-  const { stock, problems: stockProblems } = stockOf(inspection.stock);
+  const { stock, problems: stockProblems } = stockInForce(inspection.stock);
   const reading = readFrame({ file, bytes, stock });
   const problems = [...stockProblems, ...reading.problems];
   const { frame, document, origins } = reading;
@@ -201,8 +113,7 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     return { report: unread(file, reading, problems) };
 
   const place = placing(document, origins, frame);
-  const questions = [...factOf(endCuts, frame).questions, ...factOf(placements, frame).questions];
-  for (const question of questions) problems.push(problemOf(question, place(question.at)));
+  problems.push(...unansweredQuestions(frame, place));
   problems.push(...strangeCriteria(frame, house.rules, (pointer) => document.place(pointer)));
   if (problems.some((problem) => problem.weight === "error")) return { report: unread(file, reading, problems) };
 
