@@ -9,7 +9,7 @@ import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
 import type { AnyRule } from "../rules/shape/rule.ts";
 import { givenFor } from "./given-for.ts";
 import { inspectFile } from "./inspect-file.ts";
-import { type StockBytes, stockOf } from "./inspect-once.ts";
+import { type StockBytes, stockInForce } from "./stock-in-force.ts";
 import { Limits } from "./limits.ts";
 
 /** What a row expects of one finding: which part, which message, and the measured value in SI where it measures. */
@@ -99,7 +99,7 @@ export function proveRule(
       for (const name of Object.keys(holder.criteria ?? {})) set.add(name);
     const bytes = bytesOf(file);
     const report = inspectFile({ file: "proof.frame.json", bytes, stock, house });
-    const { frame } = readFrame({ file: "proof.frame.json", bytes, stock: stockOf(stock).stock });
+    const { frame } = readFrame({ file: "proof.frame.json", bytes, stock: stockInForce(stock).stock });
     if (report.verdict === "unread" || !frame) {
       wrong.push(
         `${row.title}: cannot be read: ${report.problems.map((p) => `${p.place.pointer} ${p.found}, expected ${p.expected}`).join("; ")}`,
