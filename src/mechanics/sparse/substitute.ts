@@ -51,22 +51,43 @@ export function substituteBack(plan: FrontPlan, panels: Float64Array, y: Float64
   return result;
 }
 
-/** L·x = x in place, by place in the order. */
+/** L·x = x in place, by place in the order. Two rows at a time: one alone waits for its own sum. */
 export function forwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
   for (let s = 0; s < plan.fronts; s++) {
     const first = at(plan.firstPlace, s);
     const columns = at(plan.firstPlace, s + 1) - first;
-    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
-    const below = at(plan.rowStart, s) - columns;
     let l = plan.panelStart[s] as number;
-    for (let i = 0; i < columns + rows; i++, l += columns) {
-      const depth = Math.min(i, columns);
-      let sum = 0;
-      for (let k = 0; k < depth; k++) sum += (panels[l + k] as number) * (x[first + k] as number);
-      const place = i < columns ? first + i : (plan.row[below + i] as number);
-      x[place] = (x[place] as number) - sum;
+    for (let i = 1; i < columns; i++) {
+      l += columns;
+      x[first + i] = (x[first + i] as number) - dot(panels, l, x, first, i);
     }
+    l += columns;
+    const end = at(plan.rowStart, s + 1);
+    let e = at(plan.rowStart, s);
+    for (; e + 1 < end; e += 2, l += 2 * columns) {
+      const l1 = l + columns;
+      let s0 = 0;
+      let s1 = 0;
+      for (let k = 0; k < columns; k++) {
+        const xk = x[first + k] as number;
+        s0 += (panels[l + k] as number) * xk;
+        s1 += (panels[l1 + k] as number) * xk;
+      }
+      const p0 = at(plan.row, e);
+      const p1 = at(plan.row, e + 1);
+      x[p0] = (x[p0] as number) - s0;
+      x[p1] = (x[p1] as number) - s1;
+    }
+    if (e === end) continue;
+    const place = at(plan.row, e);
+    x[place] = (x[place] as number) - dot(panels, l, x, first, columns);
   }
+}
+
+function dot(panels: Float64Array, l: number, x: Float64Array, first: number, depth: number): number {
+  let sum = 0;
+  for (let k = 0; k < depth; k++) sum += (panels[l + k] as number) * (x[first + k] as number);
+  return sum;
 }
 
 /** Lᵀ·x = x in place, by place in the order, for the fronts `until` … `from` − 1 from the last to the first. */
@@ -74,17 +95,32 @@ export function backwardOne(plan: FrontPlan, panels: Float64Array, x: Float64Arr
   for (let s = from - 1; s >= until; s--) {
     const first = at(plan.firstPlace, s);
     const columns = at(plan.firstPlace, s + 1) - first;
-    const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
-    const below = at(plan.rowStart, s) - columns;
-    let l = (plan.panelStart[s] as number) + (columns + rows) * columns;
-    for (let i = columns + rows - 1; i >= 0; i--) {
+    const start = at(plan.rowStart, s);
+    let e = at(plan.rowStart, s + 1) - 1;
+    let l = (plan.panelStart[s] as number) + (columns + e - start) * columns;
+    for (; e > start; e -= 2, l -= 2 * columns) {
+      const x0 = x[at(plan.row, e)] as number;
+      const x1 = x[at(plan.row, e - 1)] as number;
+      if (x0 === 0 && x1 === 0) continue; // most rows, when the motion of a small part is followed
+      const l1 = l - columns;
+      for (let k = 0; k < columns; k++) {
+        const sum = (panels[l + k] as number) * x0 + (panels[l1 + k] as number) * x1;
+        x[first + k] = (x[first + k] as number) - sum;
+      }
+    }
+    if (e === start) {
+      subtractRow(panels, l, x[at(plan.row, e)] as number, x, first, columns);
       l -= columns;
-      const depth = Math.min(i, columns);
-      const xi = x[i < columns ? first + i : (plan.row[below + i] as number)] as number;
-      if (xi === 0) continue; // most rows, when the motion of a small part is followed
-      for (let k = 0; k < depth; k++) x[first + k] = (x[first + k] as number) - (panels[l + k] as number) * xi;
+    }
+    for (let i = columns - 1; i > 0; i--, l -= columns) {
+      subtractRow(panels, l, x[first + i] as number, x, first, i);
     }
   }
+}
+
+function subtractRow(panels: Float64Array, l: number, xi: number, x: Float64Array, first: number, depth: number): void {
+  if (xi === 0) return;
+  for (let k = 0; k < depth; k++) x[first + k] = (x[first + k] as number) - (panels[l + k] as number) * xi;
 }
 
 function forwardFour(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
