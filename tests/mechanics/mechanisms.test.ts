@@ -5,6 +5,7 @@ import { solveFrame } from "../../src/mechanics/statics/solve.ts";
 import { axesAlong, randomFrame, SECTION } from "./random-frame.ts";
 
 const FIXED: Six<Hold> = ["fixed", "fixed", "fixed", "fixed", "fixed", "fixed"];
+const AXES = { x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] } as const;
 const HINGE_ALL: Six<boolean> = [false, false, false, true, true, true];
 
 function bar(nodes: readonly Vec3[], from: number, to: number, more: Partial<Member> = {}): Member {
@@ -171,4 +172,27 @@ test("a load on a node that only hinges reach is refused by name", () => {
   const frame = prepareFrame({ nodes, members: hinged, supports });
   expect(frame.mechanisms).toEqual([]);
   expect(() => solveFrame(frame, [{ nodes: [{ node: 2, moment: [1, 0, 0] }] }], [[1]])).toThrow(/node 2/);
+});
+
+test("a chain of hinges has a mechanism for every link; the first hundred are listed", () => {
+  const nodes: Vec3[] = Array.from({ length: 402 }, (_, i) => [0.3 * i, 0, 0]);
+  const hinge: Six<boolean> = [false, false, false, false, true, false];
+  const members = nodes.slice(1).map((_, i) => bar(nodes, i, i + 1, { axes: AXES, fromReleases: hinge }));
+  const plane: Six<Hold> = ["free", "fixed", "free", "fixed", "free", "fixed"];
+  const supports = nodes.map((_, node) => ({ node, holds: node === 0 ? FIXED : plane }));
+  expect(prepareFrame({ nodes, members, supports }).mechanisms).toHaveLength(100);
+});
+
+test("a long chain on one hinge is one mechanism that moves all of it", () => {
+  const nodes: Vec3[] = Array.from({ length: 200 }, (_, i) => [0.3 * i, 0, 0]);
+  const members = nodes.slice(1).map((_, i) => bar(nodes, i, i + 1, { axes: AXES }));
+  const supports = [{ node: 0, holds: ["fixed", "fixed", "fixed", "fixed", "free", "fixed"] as const }];
+  const { mechanisms } = prepareFrame({ nodes, members, supports });
+  expect(mechanisms).toHaveLength(1);
+  expect(mechanisms[0]?.bodies).toHaveLength(1);
+  expect(mechanisms[0]?.bodies[0]?.members).toHaveLength(199);
+  const motion = mechanisms[0]?.bodies[0]?.motion;
+  if (motion?.kind !== "turns") throw new Error("it should turn");
+  expectVector(motion.axis, [0, 1, 0]);
+  expectVector(motion.through, [0, 0, 0]);
 });

@@ -42,6 +42,11 @@ export function twiceEnergy(
  */
 const STRAIN_FREE = 1e-21;
 
+/** Mechanisms that are listed at most: a frame with more is not mended one by one. */
+const MOST_LISTED = 100;
+/** Tiny pivots that are looked into at most; a mechanism beyond them would show as a solution that fails its checks. */
+const MOST_TRIED = 400;
+
 /** Each motion takes the value one at its own unknown and zero at the others', which keeps separate mechanisms apart. */
 function separate(vectors: Float64Array[], unknowns: readonly number[]): void {
   for (let a = 0; a < vectors.length; a++) {
@@ -57,7 +62,10 @@ function separate(vectors: Float64Array[], unknowns: readonly number[]): void {
   }
 }
 
-/** All independent motions of the frame that nothing resists, as data. Tiny pivots that do carry strain are no mechanisms. */
+/**
+ * The independent motions of the frame that nothing resists, as data, a hundred at most. Tiny pivots that do carry strain
+ * are no mechanisms.
+ */
 export function findMechanisms(
   parts: FrameParts,
   extra: readonly StiffLink[],
@@ -65,11 +73,12 @@ export function findMechanisms(
   factor: Factor,
   diagonal: Float64Array,
 ): Mechanism[] {
-  const found = looseMembers(parts);
+  const found = looseMembers(parts).slice(0, MOST_LISTED);
   const unknowns: number[] = [];
   const vectors: Float64Array[] = [];
   const full = new Float64Array(numbering.unknownOf.length);
-  for (const { unknown } of factor.pivots.suspicious) {
+  for (const { unknown } of factor.pivots.suspicious.slice(0, MOST_TRIED)) {
+    if (found.length + vectors.length === MOST_LISTED) break;
     const v = nullVector(factor, unknown);
     scatter(numbering, v, 0, full);
     let apart = 0;

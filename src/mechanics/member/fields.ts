@@ -41,8 +41,9 @@ function breaksOf(length: number, factored: Factored): Float64Array {
     }
   }
   if (inner.length === 0) return Float64Array.of(0, length);
+  inner.push(0, length);
   inner.sort((a, b) => a - b);
-  return Float64Array.of(0, ...inner.filter((x, i) => i === 0 || x > (inner[i - 1] as number)), length);
+  return Float64Array.from(inner.filter((x, i) => i === 0 || x > (inner[i - 1] as number)));
 }
 
 /** Adds what `load` puts on the piece [x, end]: constant and slope of each of six components, and point values at x. */

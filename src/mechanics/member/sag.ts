@@ -34,12 +34,13 @@ function square(a: Piecewise, b: Piecewise): Piecewise {
   const coefficients = new Float64Array(count * (degree + 1));
   for (const f of [a, b]) {
     for (let p = 0; p < count; p++) {
+      const from = p * (f.degree + 1);
       for (let i = 0; i <= f.degree; i++) {
+        const own = f.coefficients[from + i] as number;
+        if (own === 0) continue;
         for (let j = 0; j <= f.degree; j++) {
           const at = p * (degree + 1) + i + j;
-          const term =
-            (f.coefficients[p * (f.degree + 1) + i] as number) * (f.coefficients[p * (f.degree + 1) + j] as number);
-          coefficients[at] = (coefficients[at] as number) + term;
+          coefficients[at] = (coefficients[at] as number) + own * (f.coefficients[from + j] as number);
         }
       }
     }

@@ -73,6 +73,9 @@ export function memberTable(model: FrameModel): MemberTable {
     table.to[m] = member.to;
     table.length[m] = length;
     writeCoefficients(table.stiffness, COEFFICIENTS * m, member, length);
+    if (!table.stiffness.subarray(COEFFICIENTS * m, COEFFICIENTS * (m + 1)).every(Number.isFinite)) {
+      throw new MechanicsInputError(`member ${m} is stiffer than numbers can say`);
+    }
     const { x, y, z } = member.axes;
     table.axes.set(x, 9 * m);
     table.axes.set(y, 9 * m + 3);

@@ -1,0 +1,178 @@
+import { describe, expect, test } from "vitest";
+import { prepareFrame } from "../../src/mechanics/frame.ts";
+import type { FrameModel, Hold, Member, Six } from "../../src/mechanics/model.ts";
+import { GROUND } from "../../src/mechanics/model.ts";
+import { bucklingModes } from "../../src/mechanics/stability/buckling.ts";
+import { naturalModes } from "../../src/mechanics/stability/frequency.ts";
+import { solveFrame } from "../../src/mechanics/statics/solve.ts";
+import { GLOBAL } from "./line-beam.ts";
+import { portalModel } from "./references/portal-runners.ts";
+
+const L = 1.5;
+const MEMBER: Member = {
+  from: 0,
+  to: 1,
+  axes: GLOBAL,
+  EA: 70e6,
+  EIy: 40_000,
+  EIz: 10_000,
+  GJ: 9000,
+  GAy: Infinity,
+  GAz: Infinity,
+  massPerLength: 3,
+};
+const PINNED: Six<Hold> = ["fixed", "fixed", "fixed", "fixed", "free", "free"];
+const SLIDING: Six<Hold> = ["free", "fixed", "fixed", "fixed", "free", "free"];
+const FIXED: Six<Hold> = ["fixed", "fixed", "fixed", "fixed", "fixed", "fixed"];
+const FREE: Six<Hold> = ["free", "free", "free", "free", "free", "free"];
+
+function pressed(model: FrameModel, count = 1, node = 1): number[] {
+  const s = solveFrame(prepareFrame(model), [{ nodes: [{ node, force: [-1, 0, 0] }] }], [[1]]);
+  const found = bucklingModes(s, 0, count);
+  if (found.kind !== "modes") throw new Error("a mechanism");
+  return found.modes.map(({ lambda }) => lambda);
+}
+
+function column(more: Partial<Member>, right = SLIDING): FrameModel {
+  return {
+    nodes: [
+      [0, 0, 0],
+      [L, 0, 0],
+    ],
+    members: [{ ...MEMBER, ...more }],
+    supports: [
+      { node: 0, holds: PINNED },
+      { node: 1, holds: right },
+    ],
+  };
+}
+
+const near = (actual: number | undefined, expected: number, allowed: number): void => {
+  expect(Math.abs((actual ?? Number.NaN) / expected - 1), `${actual} against ${expected}`).toBeLessThan(allowed);
+};
+const euler = (EI: number, length = L): number => (Math.PI ** 2 * EI) / length ** 2;
+
+describe("buckling", () => {
+  test("Euler's forces about both axes, the first four in order", () => {
+    const found = pressed(column({ GJ: 1e6 }), 4);
+    [euler(10_000), euler(40_000), 4 * euler(10_000), 9 * euler(10_000)].forEach((expected, i) => {
+      near(found[i], expected, 1e-4);
+    });
+  });
+
+  test("with shear: P = P_E/(1 + P_E/GA) (Engesser 1891)", () => {
+    const GA = 9e6;
+    near(pressed(column({ GAy: GA, GAz: GA }))[0], euler(10_000) / (1 + euler(10_000) / GA), 1e-4);
+  });
+
+  test("twisting: P = GJ/r² whatever the length (Wagner 1929), r² = (EIy + EIz)/EA", () => {
+    const GJ = 2;
+    near(pressed(column({ GJ }))[0], (GJ * 70e6) / 50_000, 1e-4);
+  });
+
+  test("rigid ends of length e beyond the flexible part: tan(kL/2) = 1/(ke)", () => {
+    const e = 0.12;
+    const model: FrameModel = {
+      nodes: [
+        [-e, 0, 0],
+        [L + e, 0, 0],
+      ],
+      members: [{ ...MEMBER, fromOffset: [e, 0, 0], toOffset: [-e, 0, 0] }],
+      supports: [
+        { node: 0, holds: PINNED },
+        { node: 1, holds: SLIDING },
+      ],
+    };
+    let [lo, hi] = [0.1 / L, Math.PI / L];
+    for (let i = 0; i < 100; i++) {
+      const k = (lo + hi) / 2;
+      if (Math.tan((k * L) / 2) < 1 / (k * e)) lo = k;
+      else hi = k;
+    }
+    near(pressed(model)[0], 10_000 * lo ** 2, 1e-4);
+  });
+
+  test("a force that grows along the bar: self-weight of a flagpole, 7.837 EI/L² (Greenhill 1881)", () => {
+    const model = { ...column({}, FREE), supports: [{ node: 0, holds: FIXED }] };
+    const q = 1 / L;
+    const load = {
+      kind: "line" as const,
+      member: 0,
+      start: 0,
+      end: L,
+      force: [
+        [-q, 0, 0],
+        [-q, 0, 0],
+      ] as const,
+    };
+    const found = bucklingModes(solveFrame(prepareFrame(model), [{ members: [load] }], [[1]]), 0, 1);
+    if (found.kind !== "modes") throw new Error("a mechanism");
+    near(found.modes[0]?.lambda, (7.83735 * 10_000) / L ** 2, 1e-4);
+  });
+
+  test("tension buckles nothing", () => {
+    const s = solveFrame(prepareFrame(column({})), [{ nodes: [{ node: 1, force: [5, 0, 0] }] }], [[1]]);
+    expect(bucklingModes(s, 0, 2)).toEqual({ kind: "modes", modes: [] });
+  });
+
+  test("a portal on feet that stand by contact and friction sways like one on pins (columns.portal.sway-pinned.g1)", () => {
+    const pinned = portalModel({ h: 1, b: 1, column: 1, beam: 1, feet: "pinned" });
+    const supports = (pinned.supports ?? []).map(({ node, holds }) => {
+      const standing: Six<Hold> = ["free", "free", "fixed", "fixed", "fixed", "free"];
+      return { node, holds: node === 0 || node === 3 ? standing : holds };
+    });
+    const contacts = [0, 3].map((from) => ({ from, to: GROUND, normal: [0, 1, 0], gap: 0, friction: 0.5 }) as const);
+    const load = { nodes: [1, 2].map((node) => ({ node, force: [0, -1, 0] as const })) };
+    const found = bucklingModes(solveFrame(prepareFrame({ ...pinned, supports, contacts }), [load], [[1]]), 0, 1);
+    if (found.kind !== "modes") throw new Error("a mechanism");
+    near(found.modes[0]?.lambda, 1.82129, 1e-3);
+  });
+});
+
+describe("natural frequencies", () => {
+  const frequencies = (model: FrameModel, count: number): number[] => {
+    const found = naturalModes(prepareFrame(model), count);
+    if (found.kind !== "modes") throw new Error("a mechanism");
+    for (const { residual } of found.modes) expect(residual).toBeLessThan(1e-5);
+    return found.modes.map(({ frequency }) => frequency);
+  };
+  const cantilever = (more: Partial<Member>): FrameModel => ({
+    nodes: [
+      [0, 0, 0],
+      [L, 0, 0],
+    ],
+    members: [{ ...MEMBER, ...more }],
+    supports: [{ node: 0, holds: FIXED }],
+  });
+  const bending = (EI: number, betaL: number): number => (betaL ** 2 / (2 * Math.PI)) * Math.sqrt(EI / (3 * L ** 4));
+
+  test("of a cantilever in both planes (Blevins: βL = 1.8751041, 4.6940911)", () => {
+    const found = frequencies(cantilever({}), 3);
+    near(found[0], bending(10_000, 1.8751041), 1e-4);
+    near(found[1], bending(40_000, 1.8751041), 1e-4);
+    near(found[2], bending(10_000, 4.6940911), 1e-4);
+  });
+
+  test("equal ones are found as often as they occur", () => {
+    const found = frequencies(cantilever({ EIy: 10_000 }), 4);
+    near(found[1], found[0] ?? 0, 1e-9);
+    near(found[3], found[2] ?? 0, 1e-9);
+  });
+
+  test("stretching and twisting of a held-free bar: c/4L", () => {
+    near(frequencies(cantilever({ EA: 300, GJ: 1e6 }), 1)[0], Math.sqrt(300 / 3) / (4 * L), 1e-3);
+    const r2 = 50_000 / 70e6;
+    near(frequencies(cantilever({ GJ: 0.5 }), 1)[0], Math.sqrt(0.5 / (3 * r2)) / (4 * L), 1e-3);
+  });
+
+  test("a mass with inertia on a stiff spring turns at √(k/J)", () => {
+    const holds: Six<Hold> = ["fixed", "fixed", "fixed", "fixed", 500, "fixed"];
+    const model = { nodes: [[0, 0, 0] as const], members: [], supports: [{ node: 0, holds }] };
+    const masses = [{ node: 0, mass: 2, inertia: [0.1, 0.3, 0.1] as const }];
+    near(frequencies({ ...model, masses }, 1)[0], Math.sqrt(500 / 0.3) / (2 * Math.PI), 1e-9);
+  });
+
+  test("a frame with a mechanism has none to give; the mechanism is named", () => {
+    expect(naturalModes(prepareFrame({ ...cantilever({}), supports: [] }), 1).kind).toBe("mechanism");
+  });
+});
