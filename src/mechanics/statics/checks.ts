@@ -6,7 +6,7 @@ import type { FrameModel } from "../model.ts";
 import { ORIGIN } from "../triad.ts";
 
 /** Every solution must satisfy its equations to this relative defect; correct ones come out near 1e-12. */
-export const DEFECT_ALLOWED = 1e-8;
+const DEFECT_ALLOWED = 1e-8;
 
 /** Rounding of a displacement makes a few such errors in the forces of the members that meet there. */
 const ROUNDINGS = 16;
@@ -68,7 +68,7 @@ export function equilibriumDefect(
   return Math.max(share(length(force), forceScale), share(length(moment), momentScale));
 }
 
-export const NO_RESULTANT: Resultant = { force: ORIGIN, moment: ORIGIN, forceScale: 0, momentScale: 0 };
+const NO_RESULTANT: Resultant = { force: ORIGIN, moment: ORIGIN, forceScale: 0, momentScale: 0 };
 
 /** Resultants added up with factors. */
 export function combineResultants(parts: readonly (readonly [number, Resultant])[]): Resultant {
