@@ -6,8 +6,8 @@ import { pushLevel } from "./push-level.ts";
 import { structure } from "./structure.ts";
 
 /**
- * service: everything at its own size. strength: with partial factors and a frame out of plumb. sway: self-weight and a
- * push. gravity: strength factors on vertical loads alone, in plumb.
+ * service: everything at its own size. strength: with partial factors and a frame out of plumb. sway: a push, empty and
+ * laden.
  */
 export type CombinationKind = "service" | "strength" | "sway";
 
@@ -19,6 +19,8 @@ export interface Combined {
   readonly factors: readonly number[];
   /** Whether anything pushes sideways: the feet then hold by friction. */
   readonly sideways: boolean;
+  /** Of a sway combination: which way the push goes. */
+  readonly push?: { readonly axis: 0 | 1; readonly sign: 1 | -1 };
 }
 
 export interface Combinations {
@@ -152,14 +154,18 @@ export const combinations = defineFact<
         factors: leaning,
         sideways: true,
       });
-      const pushed = factors(1, 0, undefined);
-      pushed[pushAt + side.axis] = side.sign * PUSH;
-      all.push({
-        name: `self-weight + a push of ${PUSH} N along ${side.words}`,
-        kind: "sway",
-        factors: pushed,
-        sideways: true,
-      });
+      // A light frame lifts off its feet when pushed empty; laden it shows how stiff it is.
+      for (const choice of full ? [undefined, full] : [undefined]) {
+        const pushed = factors(1, 1, choice);
+        pushed[pushAt + side.axis] = side.sign * PUSH;
+        all.push({
+          name: `${words("", "", choice)} + a push of ${PUSH} N along ${side.words}`,
+          kind: "sway",
+          factors: pushed,
+          sideways: true,
+          push: { axis: side.axis, sign: side.sign },
+        });
+      }
     }
     return { cases, all };
   },

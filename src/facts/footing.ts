@@ -14,6 +14,8 @@ export interface Foothold {
   readonly at: Vec3;
   readonly hold: "rest" | "anchored" | "rolling";
   readonly brake: boolean;
+  /** Anchored by a plate with several screws, so that the bar cannot turn there. */
+  readonly clamped: boolean;
   /** N; undefined for a bare bar end. */
   readonly capacity: number | undefined;
 }
@@ -27,7 +29,15 @@ export const footing = defineFact<readonly Foothold[], { structure: typeof struc
     for (const { standing, node } of known.stands) {
       const { stand, top } = standing;
       const at: Vec3 = [top[0], top[1], Math.min(top[2], frame.floor.z)];
-      list.push({ ref: stand.ref, node, at, hold: stand.hold, brake: stand.brake, capacity: stand.part.capacity });
+      list.push({
+        ref: stand.ref,
+        node,
+        at,
+        hold: stand.hold,
+        brake: stand.brake,
+        clamped: stand.hold === "anchored" && stand.part.mount.by === "plate",
+        capacity: stand.part.capacity,
+      });
     }
     for (const body of all.values()) {
       for (const end of ["from", "to"] as const) {
@@ -42,6 +52,7 @@ export const footing = defineFact<readonly Foothold[], { structure: typeof struc
           at,
           hold: "rest",
           brake: false,
+          clamped: false,
           capacity: undefined,
         });
       }

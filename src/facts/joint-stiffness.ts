@@ -16,11 +16,14 @@ const PITCH_POWER = 3.3;
 /** Share of the in-plane stiffness that a bracket has about its other two axes (common practice). */
 const OUT_OF_PLANE = 0.3;
 
+/** A bracket with side walls beside a plain one (common practice). */
+const GUSSETED = 3;
+
 /** How much stiffer than a plain bracket with one screw a leg each kind of connector is (common practice). */
 function sturdiness(part: Connector): number {
   switch (part.kind) {
     case "bracket":
-      if (part.gussets > 0) return 3;
+      if (part.gussets > 0) return GUSSETED;
       return Math.min(part.legs.a.holes.length, part.legs.b.holes.length) >= 2 ? 2 : 1;
     case "end-screw":
     case "plate":
@@ -72,4 +75,24 @@ export function connectorStiffness(
     shift: SHIFT[bound] * (pitch / PITCH),
     tested: tested !== undefined,
   };
+}
+
+/**
+ * Two bars side by side, pressed face on face by one screw: about the two axes in the face as stiff as a plain bracket,
+ * about the screw as a bracket is about its own (common practice). N·m/rad about each of three axes.
+ */
+export function tieStiffness(
+  screw: Vec3,
+  axes: readonly [Vec3, Vec3, Vec3],
+  pitch: number,
+  bound: Bound,
+): readonly [number, number, number] {
+  const strong = BRACKET[bound] * (pitch / PITCH) ** PITCH_POWER;
+  const about = (direction: Vec3): number => strong * (1 - (1 - OUT_OF_PLANE) * dot(direction, screw) ** 2);
+  return [about(axes[0]), about(axes[1]), about(axes[2])];
+}
+
+/** A bar on a plate that is anchored to the floor turns as little as on a gusseted bracket (common practice). N·m/rad. */
+export function basePlateStiffness(pitch: number, bound: Bound): number {
+  return GUSSETED * BRACKET[bound] * (pitch / PITCH) ** PITCH_POWER;
 }

@@ -4,6 +4,8 @@ import type { Structure } from "./structure.ts";
 
 /** Bars that move together and nothing stops, and how. */
 export interface LooseMotion {
+  /** Motions of one mechanism come together: a leg that turns and the rail that slides with it. */
+  readonly mechanism: number;
   readonly bars: readonly string[];
   readonly kind: "turn" | "slide";
   readonly direction: Vec3;
@@ -14,7 +16,7 @@ export interface LooseMotion {
 /** Names the bars of the solver's mechanisms; the part with the fewest bars of each mechanism leads. */
 export function namedMotions(mechanisms: readonly Mechanism[], structure: Structure): readonly LooseMotion[] {
   const motions: LooseMotion[] = [];
-  for (const { bodies } of mechanisms) {
+  for (const [mechanism, { bodies }] of mechanisms.entries()) {
     const moving = bodies.map((body) => {
       const bars = new Set<string>();
       for (const m of body.members) {
@@ -29,8 +31,9 @@ export function namedMotions(mechanisms: readonly Mechanism[], structure: Struct
     });
     for (const { bars, motion } of moving) {
       if (bars.length === 0) continue;
-      if (motion.kind === "slides") motions.push({ bars, kind: "slide", direction: motion.along, point: [0, 0, 0] });
-      else motions.push({ bars, kind: "turn", direction: motion.axis, point: motion.through });
+      if (motion.kind === "slides")
+        motions.push({ mechanism, bars, kind: "slide", direction: motion.along, point: [0, 0, 0] });
+      else motions.push({ mechanism, bars, kind: "turn", direction: motion.axis, point: motion.through });
     }
   }
   return motions;

@@ -3,7 +3,7 @@ import type { Contact, FrameModel, Member, Six, Spring } from "../mechanics/mode
 import type { Stock } from "../model/stock/stock.ts";
 import type { Body } from "./bodies.ts";
 import type { Foothold } from "./footing.ts";
-import { type Bound, connectorStiffness } from "./joint-stiffness.ts";
+import { type Bound, basePlateStiffness, connectorStiffness, tieStiffness } from "./joint-stiffness.ts";
 import { sectionOf } from "./sections.ts";
 import type { Link, Structure } from "./structure.ts";
 
@@ -48,7 +48,11 @@ function springOf(
     turn = [turn[0] + k.turn[0], turn[1] + k.turn[1], turn[2] + k.turn[2]];
     shift += k.shift;
   }
-  // A tie or a latch holds its point and no angle.
+  if (link.tiedAlong) {
+    const k = tieStiffness(link.tiedAlong, [x, y, z], pitch, bound);
+    turn = [k[0], k[1], k[2]];
+  }
+  // A latch holds its point and no angle.
   if (link.connectors.length === 0) shift = 2e7;
   return {
     from,
@@ -118,8 +122,11 @@ export function solverModel(
     const ground = (axes: Spring["axes"], stiffness: Six<number>): void => {
       springs.push({ from: foot.node, to: "ground", at: foot.at, axes, stiffness });
     };
-    if (foot.hold === "anchored") ground(global, [HELD, HELD, HELD, 0, 0, 0]);
-    else {
+    if (foot.hold === "anchored") {
+      const pitch = bodies.get(structure.nodes[foot.node]?.bar ?? "")?.bar.profile.pitch ?? 0;
+      const turn = foot.clamped ? basePlateStiffness(pitch, bound) : 0;
+      ground(global, [HELD, HELD, HELD, turn, turn, turn]);
+    } else {
       contacts.push({ from: foot.node, to: "ground", normal: [0, 0, 1], gap: 0, at: foot.at });
       if (way === "held" || i === held?.first) ground(global, [HELD, HELD, 0, 0, 0, 0]);
       else if (i === held?.second)

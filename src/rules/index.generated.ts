@@ -1,5 +1,6 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
 import { rule as barAdrift } from "./bar.adrift.ts";
+import { rule as barBuckles } from "./bar.buckles.ts";
 import { rule as barClash } from "./bar.clash.ts";
 import { rule as barOverstressed } from "./bar.overstressed.ts";
 import { rule as barSags } from "./bar.sags.ts";
@@ -9,6 +10,9 @@ import { rule as barWeakHole } from "./bar.weak-hole.ts";
 import { rule as boreClash } from "./bore.clash.ts";
 import { rule as endBare } from "./end.bare.ts";
 import { rule as endRaw } from "./end.raw.ts";
+import { rule as frameLoose } from "./frame.loose.ts";
+import { rule as frameSways } from "./frame.sways.ts";
+import { rule as frameTips } from "./frame.tips.ts";
 import { rule as holeNearEdge } from "./hole.near-edge.ts";
 import { rule as jointGap } from "./joint.gap.ts";
 import { rule as jointHung } from "./joint.hung.ts";
@@ -23,10 +27,14 @@ import type { AnyRule } from "./shape/rule.ts";
 
 /** Every built-in rule, by group, then by id. */
 export const builtInRules: readonly AnyRule[] = [
+  barBuckles,
   barOverstressed,
   barSags,
   barTwists,
   barWeakHole,
+  frameLoose,
+  frameSways,
+  frameTips,
   boreClash,
   holeNearEdge,
   jointGap,

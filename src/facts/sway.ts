@@ -1,0 +1,45 @@
+import { defineFact } from "./fact.ts";
+import { pushLevel } from "./push-level.ts";
+import { response, type View } from "./response.ts";
+
+/** How far the frame gives under a push along one axis of the plan. */
+export interface Sway {
+  /** The view of the push along the positive axis. */
+  readonly view: View;
+  readonly axis: 0 | 1;
+  /** m, at the height of the push. */
+  readonly amount: number;
+}
+
+/**
+ * Sway of the pushed nodes: half the difference between pushes to one side and to the other, so that what the loads alone
+ * put askew is not counted. Pushes under which the frame lifts off its feet have no view and are left out.
+ */
+export const sways = defineFact<readonly Sway[], { response: typeof response; level: typeof pushLevel }>({
+  id: "sways",
+  needs: { response, level: pushLevel },
+  compute({ response: found, level }) {
+    if (found.kind !== "solved") return [];
+    const laden = (view: View): string => view.combination.name.replace(/ along .*$/, "");
+    const list: Sway[] = [];
+    for (const view of found.views) {
+      const { push } = view.combination;
+      if (push?.sign !== 1) continue;
+      const back = found.views.find(
+        (other) =>
+          other.bound === view.bound &&
+          other.combination.push?.sign === -1 &&
+          other.combination.push.axis === push.axis &&
+          laden(other) === laden(view),
+      );
+      if (!back) continue;
+      let amount = 0;
+      for (const node of level.nodes) {
+        const half = (view.moved(node)[push.axis] - back.moved(node)[push.axis]) / 2;
+        amount = Math.max(amount, Math.abs(half));
+      }
+      list.push({ view, axis: push.axis, amount });
+    }
+    return list;
+  },
+});

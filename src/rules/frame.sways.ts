@@ -1,0 +1,53 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { governing } from "../facts/governing.ts";
+import { pushLevel } from "../facts/push-level.ts";
+import { response } from "../facts/response.ts";
+import { sways } from "../facts/sway.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { notApplicable, undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+export const sway = defineCriterion({
+  name: "sway",
+  quantity: "length",
+  standard: "span / 150",
+  about: "how far the frame may give sideways under a push at working height; the span is the height of the push",
+  basis: "common practice: h/150 still feels firm",
+});
+
+export const rule = defineRule({
+  id: "frame.sways",
+  title: "The frame stands firm when pushed",
+  group: "frame",
+  level: "hold",
+  basis: ["linear elastic frame analysis (docs/method)", "EN 1990:2002, 6.5: serviceability"],
+  needs: { response, sways, level: pushLevel },
+  criteria: { allowed: sway },
+  messages: {
+    sways: {
+      text: "gives {sway:length} sideways at {height:length} under a push",
+      advice: "add a brace or a screwed panel, larger or gusseted brackets, or a rail lower down",
+      measures: "length",
+    },
+  },
+  *inspect({ response: found, sways: pushed, level }, { allowed }, say) {
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    const amounts = new Map(pushed.map(({ view, amount }) => [view, amount]));
+    const governed = governing(found.views, ["sway"], "length", (view) => amounts.get(view));
+    if (!governed) {
+      yield notApplicable(frameRef, "it lifts off its feet before it sways; frame.tips says how far");
+      return;
+    }
+    const height = si(level.height, "length");
+    yield say.sways(
+      frameRef,
+      { sway: governed.measured, height },
+      { ...governed, limit: allowed.at(frameRef, level.height) },
+    );
+  },
+});

@@ -1,0 +1,99 @@
+import { defineCriterion, type Limit } from "../criteria/criterion.ts";
+import { GRAVITY } from "../facts/acting.ts";
+import { defineFact } from "../facts/fact.ts";
+import { type Tipping, tipping } from "../facts/tipping.ts";
+import { frameRef } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { notApplicable, undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const tilt = defineCriterion({
+  name: "tip-tilt",
+  quantity: "angle",
+  standard: "10°",
+  about: "tilt in any direction at which the frame must still stand, laden or empty, its doors in any position",
+  basis: "IEC 61010-1 7.4, IEC 60601-1 9.4 in transport, IEC 62368-1: stability at 10°",
+});
+const push = defineCriterion({
+  name: "tip-push",
+  quantity: "force",
+  standard: "250 N",
+  about:
+    "sideways push that must not tip the frame; a light frame only has to bear the share of its weight in tip-push-share",
+  basis: "IEC 62368-1 ed. 3: 13 % of the weight, at most 250 N",
+});
+const share = defineCriterion({
+  name: "tip-push-share",
+  quantity: "ratio",
+  standard: "0.13",
+  about: "sideways push that must not tip the frame, as a share of its weight; no more than tip-push",
+  basis: "IEC 62368-1 ed. 3: 13 % of the weight, at most 250 N",
+});
+const reach = defineCriterion({
+  name: "tip-push-height",
+  quantity: "length",
+  standard: "1500 mm",
+  about: "height over the floor at which the frame is pushed; a lower frame at its top",
+  basis: "IEC 62368-1 ed. 3",
+});
+
+const slope = defineFact<number>({ id: "floor-slope", compute: (_, frame) => frame.floor.slope });
+
+function state({ laden, doorsOpen }: Tipping): string {
+  const load = laden.length === 0 ? "empty" : `laden with ${laden.join(", ")}`;
+  return doorsOpen ? `${load}, doors open` : load;
+}
+
+export const rule = defineRule({
+  id: "frame.tips",
+  title: "The frame does not tip over",
+  group: "frame",
+  level: "reject",
+  basis: ["statics of a rigid body on its feet (docs/method)", "IEC 62368-1 ed. 3, IEC 61010-1 7.4, IEC 60601-1 9.4"],
+  needs: { tipping, slope },
+  criteria: { tilt, push, share, reach },
+  messages: {
+    tilt: {
+      text: "tips over {feet:parts} when tilted by {angle:angle}, {state:word}",
+      advice: "set the feet farther apart, put the weight lower, or anchor it to the floor or a wall",
+      measures: "angle",
+      sense: "at least",
+    },
+    push: {
+      text: "tips over {feet:parts} when pushed with {push:force} at {height:length}, {state:word}",
+      advice: "set the feet farther apart, put the weight lower, or anchor it to the floor or a wall",
+      measures: "force",
+      sense: "at least",
+    },
+  },
+  *inspect({ tipping: found, slope: leans }, { tilt: tilted, push: most, share: part, reach: high }, say) {
+    if (found.kind === "lacking") {
+      yield undecided(frameRef, found.why);
+      return;
+    }
+    if (found.kind === "cannot tip") {
+      yield notApplicable(frameRef, found.why);
+      return;
+    }
+    const worst = found.tilted();
+    const angle = si(Math.atan2(worst.inside, worst.height) - leans, "angle");
+    yield say.tilt(frameRef, { feet: worst.feet, angle, state: state(worst) }, { measured: angle, limit: tilted });
+    const test = { force: most.value, share: part.value, height: Math.min(high.value, found.top) };
+    const pushed = found.pushed(test);
+    if (!(pushed.inside > 0)) {
+      yield notApplicable(frameRef, "it falls without a push");
+      return;
+    }
+    const weight = pushed.mass * GRAVITY;
+    const tips = si((weight * pushed.inside) / test.height, "force");
+    const light = part.value * weight < most.value;
+    const limit: Limit<"force"> = light
+      ? { value: si(part.value * weight, "force"), from: part.from, basis: part.basis }
+      : most;
+    yield say.push(
+      frameRef,
+      { feet: pushed.feet, push: tips, height: si(test.height, "length"), state: state(pushed) },
+      { measured: tips, limit },
+    );
+  },
+});

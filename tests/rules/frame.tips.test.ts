@@ -1,0 +1,178 @@
+import { describe, expect, it } from "vitest";
+import { GRAVITY } from "../../src/facts/acting.ts";
+import { factOf } from "../../src/facts/fact.ts";
+import { gathered, masses } from "../../src/facts/mass.ts";
+import { pushRatio, type Stability, tipping } from "../../src/facts/tipping.ts";
+import { proveRule } from "../../src/inspection/prove-rule.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { rule } from "../../src/rules/frame.tips.ts";
+import { referenceCheck } from "../references/load-reference.ts";
+import { frameFrom, table } from "./table.ts";
+
+const DEGREE = Math.PI / 180;
+
+/** The table with a block so heavy that its own weight does not count: 1e6 kg at this height over a point of the plan, mm. */
+function weighted(x: number, y: number, z: number, depth = 600): FrameFile {
+  const file = table(1000, depth, 800);
+  file.masses = [{ id: "block", mass: 1e6, centre: [x, y, z], on: ["top"], fixed: true }];
+  return file;
+}
+
+function standing(file: FrameFile): Stability & { kind: "stands" } {
+  const found = factOf(tipping, frameFrom(file));
+  if (found.kind !== "stands") throw new Error(found.why);
+  return found;
+}
+
+describe("tipping", () => {
+  it("safety.tip.angle: tips at atan(b/h) (statics)", () => {
+    const { expected } = referenceCheck("safety", "safety.tip.angle");
+    const { inside, height } = standing(weighted(0, 0, 900)).tilted();
+    expect(Math.atan2(inside, height) / DEGREE).toBeCloseTo(Number(expected.value), 2);
+  });
+
+  it("safety.tip.push: a push of W b/y tips it (statics)", () => {
+    const check = referenceCheck("safety", "safety.tip.push");
+    const state = standing(weighted(0, 0, 900)).pushed({ force: Infinity, share: 0.13, height: 1.5 });
+    // 60 kg instead of the block's million; 13 % of it, 76.5 N, is 0.65 of the push that tips.
+    const push = (60 * GRAVITY * state.inside) / 1.5;
+    expect(push).toBeCloseTo(Number(check.expected.value), 1);
+    const ratio = pushRatio({ ...state, mass: 60 }, { force: 250, share: 0.13, height: 1.5 });
+    expect(1 / ratio).toBeCloseTo(1.54, 2);
+  });
+
+  it("safety.tip.swivel: swivel casters count with their wheels turned inward (geometry)", () => {
+    const check = referenceCheck("safety", "safety.tip.swivel");
+    const file = weighted(0, 0, 900);
+    // Trail 0.35 of the wheel: 26.25 mm at 75 mm; the reference takes 30 mm off 300.
+    file.stands = [{ part: "caster-75-plate", bars: ["leg-1", "leg-2", "leg-3", "leg-4"] }];
+    const trail = 0.35 * 0.075;
+    const reference = Number(check.expected.value) / 1000 + 0.03 - trail;
+    expect(standing(file).tilted().inside).toBeCloseTo(reference, 4);
+  });
+
+  it("weighs a table as its bars, sheet and fittings add up by hand", () => {
+    const frame = frameFrom(table());
+    const { mass, centre } = gathered(factOf(masses, frame).own);
+    // Bars: 4 legs of 730, 2 rails of 1200, 4 across of 560, 1 of 960 mm, each 2700 kg/m³ of section; top 1200 x 640 x 18.
+    const section = frame.bars[0]?.profile.region;
+    if (!section) throw new Error("no bars");
+    const bars = factOf(masses, frame).own.filter((weight) => weight.ref.kind === "bar");
+    const perMetre = gathered(bars).mass / (4 * 0.73 + 2 * 1.2 + 4 * 0.56 + 0.96);
+    expect(perMetre).toBeGreaterThan(1.3);
+    expect(perMetre).toBeLessThan(2.2);
+    const top = frame.panels[0]?.sheet.density ?? 0;
+    const sheet = top * 1.2 * 0.64 * 0.018;
+    const fittings = 28 * 0.0365 + 4 * 0.09;
+    expect(mass).toBeCloseTo(gathered(bars).mass + sheet + fittings, 6);
+    expect(centre[0]).toBeCloseTo(0, 9);
+    expect(centre[1]).toBeCloseTo(0, 9);
+  });
+
+  it("is worst with the loads that help tipping and without those that hinder it", () => {
+    const file = weighted(0, 0, 900);
+    file.masses = [{ id: "ballast", mass: 1000, centre: [0, 0, 100], on: ["low-3"], fixed: false }];
+    (file.masses as object[]).push({ id: "tank", mass: 1000, centre: [0, 0, 1200], on: ["top"], fixed: false });
+    const state = standing(file).tilted();
+    expect(state.laden).toEqual(["tank"]);
+  });
+
+  it("swings doors to where they weigh most", () => {
+    const file = table(1000, 600, 800);
+    file.bars = [
+      ...file.bars,
+      { id: "leaf", profile: "40x40-8", from: [-420, -360, 760], to: [420, -360, 760] },
+    ] as unknown as FrameFile["bars"];
+    file.doors = [
+      {
+        id: "door",
+        bars: ["leaf"],
+        axis: "-z",
+        swing: [0, 90],
+        hinges: [{ part: "hinge-40", bars: ["leaf", "front"], at: [-440, -340, 800] }],
+      },
+    ] as unknown as FrameFile["doors"] & object;
+    const state = standing(file).tilted();
+    expect(state.doorsOpen).toBe(true);
+    // Open it stands square off the front: its middle 440 mm before the hinge, and 20 mm from the hinge's line.
+    const { own } = factOf(masses, frameFrom(file));
+    const leaf = own.find((weight) => weight.ref.id === "leaf");
+    const rest = gathered(own.filter((weight) => weight.ref.id !== "leaf"));
+    if (!leaf) throw new Error("no leaf");
+    const y = (rest.mass * rest.centre[1] + leaf.mass * -(0.34 + 0.44)) / (rest.mass + leaf.mass);
+    expect(state.inside).toBeCloseTo(0.3 + y, 3);
+  });
+
+  it("proves the rule", () => {
+    // Over the long side b = 300 mm: 10° at h = 300 / tan 10° = 1701 mm.
+    const wrong = proveRule(rule, weighted(0, 0, 900), [
+      {
+        title: "centre of mass just low enough for 10°",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 0, 1650));
+        },
+        finds: [],
+      },
+      {
+        title: "centre of mass just too high for 10°",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 0, 1800));
+        },
+        finds: [{ at: "frame", key: "tilt", measured: Math.atan2(0.3, 1.8), within: 1e-4 }],
+      },
+      {
+        title: "that height on a floor that leans 1:50",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 0, 1650));
+          file.floor = { slope: "1:50" };
+        },
+        finds: [{ at: "frame", key: "tilt", measured: Math.atan2(0.3, 1.65) - Math.atan(1 / 50), within: 2e-4 }],
+      },
+      {
+        title: "that height, and only 5° asked for",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 0, 1800), { criteria: { "tip-tilt": 5 } });
+        },
+        finds: [],
+      },
+      {
+        title: "so high, but anchored",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 0, 1800));
+          for (const stand of file.stands ?? []) stand.hold = "anchored";
+        },
+        finds: [],
+      },
+      {
+        // A million kilograms push back 1e6 g 0.3 / 0.82 N: 250 N are nothing; a push of 0.35 W is 0.957 of it, 0.38 W 1.04.
+        title: "a push a little below what tips it",
+        edit: (file) => {
+          file.criteria = { "tip-push": "1e9 N", "tip-push-share": 0.35 };
+        },
+        finds: [],
+      },
+      {
+        title: "a push a little above what tips it",
+        edit: (file) => {
+          file.criteria = { "tip-push": "1e9 N", "tip-push-share": 0.38 };
+        },
+        finds: [{ at: "frame", key: "push", measured: (1e6 * GRAVITY * 0.3) / 0.82, within: 1e-4 }],
+      },
+      {
+        title: "that push at half the height",
+        edit: (file) => {
+          file.criteria = { "tip-push": "1e9 N", "tip-push-share": 0.38, "tip-push-height": 400 };
+        },
+        finds: [],
+      },
+      {
+        title: "centre of mass outside the feet",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 360, 900));
+        },
+        finds: [{ at: "frame", key: "tilt", measured: Math.atan2(-0.06, 0.9), within: 1e-3 }],
+      },
+    ]);
+    expect(wrong).toEqual([]);
+  });
+});
