@@ -1,7 +1,9 @@
 import { Command } from "commander";
+import { registerCuts } from "./commands/cuts.ts";
 import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
 import { registerRules } from "./commands/rules.ts";
+import { registerStart } from "./commands/start.ts";
 import type { Context } from "./context.ts";
 
 /** The command line: one file per command; words in, exit code out. */
@@ -24,5 +26,7 @@ export function buildProgram(context: Context): Command {
   registerInspect(program, context);
   registerRules(program, context);
   registerHouse(program, context);
+  registerCuts(program, context);
+  registerStart(program, context);
   return program;
 }

@@ -10,10 +10,10 @@ const SHELF_INSET = 2.75;
 /** A bench: rails seated on legs, cross bars under a board, a shelf between the legs. The height counts to the top of the board. */
 export const bench: Kind = {
   article: "a bench",
-  ranges: ({ pitch: p }, height) => ({
+  ranges: ({ pitch: p, firm }, height) => ({
     length: [Math.max(15 * p, 2 * INSET * p + STEADY * height), 100 * p],
-    depth: [Math.max(10 * p, p + STEADY * height), 28 * p],
-    height: [13 * p, 40 * p],
+    depth: [Math.max(10 * p, p + STEADY * height), 28 * firm * p],
+    height: [13 * p, 40 * firm * p],
   }),
   draw({ series, profile, length, depth, height }) {
     const { pitch: p, raise } = series;
@@ -32,6 +32,10 @@ export const bench: Kind = {
       bar(`cross-${i + 1}`, profile, [x, front, top], [x, back, top]),
     );
     const sides = stations.map((x, i) => bar(`side-${i + 1}`, profile, [x, front, low], [x, back, low]));
+    // Without a rail low down between the back legs, only the brackets at their tops keep a long bench from swaying.
+    const stretchers = stations
+      .slice(1)
+      .map((x, i) => bar(`stretcher-${i + 1}`, profile, [stations[i] ?? 0, back, low], [x, back, low]));
     const inset = Math.max(SHELF_INSET * p, tidy(depth / 4));
     const bays = stations
       .slice(1)
@@ -54,11 +58,11 @@ export const bench: Kind = {
         across: brackets(series, ["+y", "-y"]),
         level: brackets(series, ["above", "below"]),
       },
-      bars: [...legs, ...rails, ...crosses, ...sides, ...bays.flat()],
+      bars: [...legs, ...rails, ...crosses, ...sides, ...stretchers, ...bays.flat()],
       joints: [
         { bars: ids(legs), ends: "to", by: "sides" },
         { bars: ids(crosses), by: "sides" },
-        { bars: ids(sides), by: "level" },
+        { bars: ids([...sides, ...stretchers]), by: "level" },
         { bars: ids(bays.flat()), by: "across" },
       ],
       panels: [{ id: "top", sheet: series.board, held: "laid", bars: ["front", "back", ...ids(crosses)] }, ...boards],

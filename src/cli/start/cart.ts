@@ -22,8 +22,8 @@ export const cart: Kind = {
     const least = casterHeight(series) + 11 * p;
     return {
       length: [Math.max(12 * p, p + STEADY * height), 34 * p],
-      depth: [Math.max(9 * p, p + STEADY * height), 22 * p],
-      height: [least, least + 20 * p],
+      depth: [Math.max(9 * p, p + STEADY * height), 22 * series.firm * p],
+      height: [least, least + 20 * series.firm * p],
     };
   },
   draw({ series, profile, length, depth, height }) {

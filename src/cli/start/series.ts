@@ -13,6 +13,8 @@ export interface Series {
   readonly foot: string;
   /** Height the feet are set to. */
   readonly raise: number;
+  /** Share of the usual greatest height and depth up to which its brackets keep a free-standing frame from swaying. */
+  readonly firm: number;
   /** Between the two leaves of a hinge. */
   readonly hingeGap: number;
   /** For guards, with the gasket that holds it in the slot. */
@@ -34,6 +36,7 @@ export const SERIES: readonly Series[] = [
     endFastener: "end-fastener-8",
     foot: "foot-40-M8",
     raise: 40,
+    firm: 1,
     hingeGap: 4,
     clear: "polycarbonate-5",
     gasket: "strip-8",
@@ -46,6 +49,7 @@ export const SERIES: readonly Series[] = [
     endFastener: "end-fastener-6",
     foot: "foot-30-M6",
     raise: 30,
+    firm: 1,
     hingeGap: 3,
     clear: "polycarbonate-4",
     gasket: "strip-6",
@@ -58,6 +62,7 @@ export const SERIES: readonly Series[] = [
     endFastener: "end-fastener-10",
     foot: "foot-45-M10",
     raise: 45,
+    firm: 1,
     hingeGap: 4.5,
     clear: "polycarbonate-6",
     gasket: "strip-10",
@@ -70,6 +75,7 @@ export const SERIES: readonly Series[] = [
     endFastener: "end-fastener-5/16",
     foot: "foot-1.5-5/16-18",
     raise: 1.5,
+    firm: 1,
     hingeGap: 0.15,
     clear: "polycarbonate-0.22in",
     gasket: "strip-5/16",
@@ -82,6 +88,7 @@ export const SERIES: readonly Series[] = [
     endFastener: "end-fastener-1/4",
     foot: "foot-1-1/4-20",
     raise: 1,
+    firm: 0.6,
     hingeGap: 0.1,
     clear: "polycarbonate-0.118in",
     gasket: "strip-1/4",

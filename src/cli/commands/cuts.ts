@@ -1,0 +1,53 @@
+import { type Command, Option } from "commander";
+import { atomicFile } from "../../host/atomic-file.ts";
+import { sameFile } from "../../host/same-file.ts";
+import { readQuantity } from "../../model/units/read-quantity.ts";
+import type { Context } from "../context.ts";
+import { EXIT } from "../exit-code.ts";
+import { problemWords } from "../problem-words.ts";
+import { Unusable } from "../unusable.ts";
+
+const FORMS = ["text", "csv", "json"] as const;
+
+interface CutsOptions {
+  readonly as: (typeof FORMS)[number];
+  readonly kerf: string;
+  readonly to?: string;
+}
+
+/** `trysquare cuts`: what to saw, from which stock bars, and what to lay out beside them. */
+export function registerCuts(program: Command, context: Context): void {
+  program
+    .command("cuts")
+    .summary("list what to saw and what to lay out: bars, stock bars, screws, nuts, caps, panels")
+    .description(
+      "Lists the bars of a frame as the saw wants them, with the work on each, laid out on stock bars; and counts connectors, screws, nuts, caps, feet and panels.",
+    )
+    .argument("<file>", "a frame file")
+    .addOption(new Option("--as <form>", "form of the list").choices(FORMS).default("text"))
+    .option("--kerf <width>", "width of the saw cut, a number in the frame's unit or with its own", "3.5 mm")
+    .option("--to <file>", "put the list into this file")
+    .action(async (path: string, options: CutsOptions) => {
+      const [{ openFrame }, { cutSheetOf }] = await Promise.all([
+        import("../../host/open-frame.ts"),
+        import("../cut-sheet-of.ts"),
+      ]);
+      const { file, frame, problems } = await openFrame(path);
+      for (const problem of problems) context.tell(problemWords(problem));
+      if (!frame) {
+        context.exit(EXIT.incomplete);
+        return;
+      }
+      const kerf = readQuantity(options.kerf, "length", frame.units);
+      if (!("si" in kerf) || kerf.si < 0)
+        throw new Unusable(`--kerf ${options.kerf}: expected a length of zero or more, like "3.5 mm"`);
+      if (options.to !== undefined && (await sameFile(options.to, [{ path }])))
+        throw new Unusable(`--to ${options.to} would replace ${file}, which is read`);
+      const sheet = cutSheetOf(file, frame, kerf.si);
+      const { cutText, cutCsv, cutJson } = await import("../../report/cuts/forms.ts");
+      const chunks = { text: cutText, csv: cutCsv, json: cutJson }[options.as](sheet);
+      const sink = options.to === undefined ? context.stdout : atomicFile(options.to);
+      for (const chunk of chunks) await sink.write(chunk);
+      await sink.finish();
+    });
+}

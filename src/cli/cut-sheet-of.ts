@@ -1,0 +1,32 @@
+import { bodies } from "../facts/bodies.ts";
+import { cutList } from "../facts/cut-list.ts";
+import { factOf } from "../facts/fact.ts";
+import { nest } from "../facts/nesting.ts";
+import { partCounts } from "../facts/part-counts.ts";
+import { sectionOf } from "../facts/sections.ts";
+import type { Frame } from "../model/frame.ts";
+import type { CutSheet, ProfilePlan } from "../report/cuts/cut-sheet.ts";
+
+/** The cut list of a frame, its bars laid out on the stock lengths of their profiles with this saw cut [m]. */
+export function cutSheetOf(file: string, frame: Frame, kerf: number): CutSheet {
+  const lines = factOf(cutList, frame);
+  const all = factOf(bodies, frame);
+  const plans: ProfilePlan[] = [];
+  for (const name of new Set(lines.map((line) => line.profile.name))) {
+    const own = lines.filter((line) => line.profile.name === name);
+    const [first] = own;
+    if (!first) continue;
+    const pieces = own.flatMap((line) =>
+      line.bars.map((id) => ({ id, length: all.get(id)?.cutLength ?? line.length })),
+    );
+    const density = frame.stock.materials.get(first.profile.material)?.density ?? 0;
+    const mass = pieces.reduce((sum, piece) => sum + piece.length, 0) * sectionOf(first.profile).A * density;
+    plans.push({
+      profile: name,
+      stock: first.profile.stockLength,
+      nesting: nest(pieces, first.profile.stockLength, kerf),
+      mass,
+    });
+  }
+  return { file, title: frame.title, units: frame.units, kerf, lines, plans, counts: factOf(partCounts, frame) };
+}

@@ -1,0 +1,35 @@
+import { stockInForce } from "../inspection/stock-in-force.ts";
+import { unansweredQuestions } from "../inspection/unanswered.ts";
+import type { Frame } from "../model/frame.ts";
+import { compareProblems, type Problem } from "../model/problem.ts";
+import { readFrame } from "../model/read-frame.ts";
+import { nameOf } from "./frame-files.ts";
+import { stockOfFrame } from "./frame-stock.ts";
+import { readBytes } from "./read-bytes.ts";
+import { fileProblem } from "./unread-report.ts";
+
+export interface OpenedFrame {
+  /** Its name in outputs. */
+  readonly file: string;
+  /** Absent when any of the problems is an error. */
+  readonly frame?: Frame;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads one frame with the stock it names, for commands that look at a frame without inspecting it. */
+export async function openFrame(path: string): Promise<OpenedFrame> {
+  const file = nameOf(path);
+  const read = await readBytes(path);
+  if ("refused" in read) return { file, problems: [fileProblem(file, read.refused, "a frame file")] };
+  const named = await stockOfFrame(path, file, read.bytes);
+  const { stock, problems: stockProblems } = stockInForce(named.stock);
+  const reading = readFrame({ file, bytes: read.bytes, stock });
+  const problems = [...named.problems, ...stockProblems, ...reading.problems];
+  const { frame, document, origins } = reading;
+  if (frame && document)
+    problems.push(...unansweredQuestions(frame, (at) => document.place(origins.originOf(at).pointer)));
+  problems.sort(compareProblems);
+  return frame && !problems.some((problem) => problem.weight === "error")
+    ? { file, frame, problems }
+    : { file, problems };
+}

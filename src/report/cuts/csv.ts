@@ -1,0 +1,38 @@
+import type { CutSheet } from "./cut-sheet.ts";
+import { operationWords } from "./operation-words.ts";
+
+/** Decimals of a length in a table: 0.01 mm or 0.0001 in. */
+const places = {
+  "mm-N-kg": { scale: 1000, decimals: 2, unit: "mm" },
+  "in-lbf-lb": { scale: 1 / 0.0254, decimals: 4, unit: "in" },
+} as const;
+
+/** One field of a table (RFC 4180); what a spreadsheet would run as a formula is kept as text. */
+function field(value: string | number): string {
+  const text = String(value);
+  const safe = typeof value === "string" && /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}
+
+const row = (...fields: readonly (string | number)[]): string => `${fields.map(field).join(",")}\r\n`;
+
+/** The cut list as a table: a line for each kind of bar, then one for each kind of part. */
+export function* cutCsv(sheet: CutSheet): Generator<string> {
+  const { scale, decimals, unit } = places[sheet.units];
+  yield row("kind", "name", "count", `length ${unit}`, `width ${unit}`, "work", "bars");
+  for (const line of sheet.lines) {
+    yield row(
+      "bar",
+      line.profile.name,
+      line.bars.length,
+      (line.length * scale).toFixed(decimals),
+      "",
+      operationWords(line.operations, sheet.units),
+      line.bars.join(" "),
+    );
+  }
+  for (const part of sheet.counts) {
+    const size = part.size?.map((side) => (side * scale).toFixed(decimals)) ?? [];
+    yield row(part.kind, part.name, part.count, size[0] ?? "", size[1] ?? "", "", "");
+  }
+}

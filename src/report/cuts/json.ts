@@ -1,0 +1,23 @@
+import { safeJson } from "../json/safe-json.ts";
+import type { CutSheet } from "./cut-sheet.ts";
+
+/** The cut list as one JSON document; lengths in m, angles in rad, masses in kg. */
+export function* cutJson(sheet: CutSheet): Generator<string> {
+  const { file, title, kerf, lines, plans, counts } = sheet;
+  yield safeJson({
+    formatVersion: "1.0",
+    file,
+    title,
+    kerf,
+    bars: lines.map(({ profile, length, operations, bars }) => ({
+      profile: profile.name,
+      length,
+      count: bars.length,
+      operations,
+      bars,
+    })),
+    plans: plans.map(({ profile, stock, nesting, mass }) => ({ profile, stock, mass, ...nesting })),
+    parts: counts,
+  });
+  yield "\n";
+}

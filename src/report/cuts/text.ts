@@ -1,0 +1,48 @@
+import { showHidden } from "../../model/text/quote.ts";
+import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { count } from "../count.ts";
+import type { CutSheet, ProfilePlan } from "./cut-sheet.ts";
+import { operationWords } from "./operation-words.ts";
+
+const headings: Readonly<Record<string, string>> = {
+  cap: "Caps",
+  connector: "Connectors",
+  nut: "Nuts",
+  screw: "Screws",
+  sheet: "Panels",
+  stand: "Feet and casters",
+};
+
+function* planLines(plan: ProfilePlan, sheet: CutSheet): Generator<string> {
+  const { nesting } = plan;
+  const mm = (value: number): string => formatQuantity(value, "length", sheet.units);
+  const best = nesting.bars.length > nesting.atLeast ? `; no plan can do with fewer than ${nesting.atLeast}` : "";
+  yield `\n${plan.profile}: ${count(nesting.bars.length, "stock bar")} of ${mm(plan.stock)}, saw cut ${mm(sheet.kerf)}, ${formatQuantity(plan.mass, "mass", sheet.units)} of bars${best}\n`;
+  for (const [i, bar] of nesting.bars.entries()) {
+    yield `  ${i + 1}: ${bar.pieces.map((piece) => `${showHidden(piece.id)} ${mm(piece.length)}`).join(" | ")} | rest ${mm(bar.rest)}\n`;
+  }
+  for (const piece of nesting.tooLong)
+    yield `  ${showHidden(piece.id)} is ${mm(piece.length)} long: longer than a stock bar\n`;
+}
+
+/** The cut list as the saw and the store want it. */
+export function* cutText(sheet: CutSheet): Generator<string> {
+  yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)}\n\nBars\n`;
+  for (const line of sheet.lines) {
+    const work = operationWords(line.operations, sheet.units);
+    yield `  ${line.bars.length} × ${line.profile.name}, ${formatQuantity(line.length, "length", sheet.units)}${work === "" ? "" : `; ${work}`}\n`;
+    yield `      ${line.bars.map(showHidden).join(", ")}\n`;
+  }
+  for (const plan of sheet.plans) yield* planLines(plan, sheet);
+  let heading = "";
+  for (const part of sheet.counts) {
+    const own = headings[part.kind] ?? part.kind;
+    if (own !== heading) yield `\n${own}\n`;
+    heading = own;
+    const size = part.size
+      ? `, ${part.size.map((side) => formatQuantity(side, "length", sheet.units)).join(" × ")}`
+      : "";
+    yield `  ${part.count} × ${part.name}${size}\n`;
+  }
+  yield "\nWear eye protection and hearing protection at the saw, gloves for sawn bars but not near turning tools;\ndeburr every cut before assembly. Check lengths against the drawing before the first cut.\n";
+}
