@@ -243,3 +243,23 @@ test("a seat that touches in more points than a node has freedoms still shares i
   expect((pushes[0] ?? 0) + (pushes[1] ?? 0)).toBeCloseTo(P / 2 - 2 / 0.04, 3);
   expect(pushes[0]).toBeCloseTo(pushes[1] ?? Number.NaN, 3);
 });
+
+test("a support that settles closes a gap and presses on it", () => {
+  // The pinned right end of a propped beam is lowered; the stop below midspan holds it up: 48 EI/L³ against the stop's δ/2 − gap.
+  const [drop, gap] = [0.01, 0.002];
+  const model: FrameModel = {
+    ...lineBeamModel({
+      EI,
+      nodes: [
+        [0, "pinned"],
+        [L / 2, "free"],
+        [L, "pinned"],
+      ],
+    }),
+    contacts: [{ from: 1, to: GROUND, normal: [0, 1, 0], gap }],
+  };
+  const load: LoadCase = { settlements: [{ node: 2, component: 1, value: -drop }] };
+  const state = solvedState(solveFrame(prepareFrame(model), [load], [[1]]), 0);
+  expect(state.contacts[0]?.push).toBeCloseTo(((48 * EI) / L ** 3) * (drop / 2 - gap), 6);
+  expect(state.displacements[7]).toBeCloseTo(-gap, 12);
+});
