@@ -1,4 +1,4 @@
-import { dot, midpoint, type Vec3 } from "../geometry/vector.ts";
+import { dot, type Vec3 } from "../geometry/vector.ts";
 import type { ConnectorChoice, Frame, Joint } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Bore, FaceName, Slot } from "../model/stock/stock.ts";
@@ -278,8 +278,3 @@ export const placements = defineFact<
     return { connectors: setting.connectors, met, unmet, misplaced: setting.misplaced, questions: setting.questions };
   },
 });
-
-/** Middle of a bar as cut, m. */
-export function bodyMiddle(body: Body): Vec3 {
-  return midpoint(cutPoint(body, "from"), cutPoint(body, "to"));
-}

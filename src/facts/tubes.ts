@@ -41,15 +41,6 @@ export function tubeBox(tube: Tube, extra: number): OrientedBox {
   };
 }
 
-/** The face whose outward normal is nearest to a direction. */
-export function faceTowards(tube: Tube, direction: Vec3): FaceName {
-  let best: FaceName = "A";
-  for (const face of faceNames) {
-    if (dot(faceNormal(tube.axes, face), direction) > dot(faceNormal(tube.axes, best), direction) + 1e-12) best = face;
-  }
-  return best;
-}
-
 /** Every bar of the frame as drawn, by id. */
 export const tubes = defineFact<ReadonlyMap<string, Tube>>({
   id: "tubes",

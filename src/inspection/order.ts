@@ -4,10 +4,6 @@ import type { Finding } from "./report.ts";
 
 const gravity: Readonly<Record<Level, number>> = { note: 1, hold: 2, reject: 3 };
 
-export function graver(a: Level, b: Level): Level {
-  return gravity[a] >= gravity[b] ? a : b;
-}
-
 function weight(finding: Finding): number {
   // Levels first, then how far beyond the limit; a conceded finding goes last.
   const excess = Math.min(finding.measure?.utilisation ?? 1, 1e6) / 1e6;

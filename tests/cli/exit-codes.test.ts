@@ -95,7 +95,7 @@ describe("the exit code", () => {
 
   it("is 4 when the reader goes away", async () => {
     place.write("many.frame.json", '{"verdict":"hold","findings":5000}');
-    const { stdout } = await place.shell("$T inspect many.frame.json | head -c 10 > /dev/null; echo ${PIPESTATUS[0]}");
+    const { stdout } = await place.shell(`$T inspect many.frame.json | head -c 10 > /dev/null; echo $\{PIPESTATUS[0]}`);
     expect(stdout).toBe("4\n");
   });
 
