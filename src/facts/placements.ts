@@ -2,7 +2,7 @@ import { dot, type Vec3 } from "../geometry/vector.ts";
 import type { ConnectorChoice, Frame, Joint } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Bore, FaceName, Slot } from "../model/stock/stock.ts";
-import { type Body, bodies, cutPoint, cutStation, onFace } from "./bodies.ts";
+import { type Body, bodies, cutStation, onFace } from "./bodies.ts";
 import { type Contact, contacts } from "./contacts.ts";
 import { type Answer, chooseFace, chooseSlots } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";

@@ -2,7 +2,7 @@ import type { OrientedBox } from "../geometry/box.ts";
 import { distance, dot, midpoint, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { Bar } from "../model/frame.ts";
 import type { FaceName } from "../model/stock/stock.ts";
-import { type Axes, axesOf, faceNames, faceNormal } from "./axes.ts";
+import { type Axes, axesOf } from "./axes.ts";
 import { defineFact } from "./fact.ts";
 
 /** A bar before its ends are cut: the envelope of its section drawn along the line its author gave. */

@@ -109,7 +109,7 @@ describe("cures are computed: the changed frame is inspected whole before one is
 
   it("offers a screw of another length", () => {
     const file = changed((f) => {
-      for (const kit of Object.values(f.kits ?? {})) for (const item of kit) item.screw = "M8x20";
+      for (const kit of Object.values(f.kits ?? {})) for (const item of kit ?? []) item.screw = "M8x20";
     });
     const report = inspect(file, 20);
     const misfit = report.findings.filter((finding) => finding.rule === "screw.misfit");
