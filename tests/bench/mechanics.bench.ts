@@ -80,7 +80,7 @@ const WARM_RUNS = 200;
 const small = rack(1, 1, 5); // 20 lengths of post and 20 rails
 const smallCases = loadCases(small, 5);
 const runSmall = (): number => barResults(solveFrame(prepareFrame(small), smallCases, unit(5)));
-for (let i = 0; i < 30; i++) runSmall();
+for (let i = 0; i < WARM_RUNS; i++) runSmall();
 const before = process.cpuUsage();
 for (let i = 0; i < WARM_RUNS; i++) runSmall();
 const spent = process.cpuUsage(before);

@@ -49,6 +49,7 @@ describe("a model that contradicts itself is refused", () => {
     ["axes turned away from the bar", withMember({ axes: { x: first.axes.y, y: first.axes.z, z: first.axes.x } })],
     ["left-handed axes", withMember({ axes: { ...first.axes, y: first.axes.z, z: first.axes.y } })],
     ["a negative stiffness", withMember({ EIy: -1 })],
+    ["a stiffness beyond numbers", withMember({ EIz: 1e308 })],
     ["an infinite bending stiffness", withMember({ EIz: Infinity })],
     [
       "a support on no node",

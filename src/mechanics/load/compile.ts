@@ -10,7 +10,7 @@ export interface LocalLoad {
   readonly start: number;
   readonly end: number;
   /** N, N·m for a point; N/m, N·m/m for a line. Twelve numbers: at start, at end. */
-  readonly value: Float64Array;
+  readonly value: readonly number[];
 }
 
 /** Loads and free strains of one member in one load case. */
@@ -23,7 +23,7 @@ export interface LocalLoads {
 export type LoadsByMember = ReadonlyMap<number, LocalLoads>;
 
 /** Force and moment of a load that acts at `arm` from the axis, in local components, written to six places. */
-function writeSix(out: Float64Array, at: number, { x, y, z }: Triad, force: Vec3, moment: Vec3, arm: Vec3): void {
+function writeSix(out: number[], at: number, { x, y, z }: Triad, force: Vec3, moment: Vec3, arm: Vec3): void {
   const turned = arm === ORIGIN ? moment : add(moment, cross(arm, force));
   out[at] = dot(x, force);
   out[at + 1] = dot(y, force);
@@ -35,8 +35,8 @@ function writeSix(out: Float64Array, at: number, { x, y, z }: Triad, force: Vec3
 
 const NO_LINE = [ORIGIN, ORIGIN] as const;
 
-function localValue({ axes }: Member, load: PointLoad | LineLoad): Float64Array {
-  const value = new Float64Array(12);
+function localValue({ axes }: Member, load: PointLoad | LineLoad): number[] {
+  const value: number[] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
   const arm = load.arm ?? ORIGIN;
   if (load.kind === "point") {
     writeSix(value, 0, axes, load.force ?? ORIGIN, load.moment ?? ORIGIN, arm);

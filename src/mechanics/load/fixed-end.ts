@@ -40,7 +40,7 @@ export function addFixedEndForces(
   }
 }
 
-const atPoint = new Float64Array(6);
+const atPoint: number[] = [0, 0, 0, 0, 0, 0];
 
 function addLine(r: Rigidity, length: number, load: LocalLoad, factor: number, out: Float64Array, at: number): void {
   const half = (load.end - load.start) / 2;
@@ -59,7 +59,7 @@ function addPoint(
   r: Rigidity,
   length: number,
   x: number,
-  value: Float64Array,
+  value: readonly number[],
   factor: number,
   out: Float64Array,
   at: number,

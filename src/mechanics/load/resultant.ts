@@ -13,7 +13,7 @@ export interface Resultant {
   readonly momentScale: number;
 }
 
-const outOf = (axes: Triad, v: Float64Array, at: number): Vec3 =>
+const outOf = (axes: Triad, v: readonly number[], at: number): Vec3 =>
   add(add(scale(axes.x, v[at] as number), scale(axes.y, v[at + 1] as number)), scale(axes.z, v[at + 2] as number));
 
 /** Length of a vector; Math.hypot guards against overflow that loads do not reach, at ten times the cost. */

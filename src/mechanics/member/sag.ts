@@ -1,5 +1,6 @@
 import type { Piecewise, Station } from "../piecewise.ts";
-import { extrema, largest, linearCombination, valueAt } from "../piecewise.ts";
+import { largest, linearCombination, valueAt } from "../piecewise.ts";
+import { evaluate, signChanges } from "../polynomial.ts";
 import type { Deflections } from "./fields.ts";
 
 /** How far the axis departs from the straight line between its displaced points at two stations. */
@@ -28,24 +29,42 @@ export function relativeToChord(deflection: Piecewise, from: number, to: number)
   return { breaks: deflection.breaks, degree, coefficients };
 }
 
-function square(a: Piecewise, b: Piecewise): Piecewise {
-  const degree = 2 * Math.max(a.degree, b.degree);
-  const count = a.breaks.length - 1;
-  const coefficients = new Float64Array(count * (degree + 1));
-  for (const f of [a, b]) {
-    for (let p = 0; p < count; p++) {
-      const from = p * (f.degree + 1);
-      for (let i = 0; i <= f.degree; i++) {
-        const own = f.coefficients[from + i] as number;
-        if (own === 0) continue;
-        for (let j = 0; j <= f.degree; j++) {
-          const at = p * (degree + 1) + i + j;
-          coefficients[at] = (coefficients[at] as number) + own * (f.coefficients[from + j] as number);
-        }
-      }
+/** Adds s-derivative / 2 of the square of piece p of f: f f'. */
+function addHalfSlopeOfSquare(f: Piecewise, p: number, out: Float64Array): void {
+  const from = p * (f.degree + 1);
+  for (let i = 0; i <= f.degree; i++) {
+    const own = f.coefficients[from + i] as number;
+    if (own === 0) continue;
+    for (let j = 1; j <= f.degree; j++) {
+      out[i + j - 1] = (out[i + j - 1] as number) + own * j * (f.coefficients[from + j] as number);
     }
   }
-  return { breaks: a.breaks, degree, coefficients };
+}
+
+/** Where the distance √(y² + z²) is largest between two stations: at an end of a piece, or where y y' + z z' changes sign. */
+function farthest(y: Piecewise, z: Piecewise, from: number, to: number): number {
+  let [best, square] = [from, -1];
+  const slope = new Float64Array(2 * Math.max(y.degree, z.degree));
+  for (let p = 0; p < y.breaks.length - 1; p++) {
+    const origin = y.breaks[p] as number;
+    const lo = Math.max(origin, from) - origin;
+    const hi = Math.min(y.breaks[p + 1] as number, to) - origin;
+    if (!(hi >= lo)) continue;
+    slope.fill(0);
+    addHalfSlopeOfSquare(y, p, slope);
+    addHalfSlopeOfSquare(z, p, slope);
+    let top = slope.length - 1;
+    while (top > 0 && slope[top] === 0) top--;
+    const turning = signChanges(slope.slice(0, top + 1), lo, hi);
+    for (let k = -1; k <= turning.length; k++) {
+      const s = k < 0 ? lo : k === turning.length ? hi : (turning[k] as number);
+      const across = evaluate(y.coefficients, p * (y.degree + 1), y.degree, s);
+      const other = evaluate(z.coefficients, p * (z.degree + 1), z.degree, s);
+      const own = across * across + other * other;
+      if (own > square) [best, square] = [origin + s, own];
+    }
+  }
+  return best;
 }
 
 /**
@@ -60,16 +79,15 @@ export function sag(
 ): Sag {
   const y = relativeToChord(lateral.y, from, to);
   const z = relativeToChord(lateral.z, from, to);
-  const worst = direction
-    ? largest(
-        linearCombination([
-          [direction[0], y],
-          [direction[1], z],
-        ]),
-        from,
-        to,
-      )
-    : extrema(square(y, z), from, to).max;
-  const own = { y: valueAt(y, worst.at), z: valueAt(z, worst.at) };
-  return { at: worst.at, value: direction ? worst.value : Math.hypot(own.y, own.z), ...own };
+  if (!direction) {
+    const at = farthest(y, z, from, to);
+    const own = { y: valueAt(y, at), z: valueAt(z, at) };
+    return { at, value: Math.hypot(own.y, own.z), ...own };
+  }
+  const along = linearCombination([
+    [direction[0], y],
+    [direction[1], z],
+  ]);
+  const { at, value } = largest(along, from, to);
+  return { at, value, y: valueAt(y, at), z: valueAt(z, at) };
 }

@@ -53,6 +53,12 @@ function checkedLength(model: FrameModel, member: Member, index: number): number
   return length;
 }
 
+function demandFinite(stiffness: Float64Array, m: number): void {
+  for (let i = COEFFICIENTS * m; i < COEFFICIENTS * (m + 1); i++) {
+    if (!Number.isFinite(stiffness[i])) throw new MechanicsInputError(`member ${m} is stiffer than numbers can say`);
+  }
+}
+
 /** Checks and flattens the members of a model. Throws MechanicsInputError. */
 export function memberTable(model: FrameModel): MemberTable {
   const { members } = model;
@@ -73,9 +79,7 @@ export function memberTable(model: FrameModel): MemberTable {
     table.to[m] = member.to;
     table.length[m] = length;
     writeCoefficients(table.stiffness, COEFFICIENTS * m, member, length);
-    if (!table.stiffness.subarray(COEFFICIENTS * m, COEFFICIENTS * (m + 1)).every(Number.isFinite)) {
-      throw new MechanicsInputError(`member ${m} is stiffer than numbers can say`);
-    }
+    demandFinite(table.stiffness, m);
     const { x, y, z } = member.axes;
     table.axes.set(x, 9 * m);
     table.axes.set(y, 9 * m + 3);
