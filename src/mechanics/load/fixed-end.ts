@@ -1,6 +1,7 @@
 import type { Shape } from "../member/shape.ts";
 import { fillShape, newShape } from "../member/shape.ts";
 import type { Rigidity } from "../member/stiffness.ts";
+import { ORIGIN } from "../triad.ts";
 import type { LocalLoad, LocalLoads } from "./compile.ts";
 
 /**
@@ -31,6 +32,7 @@ export function addFixedEndForces(
       addLine(rigidity, length, load, factor, out, at);
     }
   }
+  if (strain === ORIGIN) return;
   const [axial, curvatureY, curvatureZ] = strain;
   const held = [-rigidity.EA * axial, 0, 0, 0, -rigidity.EIy * curvatureY, -rigidity.EIz * curvatureZ];
   for (let i = 0; i < 6; i++) {
@@ -65,27 +67,29 @@ function addPoint(
   at: number,
 ): void {
   const xi = x / length;
-  const q = (i: number): number => -factor * (value[i] as number);
-  const put = (i: number, force: number): void => {
-    out[at + i] = (out[at + i] as number) + force;
-  };
-  const { lateral, rotation } = shape;
-  const N = (i: number): number => lateral[i] as number;
-  const H = (i: number): number => rotation[i] as number;
-  for (const i of [0, 3]) {
-    put(i, q(i) * (1 - xi));
-    put(6 + i, q(i) * xi);
-  }
-  // Plane of local y: displacement along y, rotation about z.
+  addAlong(out, at, factor * (value[0] as number), xi);
+  addAlong(out, at + 3, factor * (value[3] as number), xi);
+  // Plane of local y: displacement along y, rotation about z. Plane of local z: the rotation about y is minus the slope.
   fillShape(shape, r.EIz, r.GAy, length, xi);
-  put(1, q(1) * N(0) + q(5) * H(0));
-  put(5, q(1) * N(1) + q(5) * H(1));
-  put(7, q(1) * N(2) + q(5) * H(2));
-  put(11, q(1) * N(3) + q(5) * H(3));
-  // Plane of local z: the rotation about y is minus the slope.
+  addAcross(out, at + 1, at + 5, factor * (value[1] as number), factor * (value[5] as number), 1);
   fillShape(shape, r.EIy, r.GAz, length, xi);
-  put(2, q(2) * N(0) - q(4) * H(0));
-  put(4, -q(2) * N(1) + q(4) * H(1));
-  put(8, q(2) * N(2) - q(4) * H(2));
-  put(10, -q(2) * N(3) + q(4) * H(3));
+  addAcross(out, at + 2, at + 4, factor * (value[2] as number), factor * (value[4] as number), -1);
+}
+
+/** A force along the axis or a torque is shared like the lever says. */
+function addAlong(out: Float64Array, i: number, load: number, xi: number): void {
+  out[i] = (out[i] as number) - load * (1 - xi);
+  out[i + 6] = (out[i + 6] as number) - load * xi;
+}
+
+/** A force and a moment in one plane, on the shapes at their station; `sign` −1 where the rotation is minus the slope. */
+function addAcross(out: Float64Array, force: number, moment: number, load: number, turn: number, sign: number): void {
+  const { lateral, rotation } = shape;
+  for (let end = 0; end < 2; end++) {
+    const [f, m, i] = [force + 6 * end, moment + 6 * end, 2 * end];
+    const onForce = load * (lateral[i] as number) + sign * turn * (rotation[i] as number);
+    const onMoment = sign * load * (lateral[i + 1] as number) + turn * (rotation[i + 1] as number);
+    out[f] = (out[f] as number) - onForce;
+    out[m] = (out[m] as number) - onMoment;
+  }
 }
