@@ -1,5 +1,15 @@
 import type { EndName, Ref } from "./ref.ts";
-import type { Cap, Connector, FaceName, Gasket, Profile, Screw, Sheet, Stand as StandPart, Stock } from "./stock/stock.ts";
+import type {
+  Cap,
+  Connector,
+  FaceName,
+  Gasket,
+  Profile,
+  Screw,
+  Sheet,
+  Stand as StandPart,
+  Stock,
+} from "./stock/stock.ts";
 import type { Si } from "./units/quantity.ts";
 import type { UnitSystem } from "./units/unit-system.ts";
 
@@ -64,7 +74,9 @@ export interface Bar {
   readonly from: Triple;
   readonly to: Triple;
   /** How the section stands: face A towards this direction (tall), or turned by this angle (rad) out of the usual position. */
-  readonly stance: { readonly by: "tall"; readonly direction: Triple } | { readonly by: "roll"; readonly angle: number };
+  readonly stance:
+    | { readonly by: "tall"; readonly direction: Triple }
+    | { readonly by: "roll"; readonly angle: number };
   readonly ends: Readonly<Record<EndName, BarEnd>>;
   readonly holes: readonly DrilledHole[];
   readonly criteria: ReadonlyMap<string, CriterionSetting>;
@@ -84,7 +96,10 @@ export interface BarEnd {
   readonly end: EndName;
   readonly cut: Cut;
   /** A cap named, no cap wanted, or the frame's default: a cap if nothing else closes the end. */
-  readonly cap: { readonly kind: "part"; readonly part: Cap } | { readonly kind: "none" } | { readonly kind: "if-open" };
+  readonly cap:
+    | { readonly kind: "part"; readonly part: Cap }
+    | { readonly kind: "none" }
+    | { readonly kind: "if-open" };
   readonly edge: "deburred" | "raw";
 }
 
@@ -150,15 +165,29 @@ export interface Pivot {
   readonly locked: boolean;
 }
 
-export type PanelEdge = { readonly kind: "free" } | { readonly kind: "bar"; readonly bar: string; readonly slot?: Choice };
+export type PanelEdge =
+  | { readonly kind: "free" }
+  | { readonly kind: "bar"; readonly bar: string; readonly slot?: Choice };
 
 export interface Panel {
   readonly ref: Ref<"panel">;
   readonly sheet: Sheet;
   readonly held:
     | { readonly kind: "in-slot"; readonly edges: readonly PanelEdge[]; readonly gasket?: Gasket }
-    | { readonly kind: "on-face"; readonly bars: readonly string[]; readonly on: Triple; readonly overhang: readonly [number, number, number, number]; readonly screw?: Screw; readonly pitch?: Si<"length"> }
-    | { readonly kind: "laid"; readonly bars: readonly string[]; readonly on: Triple; readonly overhang: readonly [number, number, number, number] };
+    | {
+        readonly kind: "on-face";
+        readonly bars: readonly string[];
+        readonly on: Triple;
+        readonly overhang: readonly [number, number, number, number];
+        readonly screw?: Screw;
+        readonly pitch?: Si<"length">;
+      }
+    | {
+        readonly kind: "laid";
+        readonly bars: readonly string[];
+        readonly on: Triple;
+        readonly overhang: readonly [number, number, number, number];
+      };
   readonly size?: readonly [Si<"length">, Si<"length">];
   readonly notches?: readonly [Si<"length">, Si<"length">];
   readonly criteria: ReadonlyMap<string, CriterionSetting>;
@@ -169,7 +198,11 @@ export interface Door {
   readonly bars: readonly string[];
   readonly panels: readonly string[];
   readonly axis: Triple;
-  readonly hinges: readonly { readonly part: Connector; readonly bars: readonly [string, string]; readonly at: Triple }[];
+  readonly hinges: readonly {
+    readonly part: Connector;
+    readonly bars: readonly [string, string];
+    readonly at: Triple;
+  }[];
   readonly latch?: { readonly part: Connector; readonly bars: readonly [string, string]; readonly at: Triple };
   /** Shut and fully open, rad, right-handed about axis. */
   readonly swing: readonly [number, number];
@@ -210,7 +243,10 @@ export interface Load {
   readonly amount: LoadAmount;
   /** Unit vector. */
   readonly direction: Triple;
-  readonly at: { readonly kind: "middle" } | { readonly kind: "worst" } | { readonly kind: "distance"; readonly value: Si<"length"> };
+  readonly at:
+    | { readonly kind: "middle" }
+    | { readonly kind: "worst" }
+    | { readonly kind: "distance"; readonly value: Si<"length"> };
   readonly part?: readonly [Si<"length">, Si<"length">];
   readonly face?: FaceChoice;
 }

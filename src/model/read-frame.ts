@@ -5,6 +5,7 @@ import { MOST_PARTS } from "./resolve/copies.ts";
 import { type Origins, originsOf } from "./resolve/names.ts";
 import { resolveFrame } from "./resolve/resolve-frame.ts";
 import { startWork } from "./resolve/work.ts";
+import { ownComplaints, soundPart } from "./sound-part.ts";
 import type { Stock } from "./stock/stock.ts";
 import { type Document, openDocument } from "./text/document.ts";
 import { isFrameFile, validateFrame } from "./validate.ts";
@@ -26,10 +27,23 @@ function isError(problem: Problem): boolean {
   return problem.weight === "error";
 }
 
+/** Faults of form, and with them what is wrong with the meaning of the parts whose form is right. */
+function problemsOfForm(document: Document, stock: Stock): readonly Problem[] {
+  const problems = validateFrame(document);
+  const part = soundPart(document.value);
+  if (part === undefined || problems.some((problem) => problem.code === "unknown-format")) return problems;
+  const work = startWork(part.file, stock);
+  resolveFrame(work);
+  return capped(
+    document,
+    [...problems, ...placed(document, ownComplaints(part, work.complaints))].sort(compareProblems),
+  );
+}
+
 /** Reads a document whose text was read; the stock is the built-in one with the frame's own files. Never throws. */
 export function readFrameDocument(document: Document, stock: Stock): FrameReading {
   const { value } = document;
-  if (!isFrameFile(value)) return { origins: NOTHING_NAMED, problems: validateFrame(document), document };
+  if (!isFrameFile(value)) return { origins: NOTHING_NAMED, problems: problemsOfForm(document, stock), document };
   if (value.bars.length > MOST_PARTS) {
     const found = `${value.bars.length} bars`;
     const expected = `at most ${MOST_PARTS} bars in a frame`;
@@ -51,8 +65,8 @@ export function readFrameDocument(document: Document, stock: Stock): FrameReadin
 }
 
 /**
- * Reads a frame file. Every problem of its text, or of its form, or of its meaning is told; a later kind only once the earlier ones are
- * mended. Never throws.
+ * Reads a frame file. Every problem of its form and of its meaning is told at once; problems of its text come alone, for nothing else
+ * can be read before they are mended. Never throws.
  */
 export function readFrame(input: {
   readonly file: string;

@@ -55,6 +55,19 @@ function withoutEntries(file: object): object {
   return bare;
 }
 
+/** The lists of a frame file. */
+export const LIST_NAMES: readonly string[] = [...LISTS.keys()];
+
+/** Whether an entry of one of the lists has its form. */
+export function entryIsSound(list: string, entry: unknown): boolean {
+  return LISTS.get(list)?.validator(entry) ?? false;
+}
+
+/** What is wrong with a file apart from the entries of its lists. */
+export function errorsAroundLists(file: object): readonly SchemaError[] {
+  return faultsAround(file).errors;
+}
+
 interface Faults {
   readonly pointer: string;
   readonly definition: string;
