@@ -44,8 +44,14 @@ export function extrema(p: Piecewise, from = -Infinity, to = Infinity): Extrema 
     for (let k = -1; k <= turning.length; k++) {
       const s = k < 0 ? lo : k === turning.length ? hi : (turning[k] as number);
       const value = evaluate(c, i * stride, p.degree, s);
-      if (value < least) [least, leastAt] = [value, origin + s];
-      if (value > most) [most, mostAt] = [value, origin + s];
+      if (value < least) {
+        least = value;
+        leastAt = origin + s;
+      }
+      if (value > most) {
+        most = value;
+        mostAt = origin + s;
+      }
     }
   }
   return { min: { at: leastAt, value: least }, max: { at: mostAt, value: most } };

@@ -43,7 +43,8 @@ function addHalfSlopeOfSquare(f: Piecewise, p: number, out: Float64Array): void 
 
 /** Where the distance √(y² + z²) is largest between two stations: at an end of a piece, or where y y' + z z' changes sign. */
 function farthest(y: Piecewise, z: Piecewise, from: number, to: number): number {
-  let [best, square] = [from, -1];
+  let best = from;
+  let square = -1;
   const slope = new Float64Array(2 * Math.max(y.degree, z.degree));
   for (let p = 0; p < y.breaks.length - 1; p++) {
     const origin = y.breaks[p] as number;
@@ -61,7 +62,10 @@ function farthest(y: Piecewise, z: Piecewise, from: number, to: number): number 
       const across = evaluate(y.coefficients, p * (y.degree + 1), y.degree, s);
       const other = evaluate(z.coefficients, p * (z.degree + 1), z.degree, s);
       const own = across * across + other * other;
-      if (own > square) [best, square] = [origin + s, own];
+      if (own > square) {
+        best = origin + s;
+        square = own;
+      }
     }
   }
   return best;

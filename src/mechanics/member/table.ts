@@ -1,4 +1,4 @@
-import { add, distance, scale, subtract } from "../../geometry/vector.ts";
+import { add, dot, scale, subtract } from "../../geometry/vector.ts";
 import { MechanicsInputError } from "../errors.ts";
 import type { FrameModel, Member, Six } from "../model.ts";
 import { isTriad, ORIGIN } from "../triad.ts";
@@ -41,13 +41,15 @@ function checkedLength(model: FrameModel, member: Member, index: number): number
   if (!isTriad(member.axes)) throw new MechanicsInputError(`member ${index} has axes that are not orthonormal`);
   const first = add(start, member.fromOffset ?? ORIGIN);
   const last = add(end, member.toOffset ?? ORIGIN);
-  const length = distance(first, last);
+  const along = subtract(last, first);
+  const length = Math.sqrt(dot(along, along));
   if (!(length > 0)) throw new MechanicsInputError(`member ${index} has no length between its rigid arms`);
-  if (distance(subtract(last, first), scale(member.axes.x, length)) > ALIGNMENT_TOLERANCE * length) {
+  const off = subtract(along, scale(member.axes.x, length));
+  if (!(dot(off, off) <= (ALIGNMENT_TOLERANCE * length) ** 2)) {
     throw new MechanicsInputError(`member ${index} does not run along its local x`);
   }
-  const rigidities = [member.EA, member.EIy, member.EIz, member.GJ, member.GAy, member.GAz];
-  if (!rigidities.every((value) => value > 0) || !rigidities.slice(0, 4).every(Number.isFinite)) {
+  const { EA, EIy, EIz, GJ, GAy, GAz } = member;
+  if (!(EA > 0 && EIy > 0 && EIz > 0 && GJ > 0 && GAy > 0 && GAz > 0 && Number.isFinite(EA + EIy + EIz + GJ))) {
     throw new MechanicsInputError(`member ${index} has a stiffness that is not positive`);
   }
   return length;
