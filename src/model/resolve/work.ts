@@ -1,7 +1,7 @@
 import type { FrameFile } from "../generated/frame-file.generated.ts";
 import type { Kind } from "../ref.ts";
 import type { Stock } from "../stock/stock.ts";
-import { nearest } from "../text/nearest.ts";
+import { nearestFew } from "../text/nearest.ts";
 import { quote, showHidden } from "../text/quote.ts";
 import type { UnitSystem } from "../units/unit-system.ts";
 import type { Complaint } from "./complaints.ts";
@@ -52,11 +52,14 @@ export function countOne(work: Work, thing: string): number {
 /** Looking for a near word costs a comparison with every candidate: more wrong names than this get no suggestion. */
 const SUGGESTIONS = 50;
 
+/** Words as near as the nearest that are suggested beside it. */
+const NEAR_WORDS = 3;
+
 /** "did you mean …?" where a candidate is near. */
 export function suggestion(work: Work, word: string, candidates: () => Iterable<string>): { readonly mend?: string } {
   if (countOne(work, "suggestions") >= SUGGESTIONS) return {};
-  const near = nearest(word, candidates());
-  return near === undefined ? {} : { mend: `did you mean "${quote(near)}"?` };
+  const near = nearestFew(word, candidates(), NEAR_WORDS).map((one) => `"${quote(one)}"`);
+  return near.length === 0 ? {} : { mend: `did you mean ${near.join(" or ")}?` };
 }
 
 /** A part of stock by name; complains when there is none. */

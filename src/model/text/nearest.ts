@@ -66,3 +66,16 @@ export function nearest(word: string, candidates: Iterable<string>): string | un
   if (best === undefined) return completed(wanted, others);
   return tied && wanted.length <= LETTERS_PER_SLIP && bestCost > 0 ? undefined : best;
 }
+
+/** The nearest candidate and, up to `most` in all, the others that are as near. */
+export function nearestFew(word: string, candidates: Iterable<string>, most: number): readonly string[] {
+  const all = [...candidates];
+  const best = nearest(word, all);
+  if (best === undefined) return [];
+  const wanted = plain(word);
+  const cost = editDistance(wanted, plain(best), WORD_LENGTH);
+  const alike = all.filter(
+    (other) => other !== best && other.length <= WORD_LENGTH && editDistance(wanted, plain(other), cost) === cost,
+  );
+  return [best, ...alike].slice(0, most);
+}

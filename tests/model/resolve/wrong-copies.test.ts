@@ -36,7 +36,7 @@ tells([
     '"of": ["rail-2"]',
     '"of": ["rail-3"]',
     [
-      '34:22 unknown-part: "rail-3"; expected the id of a bar, panel, mass, door, group or zone (did you mean "rail-1"?)',
+      '34:22 unknown-part: "rail-3"; expected the id of a bar, panel, mass, door, group or zone (did you mean "rail-1" or "rail-2"?)',
     ],
   ],
   [
