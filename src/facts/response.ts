@@ -120,8 +120,12 @@ export const response = defineFact<
         );
         for (const [i, combination] of wanted.entries()) {
           const state = solution.states[i];
-          // A frame that lifts off its feet under a combination tips: that is judged by itself, from its weights.
           if (state?.kind === "solved") views.push(viewOf(solution, i, combination, bound, known.piecesOf, contactOf));
+          // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
+          else if (!combination.sideways || state?.kind === "unsettled") {
+            const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";
+            return { kind: "lacking", why: `how it stands: under ${combination.name} ${what}` };
+          }
         }
       }
     }
