@@ -67,6 +67,29 @@ function sideways(loads: SolverCase, axis: 0 | 1): SolverCase {
   return { members, nodes };
 }
 
+/** A load pushes sideways from this share of its weight on: below, it is a slope of the drawing. */
+const ACROSS = 0.02;
+
+/** Whether loads that act together push the frame to one side. */
+function pushes(cases: readonly SolverCase[], factors: readonly number[]): boolean {
+  const sum = [0, 0, 0];
+  const add = (force: Vec3, by: number): void => {
+    for (const i of [0, 1, 2] as const) sum[i] = (sum[i] ?? 0) + force[i] * by;
+  };
+  for (const [i, { members, nodes }] of cases.entries()) {
+    const factor = factors[i] ?? 0;
+    if (factor === 0) continue;
+    for (const load of members ?? []) {
+      if (load.kind === "point" && load.force) add(load.force, factor);
+      if (load.kind === "line" && load.force) {
+        for (const end of load.force) add(end, (factor * (load.end - load.start)) / 2);
+      }
+    }
+    for (const load of nodes ?? []) if (load.force) add(load.force, factor);
+  }
+  return Math.hypot(sum[0] ?? 0, sum[1] ?? 0) > ACROSS * Math.abs(sum[2] ?? 0);
+}
+
 interface Choice {
   readonly words: string;
   readonly indices: readonly number[];
@@ -129,10 +152,12 @@ export const combinations = defineFact<
         : `${g}self-weight`;
     const slope = OUT_OF_PLUMB + frame.floor.slope;
     for (const choice of choices.length > 0 ? choices : [undefined]) {
-      all.push({ name: words("", "", choice), kind: "service", factors: factors(1, 1, choice), sideways: false });
+      const own = factors(1, 1, choice);
+      const across = pushes(cases, own);
+      all.push({ name: words("", "", choice), kind: "service", factors: own, sideways: across });
       const strong = factors(PERMANENT, VARIABLE, choice);
       const name = words(`${PERMANENT} `, `${VARIABLE} `, choice);
-      all.push({ name, kind: "strength", factors: strong, sideways: false });
+      all.push({ name, kind: "strength", factors: strong, sideways: across });
       for (const side of SIDES) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
