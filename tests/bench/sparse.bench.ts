@@ -8,13 +8,11 @@ import { mkdtempSync, realpathSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import {
-  analyse,
-  assembleSymmetric,
-  componentError,
-  factorise,
-  type SymmetricMatrix,
-} from "../../src/mechanics/sparse/index.ts";
+import { analyse } from "../../src/mechanics/sparse/analyse.ts";
+import { assembleSymmetric } from "../../src/mechanics/sparse/assemble.ts";
+import { factorise } from "../../src/mechanics/sparse/factorise.ts";
+import { componentError } from "../../src/mechanics/sparse/refine.ts";
+import type { SymmetricMatrix } from "../../src/mechanics/sparse/symmetric-matrix.ts";
 import { type GridFrame, gridFrame, rack } from "../mechanics/sparse/frames.ts";
 
 const ROUNDS = 3;

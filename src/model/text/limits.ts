@@ -4,7 +4,5 @@ export const FILE_BYTES = 128 * 1024 * 1024;
 export const NESTING_DEPTH = 64;
 /** Longest string or key, UTF-16 units as written between the quotes. */
 export const STRING_LENGTH = 64 * 1024;
-/** Longest id, UTF-16 units. */
-export const ID_LENGTH = 256;
 /** Most problems that are listed for one file; reading then stops, and the last problem says so. */
 export const PROBLEM_COUNT = 1000;
