@@ -117,11 +117,11 @@ function mutual(open: Open, other: Tube, waiting: ReadonlySet<string>): boolean 
   return false;
 }
 
-/** Whether the drawn point is still inside the other bar once that bar's settled cuts are made. */
+/** Whether the drawn point is still inside the other bar, or on its cut, once that bar's settled cuts are made. */
 function stillInside(point: Vec3, other: Tube, settled: ReadonlyMap<string, EndCut>): boolean {
   for (const end of ["from", "to"] as const) {
     const cut = settled.get(`${other.bar.ref.id}/${end}`);
-    if (cut && dot(subtract(point, cut.plane.point), cut.plane.normal) > -INSIDE) return false;
+    if (cut && dot(subtract(point, cut.plane.point), cut.plane.normal) > INSIDE) return false;
   }
   return true;
 }
