@@ -55,7 +55,9 @@ export const rule = defineRule({
           ),
         };
       }
-      yield worst ? worst.judgement : notApplicable(bar.ref, "nothing holds it");
+      const held = (all.get(bar.ref.id) ?? []).length > 0;
+      yield worst?.judgement ??
+        notApplicable(bar.ref, held ? "it lifts off its feet under its loads; frame.tips says so" : "nothing holds it");
     }
   },
 });
