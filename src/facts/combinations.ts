@@ -6,8 +6,8 @@ import { pushLevel } from "./push-level.ts";
 import { structure } from "./structure.ts";
 
 /**
- * service: everything at its own size. strength: with partial factors and a frame out of plumb. sway: a push, empty and
- * laden.
+ * service: everything at its own size. strength: with partial factors, in plumb and out of it, or with an accidental load.
+ * sway: own size and a push.
  */
 export type CombinationKind = "service" | "strength" | "sway";
 
@@ -33,6 +33,8 @@ export const PERMANENT = 1.35;
 export const VARIABLE = 1.5;
 /** Variable loads beside a leaning person: 1.5 × 0.7, the value of ψ0 for most uses (EN 1990:2002, Table A1.1, from memory). */
 const BESIDE = 1.05;
+/** Variable loads beside an accidental one: 1.0 × 0.8, the value of ψ2 for storage (EN 1990:2002, 6.4.3.3 and Table A1.1, from memory). */
+const ACCOMPANYING = 0.8;
 /** EN 1993-1-1:2005, 5.3.2: a frame stands out of plumb by this much, rad. */
 export const OUT_OF_PLUMB = 1 / 200;
 /** A person leans on it, N (common practice); a push at which it should still feel firm, N (common practice). */
@@ -90,29 +92,50 @@ function pushes(cases: readonly SolverCase[], factors: readonly number[]): boole
   return Math.hypot(sum[0] ?? 0, sum[1] ?? 0) > ACROSS * Math.abs(sum[2] ?? 0);
 }
 
+/** Cases that act together, each at one place of its own. */
 interface Choice {
-  readonly words: string;
+  readonly names: readonly string[];
   readonly indices: readonly number[];
 }
 
-/** Sets of variable cases that may act together: each alone, and as many as exclude each other nowhere. */
-function together(known: Acting, excludes: (a: string, b: string) => boolean): readonly Choice[] {
-  const names = [...new Set(known.cases.filter((c) => c.kind !== "permanent").map((c) => c.name))];
-  const places = (name: string): readonly number[] => known.cases.flatMap((c, i) => (c.name === name ? [i] : []));
-  const choices: Choice[] = [];
-  for (const name of names) for (const i of places(name)) choices.push({ words: name, indices: [i] });
-  if (names.length > 1) {
-    const taken: string[] = [];
-    for (const name of names) if (!taken.some((other) => excludes(name, other))) taken.push(name);
-    const most = Math.max(...taken.map((name) => places(name).length));
-    if (taken.length > 1) {
-      for (let place = 0; place < most; place += 1) {
-        const indices = taken.map((name) => places(name)[Math.min(place, places(name).length - 1)] ?? 0);
-        choices.push({ words: taken.join(" + "), indices });
-      }
-    }
+interface Choices {
+  /** Each variable case alone, then every fullest set. */
+  readonly all: readonly Choice[];
+  /** Sets to which no further variable case can be added, at least one for each case. */
+  readonly fullest: readonly Choice[];
+  readonly accidental: readonly Choice[];
+}
+
+/** Sets of cases that may act together. */
+function together(known: Acting, excludes: (a: string, b: string) => boolean): Choices {
+  const namesOf = (kind: Acting["cases"][number]["kind"]): readonly string[] => [
+    ...new Set(known.cases.filter((c) => c.kind === kind).map((c) => c.name)),
+  ];
+  const places = new Map<string, number[]>();
+  for (const [i, c] of known.cases.entries()) places.set(c.name, [...(places.get(c.name) ?? []), i]);
+  const choose = (names: readonly string[]): Choice[] => {
+    const most = names.reduce((count, name) => Math.max(count, places.get(name)?.length ?? 0), 0);
+    return Array.from({ length: most }, (_, place) => ({
+      names,
+      indices: names.map((name) => places.get(name)?.[Math.min(place, (places.get(name)?.length ?? 1) - 1)] ?? 0),
+    }));
+  };
+  const names = namesOf("variable");
+  const sets = new Map<string, readonly string[]>();
+  for (const seed of names) {
+    const taken = [seed];
+    for (const name of names) if (name !== seed && !taken.some((other) => excludes(name, other))) taken.push(name);
+    const inOrder = names.filter((name) => taken.includes(name));
+    sets.set(JSON.stringify(inOrder), inOrder);
   }
-  return choices;
+  const alone = names.flatMap((name) => choose([name]));
+  const several = [...sets.values()].filter((set) => set.length > 1).flatMap(choose);
+  const single = [...sets.values()].filter((set) => set.length === 1).flatMap(choose);
+  return {
+    all: [...alone, ...several],
+    fullest: [...single, ...several],
+    accidental: namesOf("accidental").flatMap((name) => choose([name])),
+  };
 }
 
 /** Load cases as the solver takes them, and all combinations that the rules look at. */
@@ -136,22 +159,18 @@ export const combinations = defineFact<
     const excludes = (a: string, b: string): boolean =>
       frame.cases.some((c) => (c.id === a && c.excludes.includes(b)) || (c.id === b && c.excludes.includes(a)));
     const choices = together(known, excludes);
+    const full = choices.fullest[choices.fullest.length - 1];
     const all: Combined[] = [];
     const factors = (g: number, q: number, choice: Choice | undefined): number[] => {
       const list = new Array<number>(cases.length).fill(0);
       for (const i of permanent) list[i] = g;
-      for (const i of choice?.indices ?? []) list[i] = known.cases[i]?.kind === "accidental" ? 1 : q;
+      for (const i of choice?.indices ?? []) list[i] = q;
       return list;
     };
     const words = (g: string, q: string, choice: Choice | undefined): string =>
-      choice
-        ? `${g}self-weight + ${choice.words
-            .split(" + ")
-            .map((w) => `${q}${w}`)
-            .join(" + ")}`
-        : `${g}self-weight`;
+      [`${g}self-weight`, ...(choice?.names ?? []).map((name) => `${q}${name}`)].join(" + ");
     const slope = OUT_OF_PLUMB + frame.floor.slope;
-    for (const choice of choices.length > 0 ? choices : [undefined]) {
+    for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
       const own = factors(1, 1, choice);
       const across = pushes(cases, own);
       all.push({ name: words("", "", choice), kind: "service", factors: own, sideways: across });
@@ -169,16 +188,27 @@ export const combinations = defineFact<
         });
       }
     }
-    const full = choices[choices.length - 1];
-    for (const side of SIDES) {
-      const leaning = factors(PERMANENT, BESIDE, full);
-      leaning[pushAt + side.axis] = side.sign * VARIABLE * LEAN;
+    for (const choice of choices.accidental) {
+      const rare = factors(1, ACCOMPANYING, full);
+      for (const i of choice.indices) rare[i] = 1;
       all.push({
-        name: `${words(`${PERMANENT} `, `${BESIDE} `, full)} + ${VARIABLE} a person leaning along ${side.words}`,
+        name: `${words("", `${ACCOMPANYING} `, full)} + ${choice.names.join(" + ")} by accident`,
         kind: "strength",
-        factors: leaning,
-        sideways: true,
+        factors: rare,
+        sideways: pushes(cases, rare),
       });
+    }
+    for (const side of SIDES) {
+      for (const choice of choices.fullest.length > 0 ? choices.fullest : [undefined]) {
+        const leaning = factors(PERMANENT, BESIDE, choice);
+        leaning[pushAt + side.axis] = side.sign * VARIABLE * LEAN;
+        all.push({
+          name: `${words(`${PERMANENT} `, `${BESIDE} `, choice)} + ${VARIABLE} a person leaning along ${side.words}`,
+          kind: "strength",
+          factors: leaning,
+          sideways: true,
+        });
+      }
       // A light frame lifts off its feet when pushed empty; laden it shows how stiff it is.
       for (const choice of full ? [undefined, full] : [undefined]) {
         const pushed = factors(1, 1, choice);

@@ -1,0 +1,71 @@
+import { describe, expect, it } from "vitest";
+import { acting } from "../../src/facts/acting.ts";
+import { combinations } from "../../src/facts/combinations.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { gantry } from "../rules/gantry.ts";
+import { known } from "./known.ts";
+
+function loaded(cases: NonNullable<FrameFile["cases"]>, ...names: readonly string[]): FrameFile {
+  const file = gantry();
+  file.loads = names.map((name) => ({ case: name, on: "front", force: 100 }));
+  file.cases = cases;
+  return file;
+}
+
+const namesOf = (file: FrameFile, kind: string): readonly string[] =>
+  known(combinations, file)
+    .all.filter((c) => c.kind === kind)
+    .map((c) => c.name);
+
+describe("combinations", () => {
+  it("take one case as it is, with the factors of EN 1990, out of plumb four ways, and with a person leaning", () => {
+    const file = loaded([], "goods");
+    expect(namesOf(file, "service")).toEqual(["self-weight + goods"]);
+    const strong = "1.35 self-weight + 1.5 goods";
+    expect(namesOf(file, "strength")).toEqual([
+      strong,
+      ...["+x", "-x", "+y", "-y"].map((side) => `${strong}, out of plumb along ${side}`),
+      ...["+x", "-x", "+y", "-y"].map((side) => `1.35 self-weight + 1.05 goods + 1.5 a person leaning along ${side}`),
+    ]);
+    const { all } = known(combinations, file);
+    // Cases: weight, goods, both laid over along x, both along y, a unit push along x and along y.
+    expect(all[1]?.factors).toEqual([1.35, 1.5, 0, 0, 0, 0, 0, 0]);
+    expect(all[2]?.factors).toEqual([1.35, 1.5, 1.35 / 200, 1.5 / 200, 0, 0, 0, 0]);
+    expect(all[5]?.factors).toEqual([1.35, 1.5, 0, 0, -1.35 / 200, -1.5 / 200, 0, 0]);
+    expect(all.find((c) => c.name.endsWith("leaning along -y"))?.factors).toEqual([1.35, 1.05, 0, 0, 0, 0, 0, -375]);
+  });
+
+  it("of cases that exclude each other cover every fullest set, and none with both", () => {
+    const file = loaded(
+      [{ id: "snow" }, { id: "summer", excludes: ["snow"] }, { id: "goods" }],
+      "snow",
+      "summer",
+      "goods",
+    );
+    expect(namesOf(file, "service")).toEqual([
+      "self-weight + goods",
+      "self-weight + snow",
+      "self-weight + summer",
+      "self-weight + goods + snow",
+      "self-weight + goods + summer",
+    ]);
+  });
+
+  it("try a roaming load at five places, one at a time", () => {
+    const file = loaded([], "goods");
+    file.loads = [{ case: "goods", on: "front", force: 100, at: "worst" }];
+    expect(known(acting, file).cases.filter((c) => c.name === "goods")).toHaveLength(5);
+    const service = known(combinations, file).all.filter((c) => c.kind === "service");
+    expect(service.map((c) => c.factors.slice(0, 6))).toEqual(
+      [0, 1, 2, 3, 4].map((place) => [1, ...[0, 1, 2, 3, 4].map((i) => (i === place ? 1 : 0))]),
+    );
+  });
+
+  it("take accidents for strength alone, at their own size beside 0.8 of what else may stand there (EN 1990, 6.4.3.3)", () => {
+    const file = loaded([{ id: "goods" }, { id: "bump", kind: "accidental" }], "goods", "bump");
+    expect(namesOf(file, "service")).toEqual(["self-weight + goods"]);
+    const found = known(combinations, file).all.find((c) => c.name.includes("bump"));
+    expect(found?.name).toBe("self-weight + 0.8 goods + bump by accident");
+    expect(found?.factors.slice(0, 3)).toEqual([1, 1, 0.8]);
+  });
+});
