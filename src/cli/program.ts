@@ -4,6 +4,7 @@ import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
 import { registerRules } from "./commands/rules.ts";
 import { registerStart } from "./commands/start.ts";
+import { registerStatics } from "./commands/statics.ts";
 import type { Context } from "./context.ts";
 
 /** The command line: one file per command; words in, exit code out. */
@@ -28,5 +29,6 @@ export function buildProgram(context: Context): Command {
   registerHouse(program, context);
   registerCuts(program, context);
   registerStart(program, context);
+  registerStatics(program, context);
   return program;
 }

@@ -6,7 +6,8 @@ import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
 import { type Combined, combinations } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
-import { footing } from "./footing.ts";
+import { type Foothold, footing } from "./footing.ts";
+import { reactionAt, type Wrench } from "./free-body.ts";
 import { type Bound, bounds } from "./joint-stiffness.ts";
 import { type LooseMotion, namedMotions } from "./loose-motion.ts";
 import { type Feet, solverModel } from "./solver-model.ts";
@@ -23,6 +24,8 @@ export interface View {
   link(i: number): readonly [number, number, number, number, number, number];
   /** Push of foothold `i` on the frame, N. */
   foot(i: number): number;
+  /** Force and moment of the floor on the frame at foothold `i`, global. */
+  reaction(i: number): Wrench;
   /** Displacement of a node of the structure, global, m. */
   moved(node: number): readonly [number, number, number];
 }
@@ -56,6 +59,7 @@ function viewOf(
   combination: Combined,
   bound: Bound,
   piecesOf: (bar: string) => readonly number[],
+  feet: readonly Foothold[],
   contactOf: readonly (number | undefined)[],
 ): View {
   const forces = new Map<string, InternalForces | undefined>();
@@ -86,6 +90,11 @@ function viewOf(
     foot(i) {
       const contact = contactOf[i];
       return contact === undefined ? 0 : (state.contacts[contact]?.push ?? 0);
+    },
+    reaction(i) {
+      const foot = feet[i];
+      if (!foot) throw new RangeError(`foothold ${i} does not exist`);
+      return reactionAt(solution, state, foot);
     },
     moved(node) {
       const u = state.displacements;
@@ -120,7 +129,8 @@ export const response = defineFact<
         );
         for (const [i, combination] of wanted.entries()) {
           const state = solution.states[i];
-          if (state?.kind === "solved") views.push(viewOf(solution, i, combination, bound, known.piecesOf, contactOf));
+          if (state?.kind === "solved")
+            views.push(viewOf(solution, i, combination, bound, known.piecesOf, feet, contactOf));
           // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
           else if (!combination.sideways || state?.kind === "unsettled") {
             const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";
