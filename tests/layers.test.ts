@@ -18,7 +18,7 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   drawing: ["facts", "model"],
   house: ["rules", "criteria", "model"],
   inspection: ["cures", "drawing", "rules", "criteria", "house", "facts", "model"],
-  report: ["inspection", "drawing", "house", "rules", "criteria", "model"],
+  report: ["inspection", "drawing", "house", "rules", "criteria", "facts", "model"],
   host: ["report", "inspection", "house", "rules", "criteria", "model"],
   cli: ["host", "report", "inspection", "house", "rules", "cures", "criteria", "drawing", "facts", "model"],
   // The library's entry points: what a team writes rules with.

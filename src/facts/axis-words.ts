@@ -1,4 +1,5 @@
 import { dot, type Vec3 } from "../geometry/vector.ts";
+import { inTube, type Tube } from "./tubes.ts";
 
 /** Within this cosine (2°) a direction is called by the axis it follows. */
 const ALONG = Math.cos((2 * Math.PI) / 180);
@@ -14,4 +15,10 @@ export function directionWords(direction: Vec3): string {
 /** Whether two directions lie along each other, either way. */
 export function sameLine(a: Vec3, b: Vec3): boolean {
   return Math.abs(dot(a, b)) > ALONG;
+}
+
+/** Whether a line runs inside a bar along its length: a turn about it is the bar rolling. */
+export function runsAlong(tube: Tube, direction: Vec3, point: Vec3): boolean {
+  const [, y, z] = inTube(tube, point);
+  return sameLine(direction, tube.axes.x) && Math.abs(y) < 2 * tube.half.y && Math.abs(z) < 2 * tube.half.z;
 }

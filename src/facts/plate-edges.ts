@@ -5,7 +5,7 @@ import { placements } from "./placements.ts";
 
 /** A hole of a joining plate and its distance from the plate's nearest edge, m. */
 export interface PlateEdge {
-  readonly connector: Ref<"connector">;
+  readonly screw: Ref<"screw">;
   readonly hole: string;
   readonly diameter: number;
   readonly distance: number;
@@ -17,16 +17,17 @@ export const plateEdges = defineFact<readonly PlateEdge[], { placements: typeof 
   needs: { placements },
   compute({ placements: placed }) {
     const list: PlateEdge[] = [];
-    for (const { ref, part, screws } of placed.connectors) {
+    for (const { part, screws } of placed.connectors) {
       if (part.kind !== "plate") continue;
       for (const hole of part.holes) {
-        if (!screws.some((screw) => screw.hole === hole.id)) continue;
+        const screw = screws.find((placed) => placed.hole === hole.id);
+        if (!screw) continue;
         let distance = Infinity;
         for (const [i, a] of part.outline.entries()) {
           const b = part.outline[(i + 1) % part.outline.length];
           if (b) distance = Math.min(distance, distanceToEdge(hole.at, a, b));
         }
-        list.push({ connector: ref, hole: hole.id, diameter: hole.diameter, distance });
+        list.push({ screw: screw.ref, hole: hole.id, diameter: hole.diameter, distance });
       }
     }
     return list;

@@ -114,7 +114,14 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
 
   const place = placing(document, origins, frame);
   problems.push(...unansweredQuestions(frame, place));
-  problems.push(...strangeCriteria(frame, house.rules, (pointer) => document.place(pointer)));
+  problems.push(
+    ...strangeCriteria(
+      frame,
+      house.rules,
+      (pointer) => document.place(pointer),
+      (at) => origins.originOf(at).pointer,
+    ),
+  );
   if (problems.some((problem) => problem.weight === "error")) return { report: unread(file, reading, problems) };
 
   const limits = new Limits(frame, house);

@@ -74,13 +74,17 @@ export class Limits {
   ): { meant: Meant; basis: string; from: Source } | undefined {
     const found = meant(setting.value, criterion.quantity, this.frame.units);
     if ("found" in found) {
-      this.bad.push({
-        name: criterion.name,
-        where,
-        found: found.found,
-        expected: found.expected,
-        ...(part ? { part } : {}),
-      });
+      const said = this.bad.some(
+        (bad) => bad.name === criterion.name && bad.where === where && bad.part?.id === part?.id,
+      );
+      if (!said)
+        this.bad.push({
+          name: criterion.name,
+          where,
+          found: found.found,
+          expected: found.expected,
+          ...(part ? { part } : {}),
+        });
       return undefined;
     }
     return { meant: found, from: where, basis: setting.basis ?? NO_BASIS };

@@ -9,8 +9,8 @@ import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
 import type { AnyRule } from "../rules/shape/rule.ts";
 import { givenFor } from "./given-for.ts";
 import { inspectFile } from "./inspect-file.ts";
-import { type StockBytes, stockInForce } from "./stock-in-force.ts";
 import { Limits } from "./limits.ts";
+import { type StockBytes, stockInForce } from "./stock-in-force.ts";
 
 /** What a row expects of one finding: which part, which message, and the measured value in SI where it measures. */
 export interface ExpectedFinding {

@@ -22,26 +22,33 @@ export function unansweredQuestions(frame: Frame, place: (at: Ref) => Place): re
   }));
 }
 
-/** Criteria that a frame sets and no rule in force knows. */
+/** Criteria that a frame or one of its parts sets and no rule in force knows. */
 export function strangeCriteria(
   frame: Frame,
   rules: readonly AnyRule[],
   place: (pointer: string) => Place,
+  pointerOf: (at: Ref) => string,
 ): readonly Problem[] {
   const known = new Map<string, Criterion>();
   for (const rule of rules) for (const criterion of Object.values(rule.criteria)) known.set(criterion.name, criterion);
+  const holders = [
+    { criteria: frame.criteria, pointer: "" },
+    ...[...frame.bars, ...frame.panels].map((part) => ({ criteria: part.criteria, pointer: pointerOf(part.ref) })),
+  ];
   const problems: Problem[] = [];
-  for (const name of frame.criteria.keys()) {
-    if (known.has(name)) continue;
-    const close = nearest(name, [...known.keys()]);
-    problems.push({
-      code: "unknown-criterion",
-      weight: "error",
-      place: place(pointerTo("/criteria", name)),
-      found: `criterion "${name}"`,
-      expected: "a criterion of a rule in force; `trysquare rules` lists them",
-      ...(close ? { mend: `did you mean "${close}"?` } : {}),
-    });
+  for (const { criteria, pointer } of holders) {
+    for (const name of criteria.keys()) {
+      if (known.has(name)) continue;
+      const close = nearest(name, [...known.keys()]);
+      problems.push({
+        code: "unknown-criterion",
+        weight: "error",
+        place: place(pointerTo(`${pointer}/criteria`, name)),
+        found: `criterion "${name}"`,
+        expected: "a criterion of a rule in force; `trysquare rules` lists them",
+        ...(close ? { mend: `did you mean "${close}"?` } : {}),
+      });
+    }
   }
   return problems;
 }

@@ -77,7 +77,7 @@ export const rule = defineRule({
     for (const plate of plates) {
       const distance = si(plate.distance, "length");
       yield say.plate(
-        plate.connector,
+        plate.screw,
         { hole: plate.hole, distance },
         { measured: distance, limit: { ...hole, value: si(hole.value * plate.diameter, "length") } },
       );

@@ -1,4 +1,4 @@
-import { directionWords, sameLine } from "../facts/axis-words.ts";
+import { directionWords, runsAlong } from "../facts/axis-words.ts";
 import { loaded } from "../facts/loaded.ts";
 import { tubes } from "../facts/tubes.ts";
 import { turning } from "../facts/turning.ts";
@@ -26,11 +26,11 @@ export const rule = defineRule({
   },
   *inspect({ turning: found, loaded: loads, tubes: bars }, _, say) {
     const turns = new Set(found.parts.flatMap((part) => part.bars));
-    for (const { bars: moving, kind, direction, joints } of found.parts) {
+    for (const { bars: moving, kind, direction, point, joints } of found.parts) {
       const [first] = moving;
       const lead = first === undefined ? undefined : bars.get(first);
       if (!lead) continue;
-      const own = kind === "turn" && moving.length === 1 && sameLine(direction, lead.axes.x);
+      const own = kind === "turn" && moving.length === 1 && runsAlong(lead, direction, point);
       const axis = own ? "its own length" : `an axis along ${directionWords(direction)}`;
       const values = { bars: moving.map((id) => ref("bar", id)), axis, joints: joints.map((id) => ref("joint", id)) };
       if (moving.some((bar) => loads.has(bar))) yield say.loaded(lead.bar.ref, values, false);

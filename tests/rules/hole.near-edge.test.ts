@@ -63,7 +63,7 @@ it("hole.near-edge: 1.5 slot openings for nuts, 1.2 d0 for holes (bolts.en.edge-
       edit: (file) => {
         file.criteria = { "hole-to-edge": 2.2 };
       },
-      finds: Array.from({ length: 5 }, () => ({ at: "tee/1", key: "plate", measured: 0.019 })),
+      finds: Array.from({ length: 5 }, (_, i) => ({ at: `tee/1/h${i + 1}`, key: "plate", measured: 0.019 })),
     },
   ]);
   expect(wrong).toEqual([]);
