@@ -2,6 +2,7 @@ import { prepareFrame } from "../mechanics/frame.ts";
 import type { Deflections, InternalForces } from "../mechanics/member/fields.ts";
 import { concatenate, type Piecewise } from "../mechanics/piecewise.ts";
 import { memberDeflections, memberForces, solvedState } from "../mechanics/results.ts";
+import { bucklingModes } from "../mechanics/stability/buckling.ts";
 import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
 import { type Combined, combinations } from "./combinations.ts";
@@ -28,6 +29,16 @@ export interface View {
   reaction(i: number): Wrench;
   /** Displacement of a node of the structure, global, m. */
   moved(node: number): readonly [number, number, number];
+  /** The first way in which the frame buckles as a whole; undefined where nothing is pressed. Costs an eigenvalue problem. */
+  buckling(): BucklingMode | undefined;
+}
+
+/** How a frame buckles. */
+export interface BucklingMode {
+  /** By this factor all axial forces may grow before it does (α_cr). */
+  readonly factor: number;
+  /** Displacement of a node of the structure, the largest of them 1. */
+  moved(node: number): readonly [number, number, number];
 }
 
 /** What the frame does under its loads; or why that cannot be said. */
@@ -53,6 +64,18 @@ function joined<K extends string>(
   return made as Record<K, Piecewise>;
 }
 
+function translation(u: Float64Array, node: number): readonly [number, number, number] {
+  return [u[6 * node] ?? 0, u[6 * node + 1] ?? 0, u[6 * node + 2] ?? 0];
+}
+
+/** @throws Error where the contacts of a solved state leave a mechanism: then the solver contradicts itself. */
+function firstBuckling(solution: Solution, index: number): BucklingMode | undefined {
+  const found = bucklingModes(solution, index, 1);
+  if (found.kind === "mechanism") throw new Error("a frame in equilibrium was found free to move");
+  const [first] = found.modes;
+  return first && { factor: first.lambda, moved: (node) => translation(first.displacements, node) };
+}
+
 function viewOf(
   solution: Solution,
   index: number,
@@ -65,6 +88,7 @@ function viewOf(
   const forces = new Map<string, InternalForces | undefined>();
   const deflected = new Map<string, Deflections | undefined>();
   const state = solvedState(solution, index);
+  let mode: { readonly is: BucklingMode | undefined } | undefined;
   return {
     combination,
     bound,
@@ -97,8 +121,11 @@ function viewOf(
       return reactionAt(solution, state, foot);
     },
     moved(node) {
-      const u = state.displacements;
-      return [u[6 * node] ?? 0, u[6 * node + 1] ?? 0, u[6 * node + 2] ?? 0];
+      return translation(state.displacements, node);
+    },
+    buckling() {
+      mode ??= { is: firstBuckling(solution, index) };
+      return mode.is;
     },
   };
 }

@@ -10,12 +10,14 @@ import { rule as barWeakHole } from "./bar.weak-hole.ts";
 import { rule as boreClash } from "./bore.clash.ts";
 import { rule as endBare } from "./end.bare.ts";
 import { rule as endRaw } from "./end.raw.ts";
+import { rule as frameBuckles } from "./frame.buckles.ts";
 import { rule as frameLoose } from "./frame.loose.ts";
 import { rule as frameSways } from "./frame.sways.ts";
 import { rule as frameTips } from "./frame.tips.ts";
 import { rule as holeNearEdge } from "./hole.near-edge.ts";
 import { rule as jointGap } from "./joint.gap.ts";
 import { rule as jointHung } from "./joint.hung.ts";
+import { rule as jointSlips } from "./joint.slips.ts";
 import { rule as jointTurns } from "./joint.turns.ts";
 import { rule as loadNone } from "./load.none.ts";
 import { rule as nutClash } from "./nut.clash.ts";
@@ -32,6 +34,7 @@ export const builtInRules: readonly AnyRule[] = [
   barSags,
   barTwists,
   barWeakHole,
+  frameBuckles,
   frameLoose,
   frameSways,
   frameTips,
@@ -39,6 +42,7 @@ export const builtInRules: readonly AnyRule[] = [
   holeNearEdge,
   jointGap,
   jointHung,
+  jointSlips,
   jointTurns,
   screwMisfit,
   slotMismatched,

@@ -1,0 +1,78 @@
+import { amplifier } from "../mechanics/design/second-order.ts";
+import type { Combined } from "./combinations.ts";
+import { defineFact } from "./fact.ts";
+import { footing } from "./footing.ts";
+import type { Bound } from "./joint-stiffness.ts";
+import { type BucklingMode, response, type View } from "./response.ts";
+
+export interface Stability {
+  /** The strength combination nearest to buckling the frame, with typical joints; undefined where nothing is pressed. */
+  readonly governing: { readonly view: View; readonly mode: BucklingMode } | undefined;
+  /** α_cr of that combination with the other joint stiffnesses. */
+  readonly others: ReadonlyMap<Bound, number>;
+  /**
+   * By how much sway and its moments grow in a strength combination because the axial forces follow the sway: 1 where α_cr
+   * is 10 or more, 1/(1 − 1/α_cr) below, Infinity at 1. For combinations without an eigenvalue of their own the least one counts.
+   */
+  amplification(combination: Combined): number;
+}
+
+/** EN 1993-1-1:2005 and EN 1999-1-1:2007, 5.2.1: from this α_cr on a first-order analysis will do. */
+const FIRST_ORDER = 10;
+/** Combinations looked at for each of two measures, total weight and the hardest pressed foot. */
+const LOOKED_AT = 2;
+
+/** The part of a combination that presses: what it is when the frame stands in plumb. */
+const pressing = ({ name }: Combined): string => name.replace(/(, out of plumb)? along .*$/, "");
+
+/** The heaviest views by a measure. */
+function heaviest(views: readonly View[], measure: (view: View) => number): readonly View[] {
+  return [...views].sort((a, b) => measure(b) - measure(a)).slice(0, LOOKED_AT);
+}
+
+/**
+ * Stability of the whole frame under the combinations that press it most, with its feet held by friction: a buckling analysis
+ * of each (Timoshenko and Gere, ch. 2), bars cut finely enough that those which bow by themselves are found too.
+ */
+export const stability = defineFact<Stability, { response: typeof response; footing: typeof footing }>({
+  id: "stability",
+  needs: { response, footing },
+  compute({ response: found, footing: feet }) {
+    const views = found.kind === "solved" ? found.views : [];
+    const standing = views.filter(
+      ({ combination: c, bound }) => c.kind === "strength" && c.sideways && bound === "typical",
+    );
+    // Four ways out of plumb press alike: one of them stands for all.
+    const alike = new Map<string, View>();
+    for (const view of standing) {
+      const name = pressing(view.combination);
+      if (!alike.has(name)) alike.set(name, view);
+    }
+    const pushes = new Map([...alike.values()].map((view) => [view, feet.map((_, i) => view.foot(i))]));
+    const total = (view: View): number => (pushes.get(view) ?? []).reduce((sum, push) => sum + push, 0);
+    const most = (view: View): number => (pushes.get(view) ?? []).reduce((a, b) => Math.max(a, b), 0);
+    const chosen = new Set([...heaviest([...alike.values()], total), ...heaviest([...alike.values()], most)]);
+    const factors = new Map<string, number>();
+    let governing: Stability["governing"];
+    for (const view of chosen) {
+      const mode = view.buckling();
+      factors.set(pressing(view.combination), mode?.factor ?? Infinity);
+      if (mode && (!governing || mode.factor < governing.mode.factor)) governing = { view, mode };
+    }
+    const others = new Map<Bound, number>();
+    for (const view of views) {
+      if (!governing || view.bound === "typical" || view.combination !== governing.view.combination) continue;
+      others.set(view.bound, view.buckling()?.factor ?? Infinity);
+    }
+    const least = governing?.mode.factor ?? Infinity;
+    return {
+      governing,
+      others,
+      amplification: (combination) => {
+        if (combination.kind !== "strength") return 1;
+        const factor = factors.get(pressing(combination)) ?? least;
+        return factor >= FIRST_ORDER ? 1 : amplifier(factor);
+      },
+    };
+  },
+});
