@@ -19,6 +19,11 @@ function messageString(template: string): string {
   return template.replace(SLOT, (_, name: string) => `{${slots.indexOf(name)}}`);
 }
 
+/** A sentence ends with a full stop (SARIF readers ask for it). */
+function sentenceEnd(text: string): string {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
+}
+
 function describe(card: RuleCard): string {
   const limits = card.criteria.map(({ about, standard, basis }) => `${about}: ${standard} (${basis})`);
   return [`${card.title}.`, ...limits.map((limit) => `${limit}.`)].join(" ").slice(0, DESCRIPTION_UNITS);
@@ -40,7 +45,8 @@ function markdownHelp(card: RuleCard): string {
 /** A rule in force as a reportingDescriptor. */
 export function ruleDescriptor(card: RuleCard): object {
   const messageStrings: Record<string, { readonly text: string }> = {};
-  for (const [key, { text }] of Object.entries(card.messages)) messageStrings[key] = { text: messageString(text) };
+  for (const [key, { text }] of Object.entries(card.messages))
+    messageStrings[key] = { text: sentenceEnd(messageString(text)) };
   const description = plainWords(describe(card));
   return {
     id: card.id,
