@@ -3,6 +3,7 @@ import { registerCuts } from "./commands/cuts.ts";
 import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
 import { registerRules } from "./commands/rules.ts";
+import { registerSection } from "./commands/section.ts";
 import { registerStart } from "./commands/start.ts";
 import { registerStatics } from "./commands/statics.ts";
 import type { Context } from "./context.ts";
@@ -28,6 +29,7 @@ export function buildProgram(context: Context): Command {
   registerRules(program, context);
   registerHouse(program, context);
   registerCuts(program, context);
+  registerSection(program, context);
   registerStart(program, context);
   registerStatics(program, context);
   return program;
