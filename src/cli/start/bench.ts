@@ -12,7 +12,7 @@ export const bench: Kind = {
   article: "a bench",
   ranges: ({ pitch: p, firm }, height) => ({
     length: [Math.max(15 * p, 2 * INSET * p + STEADY * height), 100 * p],
-    depth: [Math.max(10 * p, p + STEADY * height), 28 * firm * p],
+    depth: [Math.max(10 * p, p + STEADY * height), 26 * firm * p],
     height: [13 * p, 40 * firm * p],
   }),
   draw({ series, profile, length, depth, height }) {

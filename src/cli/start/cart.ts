@@ -3,7 +3,9 @@ import type { Series } from "./series.ts";
 
 /** In widths of the profile. */
 const BASE = 2.5;
-const FIRST_CROSS = 3;
+/** The posts stand in by room for a bracket on their outer side. */
+const INSET = 2.5;
+const FIRST_CROSS = INSET + 2.5;
 const FIRST_TOP_CROSS = 2.5;
 const CROSS_SPACING = 15;
 const HANDLE = 6;
@@ -20,16 +22,18 @@ export const cart: Kind = {
   ranges: (series, height) => {
     const p = series.pitch;
     const least = casterHeight(series) + 11 * p;
+    // Nothing but the brackets at the tops of its posts keeps a cart from swaying: the smallest profiles are too light for one.
+    if (series.firm < 1) return undefined;
     return {
-      length: [Math.max(12 * p, p + STEADY * height), 34 * p],
-      depth: [Math.max(9 * p, p + STEADY * height), 22 * series.firm * p],
-      height: [least, least + 20 * series.firm * p],
+      length: [Math.max(15 * p, 2 * INSET * p + STEADY * height), 22 * p],
+      depth: [Math.max(9 * p, p + STEADY * height), 13 * p],
+      height: [least, least + 7 * p],
     };
   },
   draw({ series, profile, length, depth, height }) {
     const p = series.pitch;
     const foot = casterHeight(series);
-    const [left, right, front, back] = [p / 2, length - p / 2, p / 2, depth - p / 2];
+    const [left, right, front, back] = [INSET * p, length - INSET * p, p / 2, depth - p / 2];
     const top = height - series.boardThickness - p / 2;
     const low = foot + BASE * p;
     const grip = top + HANDLE * p;
@@ -67,15 +71,12 @@ export const cart: Kind = {
       kits: {
         level: brackets(series, ["above", "below"]),
         sides: brackets(series, ["+x", "-x"]),
-        "seat-left": longBracket(series, "+x"),
-        "seat-right": longBracket(series, "-x"),
         "grip-front": longBracket(series, "+y"),
         "grip-back": longBracket(series, "-y"),
       },
       bars: [...posts, ...base, ...crosses, ...rails, ...topCrosses, ...handle],
       joints: [
-        { bars: ["post-1", "post-4"], ends: "to", by: "seat-left" },
-        { bars: ["post-2", "post-3"], ends: "to", by: "seat-right" },
+        { bars: ids(posts), ends: "to", by: "sides" },
         { bars: ids(base), by: "level" },
         { bars: ids([...crosses, ...topCrosses]), by: "sides" },
         { bars: ["handle-1", "handle-2"], ends: "from", by: "sides" },

@@ -1,0 +1,115 @@
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { Range } from "../../src/cli/start/drawing.ts";
+import { KINDS, type KindName } from "../../src/cli/start/kinds.ts";
+import { frameText } from "../../src/cli/start/layout.ts";
+import { wishOf } from "../../src/cli/start/order.ts";
+import { SERIES, type Series } from "../../src/cli/start/series.ts";
+import { isFrameFile } from "../../src/model/validate.ts";
+import { inspectText } from "../demo/inspect-demo.ts";
+import { makePlace, type Place } from "./run.ts";
+
+const KIND_NAMES = Object.keys(KINDS) as KindName[];
+
+/** Shares of the range of length, depth and height. */
+const SHARES = [
+  [0, 0, 0],
+  [1, 1, 1],
+  [0.5, 0.5, 0.5],
+  [1, 0, 0],
+  [0, 1, 0],
+] as const;
+
+function within([least, greatest]: Range, share: number, { units }: Series): number {
+  const step = units === "mm-N-kg" ? 1 : 0.25;
+  const [low, high] = [Math.ceil(least / step - 1e-6), Math.floor(greatest / step + 1e-6)];
+  return Math.round(low + (high - low) * share) * step;
+}
+
+const cases = KIND_NAMES.flatMap((name) =>
+  SERIES.flatMap((series) => {
+    const { kind, usual } = KINDS[name];
+    const first = kind.ranges(series, usual[series.units][2]);
+    if (first === undefined) return [];
+    return SHARES.flatMap(([l, d, h]) => {
+      const height = within(first.height, h, series);
+      const ranges = kind.ranges(series, height) ?? first;
+      return series.profiles.slice(-1).map((profile) => ({
+        name,
+        profile,
+        units: series.units,
+        length: String(within(ranges.length, l, series)),
+        depth: String(within(ranges.depth, d, series)),
+        height: String(height),
+      }));
+    });
+  }),
+);
+
+describe("a frame that start draws", () => {
+  it.each(cases)("comes out accept without a finding: $name of $profile, $length x $depth x $height", (order) => {
+    const { kind, usual } = KINDS[order.name];
+    const text = frameText(order.units, kind.draw(wishOf(kind, usual, order)));
+    expect(isFrameFile(JSON.parse(text))).toBe(true);
+    const report = inspectText(order.name, text);
+    expect(report.problems).toEqual([]);
+    expect(report.findings).toEqual([]);
+    expect(report.undecided).toEqual([]);
+    expect(report).toMatchObject({ verdict: "accept", complete: true });
+  });
+
+  it("has one part a line", () => {
+    const { kind, usual } = KINDS.bench;
+    const text = frameText("mm-N-kg", kind.draw(wishOf(kind, usual, { units: "mm-N-kg" })));
+    const { bars } = JSON.parse(text) as { bars: { id: string }[] };
+    const lines = text.split("\n");
+    for (const { id } of bars) expect(lines.filter((line) => line.startsWith(`    { "id": "${id}", `))).toHaveLength(1);
+  });
+});
+
+describe("trysquare start", () => {
+  let place: Place;
+  beforeAll(async () => {
+    place = await makePlace("real");
+  });
+  afterAll(() => place.remove());
+
+  it.each(KIND_NAMES)("writes a %s that inspect accepts", async (name) => {
+    expect((await place.run(["start", name, "--to", `${name}.frame.json`])).code).toBe(0);
+    expect((await place.run(["inspect", `${name}.frame.json`, "--gate", "note"])).code).toBe(0);
+    expect((await place.run(["start", name])).stdout).toBe(
+      readFileSync(join(place.folder, `${name}.frame.json`), "utf8"),
+    );
+  });
+
+  it("reads sizes with units of their own", async () => {
+    const { stdout } = await place.run(["start", "bench", "--length", "2 m"]);
+    expect(stdout).toContain('"to": [2000, 20, 862]'); // 900 mm less an 18 mm board and half a 40 mm bar
+  });
+
+  it("replaces no file", async () => {
+    place.write("mine.frame.json", "mine");
+    const { code, stderr } = await place.run(["start", "cart", "--to", "mine.frame.json"]);
+    expect(code).toBe(2);
+    expect(stderr).toContain("mine.frame.json is there already");
+    expect(readFileSync(join(place.folder, "mine.frame.json"), "utf8")).toBe("mine");
+  });
+
+  it.each([
+    ["a kind it does not draw", ["desk"], "bench, guard, cart, rack"],
+    ["a length too short", ["bench", "--length", "100"], "has a length from"],
+    ["a length beyond reason", ["rack", "--length", "1e9"], "has a length from"],
+    ["a decimal comma", ["bench", "--length", "1,5 m"], 'write "1.5 m"'],
+    ["a profile of the other units", ["bench", "--profile", "1.5x1.5-5/16"], "--units in-lbf-lb"],
+    ["a double profile", ["bench", "--profile", "40x80-8"], "single profiles"],
+    ["a profile too light for the kind", ["guard", "--profile", "30x30-6"], "too light for a guard"],
+    ["units nobody has", ["bench", "--units", "furlong"], "in-lbf-lb"],
+  ])("refuses %s", async (_, words, told) => {
+    const { code, stdout, stderr } = await place.run(["start", ...words, "--to", "refused.frame.json"]);
+    expect(code).toBe(2);
+    expect(stdout).toBe("");
+    expect(stderr).toContain(told);
+    expect(existsSync(join(place.folder, "refused.frame.json"))).toBe(false);
+  });
+});
