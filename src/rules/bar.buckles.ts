@@ -5,6 +5,7 @@ import { bucklingUse, columnOf } from "../facts/buckling-use.ts";
 import { worstOfAll } from "../facts/governing.ts";
 import { materials } from "../facts/materials.ts";
 import { response } from "../facts/response.ts";
+import { stability } from "../facts/stability.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -19,9 +20,10 @@ export const rule = defineRule({
   basis: [
     "EN 1999-1-1:2007, 6.3.1: flexural buckling; 6.3.2: lateral-torsional buckling",
     "linear sum of N, My and Mz, on the safe side of EN 1999-1-1:2007, 6.3.3",
+    "sway moments grown by 1 / (1 − 1 / α_cr) of the frame: EN 1999-1-1:2007, 5.2.2",
     "EN 1990:2002, 6.4: strength combinations",
   ],
-  needs: { response, bodies, bracing, materials },
+  needs: { response, bodies, bracing, materials, stability },
   criteria: { factor: memberFactor },
   messages: {
     buckles: {
@@ -30,7 +32,7 @@ export const rule = defineRule({
       measures: "ratio",
     },
   },
-  *inspect({ response: found, bodies: bars, bracing: held, materials: known }, { factor }, say) {
+  *inspect({ response: found, bodies: bars, bracing: held, materials: known, stability: whole }, { factor }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -46,7 +48,9 @@ export const rule = defineRule({
       const column = columnOf(bar.profile, material, holds, given.value);
       const inView = (view: (typeof found.views)[number]) => {
         const forces = view.forces(bar.ref.id);
-        return forces && bucklingUse(forces, column);
+        const growth = whole.amplification(view.combination);
+        // A frame that sways over as a whole is rejected by frame.buckles; its bars are then judged by themselves.
+        return forces && bucklingUse(forces, column, Number.isFinite(growth) ? growth : 1);
       };
       const governed = worstOfAll(found.views, ["strength"], "ratio", (view) => inView(view)?.use);
       const view = found.views.find(
