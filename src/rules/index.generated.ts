@@ -8,8 +8,11 @@ import { rule as barSkewed } from "./bar.skewed.ts";
 import { rule as barTwists } from "./bar.twists.ts";
 import { rule as barWeakHole } from "./bar.weak-hole.ts";
 import { rule as boreClash } from "./bore.clash.ts";
+import { rule as casterUnbraked } from "./caster.unbraked.ts";
 import { rule as endBare } from "./end.bare.ts";
 import { rule as endRaw } from "./end.raw.ts";
+import { rule as footOutOfRange } from "./foot.out-of-range.ts";
+import { rule as footOverloaded } from "./foot.overloaded.ts";
 import { rule as frameBuckles } from "./frame.buckles.ts";
 import { rule as frameLoose } from "./frame.loose.ts";
 import { rule as frameSways } from "./frame.sways.ts";
@@ -17,14 +20,19 @@ import { rule as frameTips } from "./frame.tips.ts";
 import { rule as holeNearEdge } from "./hole.near-edge.ts";
 import { rule as jointGap } from "./joint.gap.ts";
 import { rule as jointHung } from "./joint.hung.ts";
+import { rule as jointLoosens } from "./joint.loosens.ts";
 import { rule as jointSlips } from "./joint.slips.ts";
 import { rule as jointTurns } from "./joint.turns.ts";
+import { rule as jointUnclamped } from "./joint.unclamped.ts";
 import { rule as loadNone } from "./load.none.ts";
 import { rule as nutClash } from "./nut.clash.ts";
+import { rule as nutPullsOut } from "./nut.pulls-out.ts";
 import { rule as screwCrowded } from "./screw.crowded.ts";
 import { rule as screwMisfit } from "./screw.misfit.ts";
+import { rule as screwOvertight } from "./screw.overtight.ts";
 import { rule as slotMismatched } from "./slot.mismatched.ts";
 import { rule as stockMixed } from "./stock.mixed.ts";
+import { rule as tieSlips } from "./tie.slips.ts";
 import type { AnyRule } from "./shape/rule.ts";
 
 /** Every built-in rule, by group, then by id. */
@@ -38,14 +46,22 @@ export const builtInRules: readonly AnyRule[] = [
   frameLoose,
   frameSways,
   frameTips,
+  casterUnbraked,
+  footOutOfRange,
+  footOverloaded,
   boreClash,
   holeNearEdge,
   jointGap,
   jointHung,
+  jointLoosens,
   jointSlips,
   jointTurns,
+  jointUnclamped,
+  nutPullsOut,
   screwMisfit,
+  screwOvertight,
   slotMismatched,
+  tieSlips,
   nutClash,
   screwCrowded,
   stockMixed,

@@ -1,0 +1,85 @@
+import { prepareFrame } from "../mechanics/frame.ts";
+import { solveFrame } from "../mechanics/statics/solve.ts";
+import { bodies } from "./bodies.ts";
+import { combinations } from "./combinations.ts";
+import { defineFact } from "./fact.ts";
+import { type Foothold, footing } from "./footing.ts";
+import type { Bound } from "./joint-stiffness.ts";
+import { response } from "./response.ts";
+import { solverModel } from "./solver-model.ts";
+import { structure } from "./structure.ts";
+
+/** The hardest push of the floor on one foot. */
+export interface FootPush {
+  readonly foot: Foothold;
+  /** N */
+  readonly push: number;
+  readonly combination: string;
+  readonly bound: Bound;
+  /** The foot that stands in a hollow or on a bump then; none: on an even floor. */
+  readonly odd: Foothold | undefined;
+}
+
+/**
+ * Largest push of every foot under loads at their own size: on an even floor with soft, typical and stiff joints, and where
+ * the floor is declared uneven with each foot in turn that much too high or too low, joints stiff. A stiff frame of four
+ * feet then stands on two of them across the corner. Casters that roll are taken on the even floor. Anchored feet are left out: what they bear depends on how they are set.
+ */
+export const footPushes = defineFact<
+  readonly FootPush[],
+  {
+    response: typeof response;
+    footing: typeof footing;
+    structure: typeof structure;
+    bodies: typeof bodies;
+    combinations: typeof combinations;
+  }
+>({
+  id: "foot-pushes",
+  needs: { response, footing, structure, bodies, combinations },
+  compute({ response: found, footing: feet, structure: known, bodies: all, combinations: combined }, frame) {
+    if (found.kind !== "solved") return [];
+    const worst = new Map<Foothold, FootPush>();
+    const note = (candidate: FootPush): void => {
+      if (candidate.push > (worst.get(candidate.foot)?.push ?? -1)) worst.set(candidate.foot, candidate);
+    };
+    const free = feet.filter((foot) => foot.hold !== "anchored");
+    for (const view of found.views) {
+      if (view.combination.kind !== "service") continue;
+      for (const [i, foot] of feet.entries())
+        if (foot.hold !== "anchored")
+          note({ foot, push: view.foot(i), combination: view.combination.name, bound: view.bound, odd: undefined });
+    }
+    const uneven = frame.floor.uneven;
+    // Three feet stand firm on any floor.
+    if (!(uneven > 0) || free.length < 4 || free.every((foot) => foot.hold === "rolling")) return [...worst.values()];
+    const service = combined.all.filter((c) => c.kind === "service");
+    const model = solverModel(known, all, feet, frame.stock, "stiff", "free");
+    for (const [odd, foot] of free.entries()) {
+      for (const gap of [uneven, -uneven]) {
+        const contacts = (model.contacts ?? []).map((contact, c) => (c === odd ? { ...contact, gap } : contact));
+        const solution = solveFrame(
+          prepareFrame({ ...model, contacts }),
+          combined.cases,
+          service.map((c) => c.factors),
+        );
+        for (const [i, combination] of service.entries()) {
+          const state = solution.states[i];
+          if (state?.kind !== "solved") continue;
+          for (const [c, other] of free.entries()) {
+            // Casters rated for rolling are judged by a factor instead.
+            if (other.hold === "rolling") continue;
+            note({
+              foot: other,
+              push: state.contacts[c]?.push ?? 0,
+              combination: combination.name,
+              bound: "stiff",
+              odd: foot,
+            });
+          }
+        }
+      }
+    }
+    return [...worst.values()];
+  },
+});

@@ -1,0 +1,55 @@
+import { defineCriterion, type Limit } from "../criteria/criterion.ts";
+import { defineFact } from "../facts/fact.ts";
+import { standings } from "../facts/standings.ts";
+import { si } from "../model/units/quantity.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const drawn = defineCriterion({
+  name: "foot-gap",
+  quantity: "length",
+  standard: "1 mm",
+  about: "how far the height a foot is set to may differ from where its bar is drawn",
+  basis: "common practice: what a foot is turned by when the frame is levelled",
+});
+
+const floorHeight = defineFact<number>({ id: "floor-height", compute: (_, frame) => frame.floor.z });
+
+export const rule = defineRule({
+  id: "foot.out-of-range",
+  title: "Feet reach the floor within their range",
+  group: "stands",
+  level: "hold",
+  basis: ["geometry: range of the part"],
+  needs: { standings, floorHeight },
+  criteria: { gap: drawn },
+  messages: {
+    short: {
+      text: "carries its bar {height:length} over the floor, more than it reaches",
+      advice: "draw the bar down, or take a longer foot",
+      measures: "length",
+    },
+    long: {
+      text: "carries its bar {height:length} over the floor, less than it takes",
+      advice: "draw the bar higher, or take a shorter foot",
+      measures: "length",
+      sense: "at least",
+    },
+    apart: {
+      text: "is set {gap:length} apart from where its bar ends over the floor",
+      advice: "set the foot to the height of the bar's end, or draw the bar to it",
+      measures: "length",
+    },
+  },
+  *inspect({ standings: feet, floorHeight: floor }, { gap: allowed }, say) {
+    for (const { stand, top } of feet.all) {
+      const height = si(top[2] - floor, "length");
+      const [low, high] = stand.part.raise;
+      const within = (value: typeof low): Limit<"length"> => ({ value, from: "stock", basis: "range of the part" });
+      yield say.short(stand.ref, { height }, { measured: height, limit: within(high) });
+      yield say.long(stand.ref, { height }, { measured: height, limit: within(low) });
+      if (stand.raise === undefined) continue;
+      const gap = si(Math.abs(stand.raise - height), "length");
+      yield say.apart(stand.ref, { gap }, { measured: gap, limit: allowed });
+    }
+  },
+});

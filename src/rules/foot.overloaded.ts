@@ -1,0 +1,62 @@
+import { defineCriterion, type Limit } from "../criteria/criterion.ts";
+import { footPushes } from "../facts/foot-pushes.ts";
+import { footing } from "../facts/footing.ts";
+import { response } from "../facts/response.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { notApplicable, undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const rolling = defineCriterion({
+  name: "rolling-factor",
+  quantity: "ratio",
+  standard: "1.333",
+  about:
+    "by how much more than its share on an even floor a caster must bear, since on a real floor not all wheels carry",
+  basis: "common practice: of four casters count on three",
+});
+
+export const rule = defineRule({
+  id: "foot.overloaded",
+  title: "Feet and casters bear what stands on them",
+  group: "stands",
+  level: "hold",
+  basis: ["statics of the frame on feet that push and do not pull (docs/method)", "common practice"],
+  needs: { response, footPushes, footing },
+  criteria: { rolling },
+  messages: {
+    overloaded: {
+      text: "bears {push:force}{floor:word}",
+      advice: "take a stronger foot or caster, add another, or spread the weight",
+      measures: "force",
+    },
+  },
+  *inspect({ response: found, footPushes: pushes, footing: feet }, { rolling: factor }, say) {
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    for (const foot of feet) {
+      const worst = pushes.find((push) => push.foot === foot);
+      if (foot.capacity === undefined) yield notApplicable(foot.ref, "the bar itself stands on the floor");
+      else if (!worst) yield notApplicable(foot.ref, "anchored");
+      else {
+        const rolls = foot.hold === "rolling";
+        const push = si(worst.push * (rolls ? factor.value : 1), "force");
+        const limit: Limit<"force"> = {
+          value: si(foot.capacity, "force"),
+          from: "stock",
+          basis: "capacity of the part",
+        };
+        const odd = worst.odd ? `, with ${worst.odd.ref.id} on an uneven spot` : "";
+        const floor = `${rolls ? " as it rolls" : ""}${odd}`;
+        yield say.overloaded(
+          foot.ref,
+          { push, floor },
+          { measured: push, limit, under: { combination: worst.combination, bound: worst.bound } },
+        );
+      }
+    }
+  },
+});

@@ -1,0 +1,95 @@
+import { describe, expect, it } from "vitest";
+import { GRAVITY } from "../../src/facts/acting.ts";
+import { factOf } from "../../src/facts/fact.ts";
+import { footPushes } from "../../src/facts/foot-pushes.ts";
+import { gathered, masses } from "../../src/facts/mass.ts";
+import { proveRule } from "../../src/inspection/prove-rule.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { rule } from "../../src/rules/foot.overloaded.ts";
+import { referenceCheck } from "../references/load-reference.ts";
+import { frameFrom, table } from "./table.ts";
+
+/** A table with a block of this mass, kg, over a point of the plan, mm. */
+function blocked(mass: number, x = 0, y = 0): FrameFile {
+  const file = table();
+  file.masses = [{ id: "block", mass, centre: [x, y, 900], box: [400, 400, 100], on: ["top"], fixed: true }];
+  return file;
+}
+
+const weightOf = (file: FrameFile): number => {
+  const all = factOf(masses, frameFrom(file));
+  // A foot does not bear itself.
+  const carried = [...all.own, ...all.fixed].filter(({ ref }) => ref.kind !== "stand");
+  return gathered(carried).mass * GRAVITY;
+};
+const hardest = (file: FrameFile): number =>
+  factOf(footPushes, frameFrom(file)).reduce((most, { push }) => Math.max(most, push), 0);
+
+describe("push on feet", () => {
+  it("is a quarter of the weight on each of four feet on an even floor", () => {
+    const file = blocked(200);
+    // Masses and loads are summed apart, by two facts.
+    for (const { push } of factOf(footPushes, frameFrom(file))) expect(push / (weightOf(file) / 4)).toBeCloseTo(1, 2);
+  });
+
+  it("loads.castor.ecc: W/4 (1 + 2 e/a) with the weight e off the middle (rigid base)", () => {
+    const check = referenceCheck("loads", "loads.castor.ecc");
+    // The reference: 3000 N, 150 mm off the middle of 1000 mm. Here a block so heavy that the table hardly counts.
+    const file = blocked(1e5, 150);
+    expect((hardest(file) / weightOf(file)) * 3000).toBeCloseTo(Number(check.expected.value), -1);
+  });
+
+  it("is half the weight on each of two feet across the corner where a stiff frame stands on an uneven floor", () => {
+    const file = blocked(20);
+    file.floor = { uneven: 20 };
+    expect(hardest(file) / (weightOf(file) / 2)).toBeCloseTo(1, 1);
+  });
+
+  it("proves the rule", () => {
+    // Four casters of 700 N; of four count on three (loads.castor.3of4), so 2100 N of weight in all.
+    const most = 2100 / GRAVITY - weightOf(rollingWith(0)) / GRAVITY;
+    const wrong = proveRule(rule, table(), [
+      { title: "casters with a little less than they bear", edit: roll(0.97 * most), finds: [] },
+      {
+        title: "casters with a little more than they bear",
+        edit: roll(1.03 * most),
+        finds: [1, 2, 3, 4].map((i) => ({
+          at: `leg-${i}.caster`,
+          key: "overloaded",
+          measured: weightOf(rollingWith(1.03 * most)) / 3,
+          within: 0.01,
+        })),
+      },
+      {
+        title: "that load on casters known to bear four alike",
+        edit: (file) => {
+          roll(1.03 * most)(file);
+          file.criteria = { "rolling-factor": 1 };
+        },
+        finds: [],
+      },
+      {
+        title: "feet that stay where they are bear their share alone",
+        edit: (file) => {
+          Object.assign(file, blocked(1000));
+        },
+        finds: [],
+      },
+    ]);
+    expect(wrong).toEqual([]);
+  });
+});
+
+function roll(mass: number): (file: FrameFile) => void {
+  return (file) => {
+    if (mass > 0) Object.assign(file, blocked(mass));
+    file.stands = [{ part: "caster-75-plate", bars: ["leg-1", "leg-2", "leg-3", "leg-4"] }];
+    for (const bar of file.bars.slice(0, 4)) bar.from = [bar.from[0] as number, bar.from[1] as number, 100];
+  };
+}
+
+function rollingWith(mass: number): FrameFile {
+  const file = table();
+  roll(mass)(file);
+  return file;
+}
