@@ -21,6 +21,8 @@ const STEEP = Math.SQRT1_2;
 const STUB = 1.5;
 /** Supports nearer to each other than this many section depths hold as one. */
 const ONE_SUPPORT = 1;
+/** Supports nearer than this lie on one another, m. */
+const SAME_PLACE = 1e-6;
 
 function supportsOf(
   body: Body,
@@ -38,8 +40,12 @@ function supportsOf(
     // A level bar is held where it ends and where something steep props it; a steep one by all it meets.
     if (link.own || steep || link.steep || (nearEnd && links.length <= 2)) found.push(at);
   }
-  found.sort((a, b) => a - b);
-  return found.filter((s, i) => i === 0 || s - (found[i - 1] ?? 0) > ONE_SUPPORT * depth || i === found.length - 1);
+  // A plate may reach past a bar's end, and a bar beside it may lie there: what it holds is the end.
+  const within = found.map((s) => Math.min(Math.max(s, 0), length)).sort((a, b) => a - b);
+  return within.filter((s, i) => {
+    const apart = s - (within[i - 1] ?? -Infinity);
+    return apart > ONE_SUPPORT * depth || (i === within.length - 1 && apart > SAME_PLACE);
+  });
 }
 
 /** The physical spans of every bar: a bar that runs over three posts has two. */

@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest";
+import { spans } from "../../src/facts/spans.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { barOf, edited, tee } from "../rules/base-frames.ts";
+import { known } from "./known.ts";
+
+/** The rail between two posts 600 mm apart, on feet: it is cut at x = 20 and x = 580. */
+function portal(): FrameFile {
+  return edited(tee(), (file) => {
+    file.bars.push({ id: "far", profile: "40x40-8", from: [600, 0, 0], to: [600, 0, 1000] });
+    file.joints = [{ bars: ["rail"], ends: "both", by: "corner" }];
+    file.stands = [{ part: "foot-40-M8", bars: ["post", "far"] }];
+  });
+}
+
+const of = (file: FrameFile, bar: string) =>
+  known(spans, file)
+    .get(bar)
+    ?.map(({ kind, from, to }) => [kind, Math.round(from * 1e6) / 1e3, Math.round(to * 1e6) / 1e3]);
+
+describe("spans", () => {
+  it("a rail spans from cut to cut, 560 mm; a post from its foot to the rail, and stands 500 mm over it", () => {
+    expect(of(portal(), "rail")).toEqual([["between", 0, 560]]);
+    expect(of(portal(), "post")).toEqual([
+      ["between", 0, 500],
+      ["overhang", 500, 1000],
+    ]);
+  });
+
+  it("a rail held at one end is an overhang, as long as it is cut", () => {
+    expect(of(tee(), "rail")).toEqual([["overhang", 0, 580]]);
+  });
+
+  it("a stub of a section and a half over its last support is none", () => {
+    const stub = (top: number) =>
+      of(
+        edited(portal(), (file) => {
+          barOf(file, "post").to = [0, 0, top];
+        }),
+        "post",
+      );
+    expect(stub(559)).toEqual([["between", 0, 500]]);
+    expect(stub(561)).toEqual([
+      ["between", 0, 500],
+      ["overhang", 500, 561],
+    ]);
+  });
+
+  it("ends with the bar, even where what it is fastened to lies past its end", () => {
+    // The rail's underside is at 480: it bears on the last millimetre of a post of 481, its centreline at 500.
+    const file = edited(portal(), (base) => {
+      barOf(base, "post").to = [0, 0, 481];
+      barOf(base, "post").ends = { both: { cut: "as-drawn" } };
+    });
+    expect(of(file, "post")).toEqual([["between", 0, 481]]);
+  });
+});
