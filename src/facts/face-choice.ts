@@ -11,8 +11,9 @@ export type Answer<T> =
 
 /** A face looks a written direction when its normal lies within this cosine of it: 5°. */
 const SAME_WAY = Math.cos((5 * Math.PI) / 180);
-/** A face looks up or down rather than sideways beyond this cosine: 45°. */
+/** A face looks up or down rather than sideways beyond this cosine: 45°. At it, give or take rounding, it does both. */
 const LEVEL = Math.SQRT1_2;
+const ROUNDING = 1e-9;
 /** Two faces whose normals point to the middle alike within this share leave "inner" open. */
 const ALIKE = 0.01;
 
@@ -48,7 +49,7 @@ export function chooseFace(body: Body, choice: FaceChoice, middle: Vec3): Answer
     written = choice.word;
     if (choice.word === "above" || choice.word === "below") {
       const way: Vec3 = choice.word === "above" ? up : [0, 0, -1];
-      faces = best(body, faceNames, way).filter((face) => dot(faceNormal(body.axes, face), way) > LEVEL);
+      faces = best(body, faceNames, way).filter((face) => dot(faceNormal(body.axes, face), way) > LEVEL - ROUNDING);
     } else {
       const own = midpoint(body.bar.from, body.bar.to);
       const inward = subtract(middle, own);
@@ -56,7 +57,7 @@ export function chooseFace(body: Body, choice: FaceChoice, middle: Vec3): Answer
       // On a level bar inner and outer are its two sides, not its top and underside.
       const level = Math.abs(dot(body.axes.x, up)) < LEVEL;
       const sides = level
-        ? faceNames.filter((face) => Math.abs(dot(faceNormal(body.axes, face), up)) < LEVEL)
+        ? faceNames.filter((face) => Math.abs(dot(faceNormal(body.axes, face), up)) < LEVEL + ROUNDING)
         : faceNames;
       const sideways: Vec3 = level ? [flat[0], flat[1], 0] : flat;
       if (length(sideways) < 1e-9) faces = [];

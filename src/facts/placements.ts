@@ -1,8 +1,9 @@
-import { dot, type Vec3 } from "../geometry/vector.ts";
+import type { Vec3 } from "../geometry/vector.ts";
 import type { ConnectorChoice, Frame, Joint } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
-import type { Bore, FaceName, Slot } from "../model/stock/stock.ts";
+import type { FaceName, Slot } from "../model/stock/stock.ts";
 import { type Body, bodies, cutStation, onFace } from "./bodies.ts";
+import { chooseBores } from "./bore-choice.ts";
 import { type Contact, contacts } from "./contacts.ts";
 import { type Answer, chooseFace, chooseSlots } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
@@ -74,27 +75,6 @@ function bracketLines(body: Body, face: FaceName, choice: ConnectorChoice): read
   }
   if (own.length === 0) return [0];
   return settle(chooseSlots(body, face, choice.slot), choice.ref).map((slot) => slot.across);
-}
-
-function chooseBores(body: Body, choice: ConnectorChoice): readonly Bore[] {
-  const bores = body.bar.profile.bores;
-  const [only, second] = bores;
-  if (!only) return [];
-  if (!second) return [only];
-  const wanted = choice.bore;
-  if (wanted?.by === "all") return bores;
-  if (wanted?.by === "number") return bores.filter((bore) => bore.number === wanted.number);
-  if (wanted?.by === "direction") {
-    const way = (bore: Bore): number =>
-      bore.at[0] * dot(body.axes.y, wanted.direction) + bore.at[1] * dot(body.axes.z, wanted.direction);
-    return [bores.reduce((a, b) => (way(b) > way(a) ? b : a))];
-  }
-  throw new Asked({
-    at: choice.ref,
-    found: `end of ${body.bar.ref.id}, which has ${bores.length} core bores`,
-    expected: "one bore named",
-    mend: `add "bore": a direction, "all", or a number from 1 to ${bores.length}`,
-  });
 }
 
 interface Setting {
@@ -173,7 +153,7 @@ function placeOnEnd(
       return;
     }
     case "end-screw": {
-      const bores = chooseBores(body, choice);
+      const bores = settle(chooseBores(body, choice.bore), choice.ref);
       if (bores.length === 0) lacks(`${body.bar.profile.name} has no core bore to take it`);
       for (const [i, bore] of bores.entries()) {
         connectors.push(
