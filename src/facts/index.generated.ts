@@ -32,6 +32,7 @@ export { pushLevel } from "./push-level.ts";
 export { response } from "./response.ts";
 export { reversing } from "./reversing.ts";
 export { sheets } from "./sheets.ts";
+export { sideBracing } from "./side-bracing.ts";
 export { skews } from "./skews.ts";
 export { slotUse } from "./slot-use.ts";
 export { spans } from "./spans.ts";

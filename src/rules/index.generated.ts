@@ -17,6 +17,7 @@ import { rule as frameBuckles } from "./frame.buckles.ts";
 import { rule as frameLoose } from "./frame.loose.ts";
 import { rule as frameSways } from "./frame.sways.ts";
 import { rule as frameTips } from "./frame.tips.ts";
+import { rule as frameUnbraced } from "./frame.unbraced.ts";
 import { rule as holeNearEdge } from "./hole.near-edge.ts";
 import { rule as jointGap } from "./joint.gap.ts";
 import { rule as jointHung } from "./joint.hung.ts";
@@ -46,6 +47,7 @@ export const builtInRules: readonly AnyRule[] = [
   frameLoose,
   frameSways,
   frameTips,
+  frameUnbraced,
   casterUnbraked,
   footOutOfRange,
   footOverloaded,

@@ -1,0 +1,10 @@
+import { defineCriterion } from "./criterion.ts";
+
+/** How far the frame may give sideways when pushed. */
+export const sway = defineCriterion({
+  name: "sway",
+  quantity: "length",
+  standard: "span / 150",
+  about: "how far the frame may give sideways under a push at working height; the span is the height of the push",
+  basis: "common practice: h/150 still feels firm",
+});
