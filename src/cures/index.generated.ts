@@ -3,6 +3,8 @@ import { buttCut } from "./butt-cut.ts";
 import { coverEnd } from "./cover-end.ts";
 import { otherScrew } from "./other-screw.ts";
 import { postAtMidSpan } from "./post-at-mid-span.ts";
+import { railBetweenPosts } from "./rail-between-posts.ts";
+import { seatOnPost } from "./seat-on-post.ts";
 import { stifferProfile } from "./stiffer-profile.ts";
 import { sturdierJoint } from "./sturdier-joint.ts";
 import type { Cure } from "./cure.ts";
@@ -13,6 +15,8 @@ export const builtInCures: readonly Cure[] = [
   coverEnd,
   otherScrew,
   postAtMidSpan,
+  railBetweenPosts,
+  seatOnPost,
   stifferProfile,
   sturdierJoint,
 ];

@@ -2,9 +2,9 @@ import { axesOf, up } from "../facts/axes.ts";
 import { factOf } from "../facts/fact.ts";
 import { spans } from "../facts/spans.ts";
 import { structure } from "../facts/structure.ts";
-import { dot } from "../geometry/vector.ts";
-import { formatNumber } from "../model/units/format-quantity.ts";
+import { along, dot } from "../geometry/vector.ts";
 import type { Cure, Edit, Proposal } from "./cure.ts";
+import { freshId, pointInFile } from "./written.ts";
 
 /** Another post like those that carry the bar already, in the middle of its longest span, with its joint and its foot. */
 export const postAtMidSpan: Cure = {
@@ -32,14 +32,14 @@ export const postAtMidSpan: Cure = {
     const axis = axesOf(bar).x;
     const by =
       span.from + span.length / 2 - (link.stations[1] - (known.nodes[known.nodeAt(bar.ref.id, 0)]?.station ?? 0));
-    const scale = file.units === "mm-N-kg" ? 1000 : 1 / 0.0254;
-    const shifted = (point: readonly unknown[]): unknown[] =>
-      point.map((c, i) => (typeof c === "number" ? Number(formatNumber(c + axis[i as 0 | 1 | 2] * by * scale, 4)) : c));
-    let id = `${bar.ref.id}-post`;
-    while (file.bars.some((b) => b.id === id)) id += "-2";
+    // A post that was copied is written elsewhere.
+    const lead = frame.bars.find((b) => b.ref.id === post.id);
+    if (!lead) return;
+    const shifted = (end: "from" | "to"): unknown => pointInFile(along(lead[end], axis, by), file);
+    const id = freshId(file, `${bar.ref.id}-post`);
     const end = joint.bars.find((b) => b.startsWith(`${link.bar}/`))?.split("/")[1];
     const edits: Edit[] = [
-      { pointer: "/bars/-", to: { ...post, id, from: shifted(post.from), to: shifted(post.to) } },
+      { pointer: "/bars/-", to: { ...post, id, from: shifted("from"), to: shifted("to") } },
       {
         pointer: "/joints/-",
         to: {

@@ -2,8 +2,8 @@ import { axesOf, up } from "../facts/axes.ts";
 import { sectionOf } from "../facts/sections.ts";
 import { dot } from "../geometry/vector.ts";
 import type { Profile } from "../model/stock/stock.ts";
-import { formatNumber } from "../model/units/format-quantity.ts";
 import type { Cure, Edit, Patient, Proposal } from "./cure.ts";
+import { inFile } from "./written.ts";
 
 /** A profile is worth a try when it is this share as stiff as a plain scaling asks: other parts of the frame help or hinder. */
 const HOPEFUL = 0.7;
@@ -16,18 +16,14 @@ function candidates(profile: Profile, patient: Patient, needed: number): readonl
   const now = sectionOf(profile);
   const list: Profile[] = [];
   for (const other of patient.frame.stock.profiles.values()) {
-    if (other.name === profile.name || family(other) !== family(profile) || other.slots.some((slot) => slot.closed))
-      continue;
+    // Weaker lips would not bear the torque that the joints are tightened to.
+    const weaker = other.lipRating < profile.lipRating;
+    const closed = other.slots.some((slot) => slot.closed);
+    if (other.name === profile.name || family(other) !== family(profile) || closed || weaker) continue;
     const then = sectionOf(other);
     if (then.Iz >= HOPEFUL * needed * now.Iz && then.A > now.A) list.push(other);
   }
   return list.sort((a, b) => weight(a) - weight(b) || (a.name < b.name ? -1 : 1));
-}
-
-/** A length moved by so many metres, written in the file's own unit. */
-function moved(written: unknown, by: number, units: string): number | undefined {
-  const scale = units === "mm-N-kg" ? 1000 : 1 / 0.0254;
-  return typeof written === "number" ? Number(formatNumber(written + by * scale, 4)) : undefined;
 }
 
 /** The lightest profile of the same family that does; on a level bar also with its upper face left where it is. */
@@ -50,12 +46,12 @@ export const stifferProfile: Cure = {
         continue;
       }
       // A deeper bar that keeps its top keeps what lies on it.
-      const z = (["from", "to"] as const).map((end) => moved(written[end][2], -deeper, patient.file.units));
-      if (z[0] !== undefined && z[1] !== undefined) {
-        yield {
-          words: `profile ${profile.name}, its top left where it is`,
-          edits: [change, { pointer: `${pointer}/from/2`, to: z[0] }, { pointer: `${pointer}/to/2`, to: z[1] }],
-        };
+      if (written.id === bar.ref.id) {
+        const lowered = (["from", "to"] as const).map((end) => ({
+          pointer: `${pointer}/${end}/2`,
+          to: inFile(bar[end][2] - deeper, patient.file),
+        }));
+        yield { words: `profile ${profile.name}, its top left where it is`, edits: [change, ...lowered] };
       }
       yield { words: `profile ${profile.name}`, edits: [change] };
     }
