@@ -31,6 +31,8 @@ export interface Clamp {
   readonly lipsGive: number;
   /** Slip load that 95 of 100 exceed, for a friction of 1, N. */
   readonly unitSlip: number;
+  /** This screw's share of the slip load that a test of the connector gives, N. */
+  readonly testedSlip?: number;
   /** Lever of the friction between the pressed faces when it turns about itself, m. */
   readonly radius: number;
 }
@@ -99,8 +101,13 @@ export const clamping = defineFact<Clamping, { placements: typeof placements }>(
         const profile = bar === undefined ? undefined : profiles.get(bar);
         if (bar !== undefined && profile) list.push(clampOf(placed, connector, bar, profile, slips));
       }
-      own.set(connector, list);
-      for (const clamp of list) all.push(clamp);
+      const tested = connector.part.tested?.slip;
+      const shared = list.map((clamp): Clamp => {
+        const beside = list.filter(({ bar }) => bar === clamp.bar).length;
+        return tested === undefined ? clamp : { ...clamp, testedSlip: tested / beside };
+      });
+      own.set(connector, shared);
+      for (const clamp of shared) all.push(clamp);
     }
     return { all, of: (connector) => own.get(connector) ?? [] };
   },

@@ -4,6 +4,7 @@ import { elasticGroup, tiltingPulls } from "../mechanics/fasteners/elastic-group
 import { type Body, bodies } from "./bodies.ts";
 import { type Clamp, clamping } from "./clamping.ts";
 import { defineFact } from "./fact.ts";
+import { hanging } from "./hanging.ts";
 import type { View } from "./response.ts";
 import { type Link, structure } from "./structure.ts";
 
@@ -14,7 +15,7 @@ export interface ClampForce {
   readonly shear: number;
   /** Along the screw, off the face, from a straight pull. */
   readonly pull: number;
-  /** Along the screw from the joint being bent open; pressed faces elsewhere make up for it. */
+  /** Along the screw from the joint being bent open; none in strength combinations, see `Borne`. */
   readonly bent: number;
 }
 
@@ -24,6 +25,10 @@ export interface LoneTurn {
   readonly torsion: number;
 }
 
+/**
+ * Bending of a joint is borne for working loads only: beyond them it opens or slips a little, and the moment goes elsewhere, while
+ * what balances the loads stays (EN 1993-1-8:2005, 3.4.1: slip-resistant in use, category B; at ultimate, category C).
+ */
 export interface Borne {
   readonly clamps: readonly ClampForce[];
   readonly turns: readonly LoneTurn[];
@@ -32,6 +37,7 @@ export interface Borne {
 export interface JointForces {
   readonly index: number;
   readonly link: Link;
+  readonly clamps: readonly Clamp[];
   /** All that the joint bears; or only the weight that it passes. */
   borne(view: View, what?: "weight"): Borne;
 }
@@ -72,32 +78,42 @@ function inPlane(
   return { shears: forces.map((f) => add(scale(u, f[0]), scale(v, f[1]))), torsion: 0 };
 }
 
+/** A corner of what is pressed on the face: of a connector's leg, or of the cut end. */
+interface Corner {
+  readonly at: Vec3;
+  readonly of: Clamp["connector"] | undefined;
+}
+
+interface Tilt {
+  readonly pulls: readonly number[];
+  /** The connector whose leg is pressed in turn; undefined where the cut end is. */
+  readonly pressed: Clamp["connector"] | undefined;
+}
+
 /** Pull of each clamp when the joint is bent open about the edge that is pressed; a push square to the face helps. */
-function tilted(
-  clamps: readonly Clamp[],
-  normal: Vec3,
-  at: Vec3,
-  w: Wrench,
-  corners: readonly Vec3[],
-): readonly number[] {
+function tilted(clamps: readonly Clamp[], normal: Vec3, at: Vec3, w: Wrench, corners: readonly Corner[]): Tilt {
   const bend = subtract(w.moment, scale(normal, dot(w.moment, normal)));
   const size = length(bend);
-  if (size < NOTHING || corners.length === 0) return clamps.map(() => 0);
+  if (size < NOTHING) return { pulls: clamps.map(() => 0), pressed: undefined };
   const lift = (p: Vec3): number => dot(cross(scale(bend, 1 / size), subtract(p, at)), normal);
-  let edge = Infinity;
-  for (const corner of corners) edge = Math.min(edge, lift(corner));
+  let edge = 0;
+  let pressed: Clamp["connector"] | undefined;
+  for (const corner of corners) if (lift(corner.at) < edge - NOTHING) [edge, pressed] = [lift(corner.at), corner.of];
   const push = Math.max(0, -dot(w.force, normal));
   const left = Math.max(0, size + push * edge);
   const arms = clamps.map((clamp) => Math.max(0, lift(pointOf(clamp)) - edge));
-  return left > 0 && arms.some((arm) => arm > 0) ? tiltingPulls(arms, left) : clamps.map(() => 0);
+  const pulls = left > 0 && arms.some((arm) => arm > 0) ? tiltingPulls(arms, left) : clamps.map(() => 0);
+  return { pulls, pressed };
 }
 
 /** Corners of what is pressed on the face: the cut end and the legs that lie on it. */
-function footprint(link: Link, body: Body): readonly Vec3[] {
-  const corners: Vec3[] = [];
-  for (const connector of link.connectors) for (const solid of connector.solids) corners.push(...boxCorners(solid));
+function footprint(link: Link, body: Body): readonly Corner[] {
+  const corners: Corner[] = [];
+  for (const connector of link.connectors)
+    for (const solid of connector.solids) for (const at of boxCorners(solid)) corners.push({ at, of: connector });
   for (const y of [-body.half.y, body.half.y])
-    for (const z of [-body.half.z, body.half.z]) corners.push(along(along(link.at, body.axes.y, y), body.axes.z, z));
+    for (const z of [-body.half.z, body.half.z])
+      corners.push({ at: along(along(link.at, body.axes.y, y), body.axes.z, z), of: undefined });
   return corners;
 }
 
@@ -115,8 +131,9 @@ function borneBy(
   link: Link,
   w: Wrench,
   clampsOf: (bar: string) => readonly Clamp[],
-  corners: readonly Vec3[],
+  corners: readonly Corner[],
   weightOnly: boolean,
+  bends: boolean,
 ): Borne {
   const clamps: ClampForce[] = [];
   const turns: LoneTurn[] = [];
@@ -133,7 +150,8 @@ function borneBy(
     weightOnly ? { ...w, moment: centred(face, normal, link.at, w.force) } : w,
   );
   const pull = Math.max(0, dot(w.force, normal)) / face.length;
-  const bent = tilted(face, normal, link.at, w, corners);
+  const tilt = bends ? tilted(face, normal, link.at, w, corners) : undefined;
+  const bent = tilt?.pulls ?? [];
   if (torsion !== 0 && !lugged) turns.push({ clamp: first, torsion: Math.abs(torsion) });
   const passed = new Map<Clamp["connector"], Vec3>();
   for (const [i, clamp] of face.entries()) {
@@ -142,7 +160,10 @@ function borneBy(
     const sum = passed.get(clamp.connector) ?? [0, 0, 0];
     passed.set(clamp.connector, add(sum, add(shear, scale(normal, pull + (bent[i] ?? 0)))));
   }
-  for (const [connector, force] of passed) {
+  for (const [connector, all] of passed) {
+    // What presses the leg pushes it back; a push along the bar goes through its cut end.
+    const back = tilt?.pressed === connector ? bent.reduce((sum, one) => sum + one, 0) : 0;
+    const force = subtract(all, scale(normal, Math.min(back, Math.max(0, dot(all, normal)))));
     const near = clampsOf(link.bar).filter((clamp) => clamp.connector === connector);
     const [one] = near;
     if (!one) continue;
@@ -174,27 +195,36 @@ function centred(clamps: readonly Clamp[], normal: Vec3, at: Vec3, force: Vec3):
 /** What the clamps of every fastened joint bear: docs/method/joints. */
 export const jointForces = defineFact<
   readonly JointForces[],
-  { structure: typeof structure; clamping: typeof clamping; bodies: typeof bodies }
+  { structure: typeof structure; clamping: typeof clamping; bodies: typeof bodies; hanging: typeof hanging }
 >({
   id: "joint-forces",
-  needs: { structure, clamping, bodies },
-  compute({ structure: { links }, clamping: known, bodies: all }) {
+  needs: { structure, clamping, bodies, hanging },
+  compute({ structure: { links }, clamping: known, bodies: all, hanging: hung }) {
     const list: JointForces[] = [];
+    const rests = new Set(hung.flatMap((one) => (one.rests ? [one.joint.id] : [])));
     for (const [index, link] of links.entries()) {
       const body = all.get(link.bar);
       const clamps = link.connectors.flatMap((connector) => known.of(connector));
       if (!body || clamps.length === 0) continue;
       const corners = footprint(link, body);
       const of = (bar: string): readonly Clamp[] => clamps.filter((clamp) => clamp.bar === bar);
+      const wrench = (view: View, what: "weight" | undefined): Wrench => {
+        const whole = wrenchOn(view, index, body, what);
+        // An end that rests on something passes its weight there.
+        return rests.has(link.joint.id)
+          ? { ...whole, force: [whole.force[0], whole.force[1], Math.max(0, whole.force[2])] }
+          : whole;
+      };
       const remembered = new Map<View, Borne>();
       list.push({
         index,
         link,
+        clamps,
         borne(view, what) {
-          if (what === "weight") return borneBy(link, wrenchOn(view, index, body, what), of, corners, true);
+          if (what === "weight") return borneBy(link, wrench(view, what), of, corners, true, false);
           let borne = remembered.get(view);
           if (!borne) {
-            borne = borneBy(link, wrenchOn(view, index, body, what), of, corners, false);
+            borne = borneBy(link, wrench(view, what), of, corners, false, view.combination.kind !== "strength");
             remembered.set(view, borne);
           }
           return borne;

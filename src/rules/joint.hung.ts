@@ -1,32 +1,68 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { jointFriction } from "../criteria/joint-friction.ts";
+import { slipFactor } from "../criteria/slip-factor.ts";
 import { hanging } from "../facts/hanging.ts";
+import { jointForces } from "../facts/joint-forces.ts";
 import { loaded } from "../facts/loaded.ts";
-import { ref } from "../model/ref.ts";
-import { notApplicable } from "./shape/judgement.ts";
+import { response } from "../facts/response.ts";
+import { weightUse } from "../facts/slip-use.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef, ref } from "../model/ref.ts";
+import { notApplicable, undecided } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
+
+const hungUtilisation = defineCriterion({
+  name: "hung-utilisation",
+  quantity: "ratio",
+  standard: "0.6",
+  about: "share of their trusted slip load that fasteners may bear of a weight for good",
+  basis: "common practice: a standing load on friction keeps a reserve",
+});
 
 export const rule = defineRule({
   id: "joint.hung",
   title: "Weight sits bar on bar where it can",
   group: "joints",
   level: "hold",
-  basis: ["common practice"],
-  needs: { hanging, loaded },
-  criteria: {},
+  basis: ["common practice", "friction of tightened screws, 5 % value (docs/method/joints)"],
+  needs: { hanging, loaded, response, joints: jointForces },
+  criteria: { allowed: hungUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     hung: {
       text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, though {onto:bar} could end under it and carry it",
       advice: "end the post under the bar, so that the weight passes bar on bar and the screws only hold it in place",
-      // Which share of their capacity the fasteners use is not known here: the arrangement alone is only worth a note.
+      measures: "ratio",
+    },
+    unseated: {
+      text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, which have little to spare",
+      advice: "add a fastener, or a stop under the bar",
+      measures: "ratio",
       level: "note",
     },
   },
-  *inspect({ hanging: joints, loaded: loads }, _, say) {
-    for (const { joint, bar, onto, rests, seatPossible } of joints) {
-      const values = { bar: ref("bar", bar), joint, onto: ref("bar", onto) };
-      if (rests) yield say.hung(joint, values, true);
+  *inspect({ hanging: hung, loaded: loads, response: found, joints }, { allowed, friction, factor }, say) {
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    const forces = new Map(joints.map((joint) => [joint.link.joint.id, joint]));
+    for (const { joint, bar, onto, rests, seatPossible } of hung) {
+      const borne = forces.get(joint.id);
+      if (rests) yield notApplicable(joint, "rests on a bar");
       else if (!loads.has(bar)) yield notApplicable(joint, "carries no declared load");
-      else if (!seatPossible) yield notApplicable(joint, "no seat is possible there");
-      else yield say.hung(joint, values, false);
+      else if (!borne) yield notApplicable(joint, "nothing fastens it");
+      else {
+        const reckoned = { value: friction.at(joint).value, factor: factor.at(joint).value };
+        const governed = weightUse(found.views, borne, reckoned);
+        if (!governed || governed.measured > 1) {
+          yield notApplicable(joint, "slips: see joint.slips");
+          continue;
+        }
+        const values = { bar: ref("bar", bar), joint, onto: ref("bar", onto) };
+        const measure = { ...governed, limit: allowed.at(joint) };
+        if (seatPossible) yield say.hung(joint, values, measure);
+        else yield say.unseated(joint, { bar: values.bar, joint }, measure);
+      }
     }
   },
 });

@@ -1,9 +1,36 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { jointFriction } from "../criteria/joint-friction.ts";
 import { directionWords, runsAlong } from "../facts/axis-words.ts";
+import type { Clamp } from "../facts/clamping.ts";
+import { governing } from "../facts/governing.ts";
 import { loaded } from "../facts/loaded.ts";
+import { loneTurns } from "../facts/lone-turns.ts";
+import { response } from "../facts/response.ts";
 import { tubes } from "../facts/tubes.ts";
 import { turning } from "../facts/turning.ts";
-import { ref } from "../model/ref.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef, ref } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { undecided } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
+
+const turnUtilisation = defineCriterion({
+  name: "turn-utilisation",
+  quantity: "ratio",
+  standard: "0.8",
+  about: "largest share of the friction under a lone screw's head that a turn may use",
+  basis: "common practice",
+});
+const knock = defineCriterion({
+  name: "knock",
+  quantity: "force",
+  standard: "50 N",
+  about: "accidental push on the face of a bar, at its middle or at its free end",
+  basis: "common practice: an elbow or a tray in passing",
+});
+
+/** Turn that friction under one screw holds in 95 of 100 joints, N·m. */
+const frictionTorque = (clamp: Clamp, friction: number): number => clamp.unitSlip * friction * clamp.radius;
 
 export const rule = defineRule({
   id: "joint.turns",
@@ -11,8 +38,8 @@ export const rule = defineRule({
   group: "joints",
   level: "hold",
   basis: ["common practice", "rigid-body mechanics: null space of the joint constraints"],
-  needs: { turning, loaded, tubes },
-  criteria: {},
+  needs: { turning, loaded, tubes, response, lone: loneTurns },
+  criteria: { allowed: turnUtilisation, knock, friction: jointFriction },
   messages: {
     turns: {
       text: "can turn about {axis:word}: at {joints:parts} only the friction of one screw holds {bars:parts}",
@@ -23,8 +50,22 @@ export const rule = defineRule({
       advice: "add a second fastener out of line with the first, or a bracket with two screws on each leg",
       level: "reject",
     },
+    torsion: {
+      text: "its lone screw is turned with {torsion:moment}, which only friction holds",
+      advice: "add a second fastener out of line with the first, or a bracket with lugs or two screws on each leg",
+      measures: "moment",
+    },
+    knocked: {
+      text: "a knock on {bar:bar} turns its lone screw with {torsion:moment}, which only friction holds",
+      advice: "add a second fastener out of line with the first, or a bracket with lugs or two screws on each leg",
+      measures: "moment",
+    },
   },
-  *inspect({ turning: found, loaded: loads, tubes: bars }, _, say) {
+  *inspect(
+    { turning: found, loaded: loads, tubes: bars, response: solved, lone },
+    { allowed, knock: push, friction },
+    say,
+  ) {
     const turns = new Set(found.parts.flatMap((part) => part.bars));
     for (const { bars: moving, kind, direction, point, joints } of found.parts) {
       const [first] = moving;
@@ -38,6 +79,28 @@ export const rule = defineRule({
     }
     for (const { bar } of bars.values()) {
       if (!turns.has(bar.ref.id)) yield say.turns(bar.ref, { bars: [bar.ref], axis: "", joints: [] }, true);
+    }
+    if (solved.kind !== "solved") {
+      if (lone.length > 0) yield undecided(frameRef, whyNotSolved(solved));
+      return;
+    }
+    for (const { joint, clamp, bar, lever } of lone) {
+      if (turns.has(bar)) continue; // told already: nothing else holds it
+      const at = joint.link.joint;
+      const share = allowed.at(at);
+      const limit = {
+        value: si(share.value * frictionTorque(clamp, friction.at(at).value), "moment"),
+        from: share.from,
+        basis: `${share.value} of the friction under one ${clamp.placed.screw.thread} screw`,
+      };
+      const torsion = si(push.at(ref("bar", bar)).value * lever, "moment");
+      yield say.knocked(at, { bar: ref("bar", bar), torsion }, { measured: torsion, limit });
+      const governed = governing(solved.views, ["strength"], "moment", (view) => {
+        let most = 0;
+        for (const turn of joint.borne(view).turns) most = Math.max(most, turn.torsion);
+        return most;
+      });
+      if (governed) yield say.torsion(at, { torsion: governed.measured }, { ...governed, limit });
     }
   },
 });

@@ -2,57 +2,82 @@ import { expect, it } from "vitest";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/joint.hung.ts";
-import { barOf, tee } from "./base-frames.ts";
+import { forceFor, hungRails } from "./hung-rails.ts";
 
-/** A loaded rail, its top at z = 520, on a post that runs on to 1000: nothing to sit on. */
-function base(): FrameFile {
-  return { ...tee(), loads: [{ case: "shelf", on: "rail", force: 100 }] };
-}
+/** What one M8 at 20 N·m is trusted to hold, N: worked in joint.slips.test.ts, the lips left out. */
+const TRUSTED = 819;
+const lips = 0.012;
+const ends = ["back.from", "back.to", "front.from", "front.to"];
 
-function postTop(z: number): (file: FrameFile) => void {
-  return (file) => {
-    barOf(file, "post").to = [0, 0, z];
+const found = (key: string, shear: number, at: readonly string[] = ends) =>
+  at.map((one) => ({ at: one, key, measured: shear / TRUSTED, within: lips }));
+
+/** Weight that every rail end passes, N, and where the legs end, mm. */
+function frame(shear: number, top = 820, more: (file: FrameFile) => void = () => undefined) {
+  return (file: FrameFile): void => {
+    for (const bar of file.bars) if (bar.id.startsWith("leg")) bar.to = [bar.to[0], bar.to[1], top];
+    file.loads = [{ case: "goods", on: ["front", "back"], force: forceFor(shear), at: "middle" }];
+    more(file);
   };
 }
 
-it("joint.hung: a loaded rail beside a post that could end under it", () => {
-  const wrong = proveRule(rule, base(), [
-    { title: "flush with the post's top", edit: postTop(520), finds: [{ at: "rail.from", key: "hung" }] },
-    { title: "the post one rail higher", edit: postTop(559), finds: [{ at: "rail.from", key: "hung" }] },
-    { title: "the post higher than that", edit: postTop(561), finds: [] },
+it("joint.hung: rails beside posts that could end under them; 0.77 kN an end: one bracket 0.94, two 0.47 (0.92, 0.46 calculated)", () => {
+  const wrong = proveRule(rule, hungRails(forceFor(470), 820), [
+    { title: "flush with the posts' tops", edit: frame(510), finds: found("hung", 510) },
+    { title: "posts one rail higher", edit: frame(510, 859), finds: found("hung", 510) },
+    { title: "posts higher than that: no seat", edit: frame(510, 861), finds: found("unseated", 510) },
+    { title: "no seat and little load", edit: frame(470, 861), finds: [] },
+    { title: "0.77 kN on one bracket", edit: frame(770), finds: found("hung", 770) },
     {
-      title: "nothing on the rail",
-      edit: (file) => {
-        postTop(520)(file);
-        file.loads = [{ case: "shelf", on: "post", force: 100 }];
-      },
+      title: "0.77 kN on two brackets",
+      edit: frame(770, 861, (file) => {
+        file.kits?.rail?.push({ connector: "inside-bracket-40", on: "above", torque: "20 N·m" });
+      }),
+      finds: [],
+    },
+    { title: "what slips is told by joint.slips", edit: frame(900), finds: [] },
+    {
+      title: "nothing on the rails",
+      edit: frame(510, 820, (file) => {
+        file.loads = [{ case: "goods", on: ["low-1", "low-2"], force: 400, at: "middle" }];
+      }),
       finds: [],
     },
     {
-      // A sill under the rail, 90 mm from its end: less than a quarter of 580 mm.
+      // A sill under one rail, 90 mm from its end: less than a quarter of 960 mm.
       title: "a sill under the rail",
-      edit: (file) => {
-        postTop(520)(file);
-        file.bars.push({ id: "sill", profile: "40x40-8", from: [110, -200, 460], to: [110, 200, 460] });
-      },
-      finds: [],
+      edit: frame(510, 820, (file) => {
+        file.bars.push({ id: "sill", profile: "40x40-8", from: [110, -200, 760], to: [110, 200, 760] });
+      }),
+      finds: found("hung", 510, ["back.from", "back.to", "front.to"]),
     },
     {
-      // At 200 mm from the end it props the rail, and does not seat its end.
-      title: "a prop further along",
-      edit: (file) => {
-        postTop(520)(file);
-        file.bars.push({ id: "sill", profile: "40x40-8", from: [220, -200, 460], to: [220, 200, 460] });
-      },
-      finds: [{ at: "rail.from", key: "hung" }],
+      title: "a beam across the top of one post",
+      edit: frame(510, 820, (file) => {
+        file.bars.push({ id: "beam", profile: "40x40-8", from: [0, -200, 840], to: [0, 200, 840] });
+      }),
+      finds: [...found("hung", 510, ["back.from", "back.to", "front.to"]), ...found("unseated", 510, ["front.from"])],
     },
     {
-      title: "a beam across the top of the post",
+      title: "smoother faces",
       edit: (file) => {
-        postTop(520)(file);
-        file.bars.push({ id: "beam", profile: "40x40-8", from: [0, -200, 540], to: [0, 200, 540] });
+        file.criteria = { "joint-friction": 0.14 };
       },
-      finds: [],
+      finds: found("hung", 470 * (0.15 / 0.14)),
+    },
+    {
+      title: "a larger factor",
+      edit: (file) => {
+        file.criteria = { "slip-factor": 1.4 };
+      },
+      finds: found("hung", (470 * 1.4) / 1.25),
+    },
+    {
+      title: "a stricter house",
+      edit: (file) => {
+        file.criteria = { "hung-utilisation": 0.55 };
+      },
+      finds: found("hung", 470),
     },
   ]);
   expect(wrong).toEqual([]);

@@ -1,0 +1,55 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { jointFriction } from "../criteria/joint-friction.ts";
+import { slipFactor } from "../criteria/slip-factor.ts";
+import { hanging } from "../facts/hanging.ts";
+import { jointForces } from "../facts/joint-forces.ts";
+import { response } from "../facts/response.ts";
+import { slipUse, weightUse } from "../facts/slip-use.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef } from "../model/ref.ts";
+import { undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const slipUtilisation = defineCriterion({
+  name: "slip-utilisation",
+  quantity: "ratio",
+  standard: "1",
+  about: "largest share of the trusted slip load that the worst screw of a joint may bear",
+  basis: "common practice: screening formula of our own (docs/method/joints)",
+});
+
+export const rule = defineRule({
+  id: "joint.slips",
+  title: "Fasteners hold their joints by friction without slipping",
+  group: "joints",
+  level: "hold",
+  basis: [
+    "friction of tightened screws, 5 % value (docs/method/joints)",
+    "elastic vector method for groups (Shigley, section 8-12)",
+    "EN 1993-1-8:2005, 3.9.2: tension draws on the clamp",
+  ],
+  needs: { response, joints: jointForces, hanging },
+  criteria: { allowed: slipUtilisation, friction: jointFriction, factor: slipFactor },
+  messages: {
+    slips: {
+      text: "its fasteners bear {use:ratio} of the load they are trusted to hold without slipping",
+      advice: "put a bar or a stop under what they carry, add a fastener, or take a larger one",
+      measures: "ratio",
+    },
+  },
+  *inspect({ response: found, joints, hanging: hung }, { allowed, friction, factor }, say) {
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    const hangs = new Set(hung.map(({ joint }) => joint.id));
+    for (const joint of joints) {
+      const at = joint.link.joint;
+      const reckoned = { value: friction.at(at).value, factor: factor.at(at).value };
+      const all = slipUse(found.views, joint, reckoned);
+      const weight = hangs.has(at.id) ? weightUse(found.views, joint, reckoned) : undefined;
+      const governed = weight && all && weight.measured > all.measured ? weight : all;
+      if (governed) yield say.slips(at, { use: governed.measured }, { ...governed, limit: allowed.at(at) });
+    }
+  },
+});

@@ -1,0 +1,66 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { bodies } from "../facts/bodies.ts";
+import { governing } from "../facts/governing.ts";
+import { jointForces } from "../facts/joint-forces.ts";
+import { lipsOver, nutPull } from "../facts/nut-pull.ts";
+import { response } from "../facts/response.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef, ref } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const lipUtilisation = defineCriterion({
+  name: "lip-utilisation",
+  quantity: "ratio",
+  standard: "1",
+  about: "largest share of the lips' rating with which loads may pull a nut against them",
+  basis: "common practice: the rating of stock has its partial factor in it",
+});
+
+export const rule = defineRule({
+  id: "nut.pulls-out",
+  title: "Slot lips hold the nuts that loads pull on",
+  group: "joints",
+  level: "reject",
+  basis: [
+    "yield of the slot lips as rated in stock (docs/method/joints)",
+    "leverage of bracket legs (Shigley, section 8-12)",
+  ],
+  needs: { response, joints: jointForces, bodies },
+  criteria: { allowed: lipUtilisation },
+  messages: {
+    pulled: {
+      text: "is pulled against the lips of {bar:bar} with {pull:force}",
+      advice: "turn the bracket so that it is pushed on, add a fastener, or take a profile with heavier lips",
+      measures: "force",
+    },
+  },
+  *inspect({ response: found, joints, bodies: bars }, { allowed }, say) {
+    if (found.kind !== "solved") {
+      yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    for (const joint of joints) {
+      for (const clamp of joint.clamps) {
+        const { into } = clamp.placed;
+        if (into.kind !== "nut") continue;
+        const governed = governing(found.views, ["strength", "service"], "force", (view) => {
+          let most = 0;
+          for (const force of joint.borne(view).clamps)
+            if (force.clamp === clamp) most = Math.max(most, nutPull(force));
+          return most;
+        });
+        const profile = bars.get(clamp.bar)?.bar.profile;
+        if (!governed || !profile) continue;
+        const share = allowed.at(ref("bar", clamp.bar));
+        const limit = {
+          value: si(profile.lipRating * lipsOver(clamp) * share.value, "force"),
+          from: share.from,
+          basis: `lip rating of ${profile.name}: ${profile.lipSource}`,
+        };
+        yield say.pulled(into.ref, { bar: ref("bar", clamp.bar), pull: governed.measured }, { ...governed, limit });
+      }
+    }
+  },
+});

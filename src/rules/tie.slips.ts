@@ -1,0 +1,53 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { jointFriction } from "../criteria/joint-friction.ts";
+import { slipFactor } from "../criteria/slip-factor.ts";
+import { governing } from "../facts/governing.ts";
+import { response } from "../facts/response.ts";
+import { tieShear } from "../facts/tie-shear.ts";
+import { whyNotSolved } from "../facts/why-not-solved.ts";
+import { frameRef } from "../model/ref.ts";
+import { si } from "../model/units/quantity.ts";
+import { undecided } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const tieUtilisation = defineCriterion({
+  name: "tie-utilisation",
+  quantity: "ratio",
+  standard: "1",
+  about: "largest share of its trusted slip load that a tie between two bars may bear",
+  basis: "common practice",
+});
+
+export const rule = defineRule({
+  id: "tie.slips",
+  title: "Ties keep bars side by side from sliding on each other",
+  group: "joints",
+  level: "hold",
+  basis: [
+    "shear flow V S / I of two bars that bend as one (Gere and Goodno, section 5.11)",
+    "friction of tightened screws, 5 % value (docs/method/joints)",
+  ],
+  needs: { response, pairs: tieShear },
+  criteria: { allowed: tieUtilisation, friction: jointFriction, factor: slipFactor },
+  messages: {
+    slips: {
+      text: "slips: the bars slide on each other with {shear:force} a tie",
+      advice: "tie the bars at shorter distances, or take one taller bar",
+      measures: "force",
+    },
+  },
+  *inspect({ response: found, pairs }, { allowed, friction, factor }, say) {
+    if (found.kind !== "solved") {
+      if (pairs.length > 0) yield undecided(frameRef, whyNotSolved(found));
+      return;
+    }
+    for (const pair of pairs) {
+      const governed = governing(found.views, ["strength"], "force", (view) => pair.shear(view));
+      if (!governed) continue;
+      const slip = (pair.testedSlip ?? pair.unitSlip * friction.at(pair.tie).value) / factor.at(pair.tie).value;
+      const share = allowed.at(pair.tie);
+      const limit = { value: si(slip * share.value, "force"), from: share.from, basis: "trusted slip load of one tie" };
+      yield say.slips(pair.tie, { shear: governed.measured }, { ...governed, limit });
+    }
+  },
+});

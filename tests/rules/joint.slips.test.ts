@@ -1,0 +1,46 @@
+import { expect, it } from "vitest";
+import { proveRule } from "../../src/inspection/prove-rule.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { rule } from "../../src/rules/joint.slips.ts";
+import { forceFor, hungRails } from "./hung-rails.ts";
+
+/*
+ * One screw M8 at 20 N·m: median 0.15 × 0.85 × 20 / (0.2 × 0.008) = 1594 N. Its logarithm scatters by
+ * √(ln² 2 + ln² (5/3) + ln² (1.1/0.9)) / 3.29 = 0.269, so 95 of 100 hold 1594 exp(−1.645 × 0.269) = 1024 N, the lips left out;
+ * over 1.25: 819 N.
+ */
+const TRUSTED = 819;
+const lips = 0.012;
+const ends = ["back.from", "back.to", "front.from", "front.to"];
+
+const all = (use: number) => ends.map((at) => ({ at, key: "slips", measured: use, within: lips }));
+
+function passing(shear: number): (file: FrameFile) => void {
+  return (file) => {
+    file.loads = [{ case: "goods", on: ["front", "back"], force: forceFor(shear), at: "middle" }];
+  };
+}
+
+function judged(criteria: NonNullable<FrameFile["criteria"]>): (file: FrameFile) => void {
+  return (file) => {
+    file.criteria = criteria;
+  };
+}
+
+it("joint.slips: a rail of 0.77 kN an end on one bracket uses 0.94 of it (0.92 by Monte Carlo, calculated)", () => {
+  const wrong = proveRule(rule, hungRails(forceFor(770)), [
+    { title: "0.84 kN an end", edit: passing(840), finds: all(840 / TRUSTED) },
+    { title: "smoother faces", edit: judged({ "joint-friction": 0.14 }), finds: all((770 / TRUSTED) * (0.15 / 0.14)) },
+    { title: "a larger factor", edit: judged({ "slip-factor": 1.4 }), finds: all(((770 / TRUSTED) * 1.4) / 1.25) },
+    { title: "a stricter house", edit: judged({ "slip-utilisation": 0.9 }), finds: all(770 / TRUSTED) },
+    {
+      title: "two brackets, 0.84 kN an end",
+      edit: (file) => {
+        passing(840)(file);
+        file.kits?.rail?.push({ connector: "inside-bracket-40", on: "above", torque: "20 N·m" });
+      },
+      finds: [],
+    },
+  ]);
+  expect(wrong).toEqual([]);
+});
