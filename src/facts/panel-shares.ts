@@ -45,97 +45,110 @@ function crossing(support: Support, fixed: 0 | 1, value: number): number | undef
   return support.from[other] + t * (support.to[other] - support.from[other]);
 }
 
-interface Between {
-  readonly low?: { readonly support: Support; readonly at: number };
-  readonly high?: { readonly support: Support; readonly at: number };
+interface Met {
+  readonly support: Support;
+  readonly at: number;
 }
 
-/** The supports on both sides of a point, along one of the two directions. */
-function between(supports: readonly Support[], fixed: 0 | 1, value: number, at: number): Between {
-  let low: Between["low"];
-  let high: Between["high"];
+interface Between {
+  /** The two supports that carry a point along one of the directions, and whether it lies between them. */
+  readonly low: Met;
+  readonly high: Met;
+  readonly inside: boolean;
+}
+
+/** The supports on both sides of a point along one of the two directions; past the last of them, the two nearest. */
+function between(supports: readonly Support[], fixed: 0 | 1, value: number, at: number): Between | undefined {
+  const met: Met[] = [];
   for (const support of supports) {
     const found = crossing(support, fixed, value);
-    if (found === undefined) continue;
-    if (found <= at && (!low || found > low.at)) low = { support, at: found };
-    if (found >= at && (!high || found < high.at)) high = { support, at: found };
+    if (found !== undefined) met.push({ support, at: found });
   }
-  return { ...(low ? { low } : {}), ...(high ? { high } : {}) };
+  met.sort((a, b) => a.at - b.at);
+  const over = met.findIndex((one) => one.at >= at);
+  const inside = over > 0 || met[over]?.at === at;
+  const i = Math.min(Math.max(over < 0 ? met.length - 1 : over, 1), met.length - 1);
+  const [low, high] = [met[i - 1], met[i]];
+  return low && high && high.at - low.at > 1e-9 ? { low, high, inside } : undefined;
 }
 
-interface Gathered {
-  readonly sums: Map<string, Float64Array>;
-  add(support: Support, uv: readonly [number, number], area: number): void;
+/** One of the cells a panel is cut into. */
+interface Cell {
+  readonly index: readonly [number, number];
+  readonly low: readonly [number, number];
+  readonly size: readonly [number, number];
 }
 
-function gather(bins: number): Gathered {
-  const sums = new Map<string, Float64Array>();
-  return {
-    sums,
-    add(support, uv, area) {
-      const id = support.body.bar.ref.id;
-      let own = sums.get(id);
-      if (!own) {
-        own = new Float64Array(bins);
-        sums.set(id, own);
-      }
-      const [du, dv] = [support.to[0] - support.from[0], support.to[1] - support.from[1]];
-      const square = du * du + dv * dv;
-      const t = square > 0 ? ((uv[0] - support.from[0]) * du + (uv[1] - support.from[1]) * dv) / square : 0;
-      const bin = Math.min(bins - 1, Math.max(0, Math.floor(t * bins)));
-      own[bin] = (own[bin] ?? 0) + area;
-    },
-  };
+/** What one bar carries, by stretch: along a direction of the cells one stretch a cell, else one a part of the bar. */
+type Stretches = Map<number, { from: number; to: number; area: number }>;
+
+/** Shares along a bar, as parts of its length from 0 to 1; a stretch past an end of the bar is moved onto it. */
+function addTo(stretches: Stretches, support: Support, cell: Cell, area: number): void {
+  const run = [support.to[0] - support.from[0], support.to[1] - support.from[1]] as const;
+  const square = run[0] ** 2 + run[1] ** 2;
+  if (!(square > 0)) return;
+  const middle = [cell.low[0] + cell.size[0] / 2, cell.low[1] + cell.size[1] / 2] as const;
+  const t = ((middle[0] - support.from[0]) * run[0] + (middle[1] - support.from[1]) * run[1]) / square;
+  const straight = ([0, 1] as const).find((d) => Math.abs(run[1 - d] as number) < 1e-9 * Math.abs(run[d]));
+  const half = straight === undefined ? 0.5 / CELLS : cell.size[straight] / Math.abs(run[straight]) / 2;
+  const key = straight === undefined ? Math.min(CELLS - 1, Math.max(0, Math.floor(t * CELLS))) : cell.index[straight];
+  const known = stretches.get(key);
+  if (known) {
+    known.area += area;
+    return;
+  }
+  const centre = straight === undefined ? (key + 0.5) / CELLS : t;
+  let [from, to] = [Math.max(centre - half, 0), Math.min(centre + half, 1)];
+  if (to - from < 1e-3 * half) [from, to] = centre < 0.5 ? [0, Math.min(1, 2 * half)] : [Math.max(0, 1 - 2 * half), 1];
+  stretches.set(key, { from, to, area });
 }
 
 function share(
   low: readonly [number, number],
   high: readonly [number, number],
   supports: readonly Support[],
-): Map<string, Float64Array> {
-  const bins = gather(CELLS);
-  const [du, dv] = [(high[0] - low[0]) / CELLS, (high[1] - low[1]) / CELLS];
+): Map<string, Stretches> {
+  const all = new Map<string, Stretches>();
+  const add = (support: Support, cell: Cell, area: number): void => {
+    const id = support.body.bar.ref.id;
+    const own = all.get(id) ?? new Map();
+    all.set(id, own);
+    if (area !== 0) addTo(own, support, cell, area);
+  };
+  const size = [(high[0] - low[0]) / CELLS, (high[1] - low[1]) / CELLS] as const;
+  const area = size[0] * size[1];
   for (let i = 0; i < CELLS; i += 1) {
     for (let j = 0; j < CELLS; j += 1) {
-      const uv = [low[0] + (i + 0.5) * du, low[1] + (j + 0.5) * dv] as const;
-      const area = du * dv;
+      const cell: Cell = { index: [i, j], low: [low[0] + i * size[0], low[1] + j * size[1]], size };
+      const uv = [cell.low[0] + size[0] / 2, cell.low[1] + size[1] / 2] as const;
       const alongU = between(supports, 1, uv[1], uv[0]);
       const alongV = between(supports, 0, uv[0], uv[1]);
-      const spanU = alongU.low && alongU.high ? alongU.high.at - alongU.low.at : Infinity;
-      const spanV = alongV.low && alongV.high ? alongV.high.at - alongV.low.at : Infinity;
-      // Two strips that cross share a load so that they sag alike: as the fourth powers of the other's span.
-      let partU = 0;
-      if (Number.isFinite(spanU) && Number.isFinite(spanV))
-        partU = spanV ** 4 / Math.max(spanU ** 4 + spanV ** 4, 1e-30);
-      else if (Number.isFinite(spanU)) partU = 1;
-      const lever = (found: Between, at: number, axis: 0 | 1, part: number): void => {
-        if (part <= 0 || !found.low || !found.high) return;
-        const span = found.high.at - found.low.at;
-        const toHigh = span > 1e-9 ? (at - found.low.at) / span : 0.5;
-        const place = (value: number): readonly [number, number] => (axis === 0 ? [value, uv[1]] : [uv[0], value]);
-        bins.add(found.low.support, place(found.low.at), area * part * (1 - toHigh));
-        bins.add(found.high.support, place(found.high.at), area * part * toHigh);
+      const lever = ({ low: a, high: b }: Between, at: number, part: number): void => {
+        const toHigh = (at - a.at) / (b.at - a.at);
+        add(a.support, cell, part * (1 - toHigh));
+        add(b.support, cell, part * toHigh);
       };
-      if (Number.isFinite(spanU) || Number.isFinite(spanV)) {
-        lever(alongU, uv[0], 0, partU);
-        lever(alongV, uv[1], 1, Number.isFinite(spanV) ? 1 - partU : 0);
-        continue;
+      const [insideU, insideV] = [alongU?.inside === true, alongV?.inside === true];
+      if (alongU && alongV && insideU && insideV) {
+        // Two strips that cross share a load so that they sag alike: as the fourth powers of the other's span.
+        const [u, v] = [(alongU.high.at - alongU.low.at) ** 4, (alongV.high.at - alongV.low.at) ** 4];
+        lever(alongU, uv[0], (area * v) / (u + v));
+        lever(alongV, uv[1], (area * u) / (u + v));
+      } else if (alongU && insideU) lever(alongU, uv[0], area);
+      else if (alongV && insideV) lever(alongV, uv[1], area);
+      else {
+        // Past the last bar the panel is a lever over the two next to it, by the way that reaches out less.
+        const past = (found: Between | undefined, at: number): number =>
+          found ? Math.max(found.low.at - at, at - found.high.at) : Infinity;
+        const [u, v] = [past(alongU, uv[0]), past(alongV, uv[1])];
+        const near = nearestSupport(supports, uv);
+        if (alongU && u <= v) lever(alongU, uv[0], area);
+        else if (alongV) lever(alongV, uv[1], area);
+        else if (near) add(near.support, cell, area);
       }
-      // An overhang rests on the bar nearest to it.
-      const sides = [alongU.low, alongU.high, alongV.low, alongV.high].filter((side) => side !== undefined);
-      const near = [
-        alongU.low && uv[0] - alongU.low.at,
-        alongU.high && alongU.high.at - uv[0],
-        alongV.low && uv[1] - alongV.low.at,
-        alongV.high && alongV.high.at - uv[1],
-      ].filter((d) => d !== undefined);
-      let best = 0;
-      for (const [k, d] of near.entries()) if (d < (near[best] ?? Infinity)) best = k;
-      const side = sides[best] ?? nearestSupport(supports, uv);
-      if (side) bins.add(side.support, uv, area);
     }
   }
-  return bins.sums;
+  return all;
 }
 
 function nearestSupport(supports: readonly Support[], uv: readonly [number, number]): { support: Support } | undefined {
@@ -186,13 +199,18 @@ export const panelShares = defineFact<
       const low = [Math.min(...us), Math.min(...vs)] as const;
       const high = [Math.max(...us), Math.max(...vs)] as const;
       const strips: PanelStrip[] = [];
-      for (const [bar, sums] of share(low, high, supports)) {
+      for (const [bar, stretches] of share(low, high, supports)) {
         const body = all.get(bar);
         if (!body) continue;
         const [a, b] = [cutStation(body, "from"), cutStation(body, "to")];
-        const step = (b - a) / CELLS;
-        for (const [i, area] of sums.entries())
-          if (area !== 0) strips.push({ bar, from: a + i * step, to: a + (i + 1) * step, areaPerLength: area / step });
+        for (const { from, to, area } of stretches.values())
+          if (area !== 0 && to > from)
+            strips.push({
+              bar,
+              from: a + from * (b - a),
+              to: a + to * (b - a),
+              areaPerLength: area / ((to - from) * (b - a)),
+            });
       }
       shares.set(panel.ref.id, { panel, normal, area: (high[0] - low[0]) * (high[1] - low[1]), strips });
     }

@@ -1,0 +1,96 @@
+import { describe, expect, it } from "vitest";
+import { bodies } from "../../src/facts/bodies.ts";
+import { type PanelShare, panelShares } from "../../src/facts/panel-shares.ts";
+import { sheets } from "../../src/facts/sheets.ts";
+import { add, along, scale, type Vec3 } from "../../src/geometry/vector.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { gantry } from "../rules/gantry.ts";
+import { known, one } from "./known.ts";
+
+interface Shared {
+  readonly share: PanelShare;
+  /** m² by bar, and Σ area × place, m³. */
+  readonly by: ReadonlyMap<string, number>;
+  readonly total: number;
+  readonly first: Vec3;
+}
+
+function shared(file: FrameFile): Shared {
+  const share = one(known(panelShares, file).get("top"), "share");
+  const all = known(bodies, file);
+  const by = new Map<string, number>();
+  let [total, first]: [number, Vec3] = [0, [0, 0, 0]];
+  for (const { bar, from, to, areaPerLength } of share.strips) {
+    const body = one(all.get(bar));
+    const area = areaPerLength * (to - from);
+    by.set(bar, (by.get(bar) ?? 0) + area);
+    total += area;
+    first = add(first, scale(along(body.bar.from, body.axes.x, (from + to) / 2), area));
+  }
+  return { share, by, total, first };
+}
+
+function topped(
+  span: number,
+  depth: number,
+  bars: readonly string[],
+  overhang?: [number, number, number, number],
+): FrameFile {
+  const file = gantry(span, { depth });
+  file.panels = [
+    { id: "top", sheet: "plywood-18", held: "laid", bars: [...bars], ...(overhang ? { overhang } : {}) },
+  ] as NonNullable<FrameFile["panels"]>;
+  return file;
+}
+
+describe("shares of a laid panel", () => {
+  it("are all of it, half for each of two bars where it spans one way", () => {
+    const { by, total, share } = shared(topped(1000, 500, ["front", "back"]));
+    expect(total).toBeCloseTo(share.area, 12);
+    expect(by.get("front")).toBeCloseTo(share.area / 2, 12);
+    expect(by.get("back")).toBeCloseTo(share.area / 2, 12);
+  });
+
+  it("are about a quarter for each side of a square of four bars: the beams run through and have the rim", () => {
+    const { by, total, share } = shared(topped(600, 600, ["front", "back", "cross-1", "cross-2"]));
+    expect(total).toBeCloseTo(share.area, 12);
+    for (const part of by.values()) expect(Math.abs(part / share.area - 0.25)).toBeLessThan(0.045);
+    expect(by.get("front")).toBeCloseTo(by.get("back") ?? 0, 12);
+    expect(by.get("cross-1")).toBeCloseTo(by.get("cross-2") ?? 0, 12);
+  });
+
+  it("of an oblong go across the short way: b⁴ : a⁴ (Rankine and Grashof)", () => {
+    const { by, share } = shared(topped(1500, 500, ["front", "back", "cross-1", "cross-2"]));
+    const short = ((by.get("front") ?? 0) + (by.get("back") ?? 0)) / share.area;
+    // Over the inner field the spans stand 1500 : 500, so 81/82 go across.
+    expect(short).toBeGreaterThan(0.95);
+  });
+
+  it("give a bar in the middle half of what it parts", () => {
+    const file = topped(1000, 500, ["cross-1", "cross-2", "middle"]);
+    file.bars.push({ id: "middle", profile: "40x40-8", from: [500, 0, 600], to: [500, 500, 600] });
+    const { by, total, share } = shared(file);
+    expect(total).toBeCloseTo(share.area, 12);
+    // The top reaches 20 mm past the outer axes (width 1040): each outer bar has a quarter of 1000 and its edge.
+    expect((by.get("middle") ?? 0) / total).toBeGreaterThan(0.45);
+    expect(by.get("cross-1")).toBeCloseTo(by.get("cross-2") ?? 0, 9);
+  });
+
+  it.each([
+    ["between two bars", topped(1000, 500, ["front", "back"])],
+    ["on four bars", topped(900, 700, ["front", "back", "cross-1", "cross-2"])],
+    ["past one bar", topped(1000, 500, ["front", "back"], [0, 0, 0, 150])],
+    ["past the other", topped(1000, 500, ["front", "back"], [0, 0, 120, 0])],
+  ])("keep the moment of the load: %s", (_, file) => {
+    const { share, total, first } = shared(file);
+    expect(total).toBeCloseTo(share.area, 12);
+    const corners = one(known(sheets, file)[0]).corners;
+    for (const i of [0, 1] as const)
+      expect(first[i] / total).toBeCloseTo(corners.reduce((sum, corner) => sum + corner[i], 0) / 4, 9);
+  });
+
+  it("past the ends of the bars are moved onto them, none lost", () => {
+    const { share, total } = shared(topped(1000, 500, ["front", "back"], [120, 0, 0, 0]));
+    expect(total).toBeCloseTo(share.area, 12);
+  });
+});
