@@ -25,7 +25,7 @@ export const loaded = defineFact<Loaded>({
       }
       const mass = masses.get(id);
       if (mass) {
-        for (const carrier of mass.on) if (!masses.has(carrier)) add(carrier, name);
+        for (const carrier of mass.on) add(carrier, name); // bars and panels: a mass carries no other
         return;
       }
       const known = cases.get(id);
@@ -33,7 +33,7 @@ export const loaded = defineFact<Loaded>({
       else cases.set(id, new Set([name]));
     };
     for (const load of frame.loads) for (const id of load.on) add(id, load.case);
-    for (const mass of frame.masses) for (const id of mass.on) if (!masses.has(id)) add(id, mass.ref.id);
+    for (const mass of frame.masses) for (const id of mass.on) add(id, mass.ref.id);
     return { has: (bar) => cases.has(bar), casesOn: (bar) => [...(cases.get(bar) ?? [])].sort() };
   },
 });
