@@ -210,7 +210,11 @@ export const acting = defineFact<
       for (let place = 0; place < places; place += 1) {
         const gathering = new Gathering(known, shares);
         for (const load of loads) {
-          for (const id of load.on) if (!put(gathering, load, id, place) && place === 0) lost.push(load.ref.id);
+          for (const id of load.on) {
+            const before = gathering.members.length;
+            put(gathering, load, id, place);
+            if (gathering.members.length === before && place === 0) lost.push(load.ref.id);
+          }
         }
         cases.push({
           name: loadCase.id,

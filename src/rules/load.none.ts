@@ -1,5 +1,6 @@
+import { acting } from "../facts/acting.ts";
 import { defineFact } from "../facts/fact.ts";
-import { frameRef } from "../model/ref.ts";
+import { frameRef, ref } from "../model/ref.ts";
 import { defineRule } from "./shape/rule.ts";
 
 const declared = defineFact<number>({
@@ -13,15 +14,20 @@ export const rule = defineRule({
   group: "drawing",
   level: "hold",
   basis: ["common practice"],
-  needs: { declared },
+  needs: { declared, acting },
   criteria: {},
   messages: {
     none: {
       text: "no load and no equipment is declared, so nothing can be said about strength",
       advice: 'add "loads" or "masses": what stands, hangs, pushes or leans on it',
     },
+    lost: {
+      text: "finds nothing that would carry it: no strength is judged under it",
+      advice: "let it act on a bar that is fastened to the frame, or on a panel that bars hold",
+    },
   },
-  *inspect({ declared: count }, _, say) {
+  *inspect({ declared: count, acting: { lost } }, _, say) {
     yield say.none(frameRef, {}, count > 0);
+    for (const id of new Set(lost)) yield say.lost(ref("load", id), {}, false);
   },
 });

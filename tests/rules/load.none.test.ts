@@ -14,6 +14,14 @@ it("load.none: a frame says what it has to carry", () => {
       finds: [{ at: "frame", key: "none" }],
     },
     {
+      title: "a load on a bar that hangs on nothing",
+      edit: (file) => {
+        file.bars.push({ id: "stray", profile: "40x40-8", from: [3000, 3000, 500], to: [3000, 3500, 500] });
+        file.loads?.push({ id: "on-stray", case: "shelf", on: "stray", force: 50 });
+      },
+      finds: [{ at: "on-stray", key: "lost" }],
+    },
+    {
       title: "equipment only",
       edit: (file) => {
         delete file.loads;
