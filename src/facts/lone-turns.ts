@@ -45,7 +45,7 @@ export const loneTurns = defineFact<
       const away = subtract(knock, clamp.placed.seat);
       // Across the screw, and out to the face that is struck.
       const lever = length(cross(away, clamp.placed.axis)) + faceBeyond(body, clamp.placed.axis);
-      return [{ joint, clamp, bar: link.bar, lever: lever / Math.max(1, points.length) }];
+      return [{ joint, clamp, bar: link.bar, lever: lever / (points.length > 1 ? 2 : 1) }];
     });
   },
 });
