@@ -1,4 +1,3 @@
-import { segmentDistance } from "../geometry/segment.ts";
 import { along, scale } from "../geometry/vector.ts";
 import { faceNormal } from "./axes.ts";
 import { bodies, onFace } from "./bodies.ts";
@@ -8,6 +7,7 @@ import { frameMiddle } from "./frame-middle.ts";
 import { alongToCut } from "./landing.ts";
 import type { Bored } from "./placed.ts";
 import { placements } from "./placements.ts";
+import { rodGap } from "./rods.ts";
 import { standDirection, standings } from "./standings.ts";
 import { faceDistance } from "./tubes.ts";
 
@@ -83,7 +83,7 @@ export const boredHoles = defineFact<
         for (const b of holes.slice(i + 1)) {
           // A key hole and the fastener it serves are one thing.
           if (a.by.id === b.by.id && a.by.kind !== "bar") continue;
-          pairs.push({ bar, a, b, metal: segmentDistance(a.line, b.line) - a.radius - b.radius });
+          pairs.push({ bar, a, b, metal: rodGap(a, b) });
         }
       }
     }

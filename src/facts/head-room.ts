@@ -1,12 +1,11 @@
 import { boundsOf } from "../geometry/bounds.ts";
-import { boxPenetration, type OrientedBox } from "../geometry/box.ts";
-import { capsuleToBox, closestPoints, type Segment } from "../geometry/segment.ts";
 import { overlappingPairs } from "../geometry/sweep-and-prune.ts";
-import { along, cross, dot, length, normalise, perpendicularPair, subtract, type Vec3 } from "../geometry/vector.ts";
+import { along, type Vec3 } from "../geometry/vector.ts";
 import type { Tool } from "../model/stock/stock.ts";
 import { defineFact } from "./fact.ts";
 import type { PlacedScrew } from "./placed.ts";
 import { placements } from "./placements.ts";
+import { type Rod, rodGap } from "./rods.ts";
 
 /** A screw whose key, or head, comes near another screw's head. */
 export interface HeadRoom {
@@ -35,28 +34,10 @@ function keyReach(tools: ReadonlyMap<string, Tool>, size: number): number {
 
 const headTop = (screw: PlacedScrew): Vec3 => along(screw.seat, screw.axis, -screw.screw.headHeight);
 
-/** The head as a box whose one flat looks towards a point: exact for what comes from there. */
-function headBox(screw: PlacedScrew, towards: Vec3): OrientedBox {
-  const middle = along(screw.seat, screw.axis, -screw.screw.headHeight / 2);
-  const way = subtract(towards, middle);
-  const flat = along(way, screw.axis, -dot(way, screw.axis));
-  const first = length(flat) < 1e-9 ? perpendicularPair(screw.axis)[0] : normalise(flat);
-  const half = screw.screw.headDiameter / 2;
-  return {
-    centre: middle,
-    axes: [screw.axis, first, cross(screw.axis, first)],
-    half: [screw.screw.headHeight / 2, half, half],
-  };
-}
-
-function headGap(a: PlacedScrew, b: PlacedScrew): number {
-  const parallel = Math.abs(dot(a.axis, b.axis)) > 0.999;
-  if (!parallel) return -boxPenetration(headBox(a, b.seat), headBox(b, a.seat)).depth;
-  const apart = subtract(b.seat, a.seat);
-  const beside = length(along(apart, a.axis, -dot(apart, a.axis))) - (a.screw.headDiameter + b.screw.headDiameter) / 2;
-  const level = Math.abs(dot(apart, a.axis)) - Math.max(a.screw.headHeight, b.screw.headHeight);
-  return Math.max(beside, level);
-}
+const headRod = (screw: PlacedScrew): Rod => ({
+  line: { from: screw.seat, to: headTop(screw) },
+  radius: screw.screw.headDiameter / 2,
+});
 
 /**
  * How much room each screw's straight key has past the heads of its neighbours. The key is taken as its bit across corners,
@@ -75,13 +56,16 @@ export const headRoom = defineFact<readonly HeadRoom[], { placements: typeof pla
       // A screw driven elsewhere than at its head is driven below the face: its key starts there.
       const own = screw.drive.point === screw.seat;
       const start = own ? headTop(screw) : screw.drive.point;
-      const line: Segment = { from: start, to: along(start, screw.drive.axis, -reach) };
-      return { line, radius: (screw.screw.key * CORNERS) / 2, own };
+      const rod: Rod = {
+        line: { from: start, to: along(start, screw.drive.axis, -reach) },
+        radius: (screw.screw.key * CORNERS) / 2,
+      };
+      return { rod, own };
     });
     const bounds = screws.map((screw, i) => {
       const key = keys[i];
-      const r = Math.max(screw.screw.headDiameter / 2, key?.radius ?? 0);
-      const points = [screw.seat, headTop(screw), ...(key ? [key.line.from, key.line.to] : [])];
+      const r = Math.max(screw.screw.headDiameter / 2, key?.rod.radius ?? 0);
+      const points = [screw.seat, headTop(screw), ...(key ? [key.rod.line.from, key.rod.line.to] : [])];
       return boundsOf(
         points.flatMap((p): Vec3[] => [
           [p[0] - r, p[1] - r, p[2] - r],
@@ -97,10 +81,9 @@ export const headRoom = defineFact<readonly HeadRoom[], { placements: typeof pla
       ] as const) {
         const [screw, other, key, otherKey] = [screws[p], screws[q], keys[p], keys[q]];
         if (!screw || !other || !key || !otherKey) continue;
-        const nearest = closestPoints(key.line, { from: other.seat, to: headTop(other) });
         // Heads inside a bar's slot are in nobody's way.
-        const keyToHead = otherKey.own ? capsuleToBox(key.line, key.radius, headBox(other, nearest.first)) : Infinity;
-        const headToHead = key.own && otherKey.own ? headGap(screw, other) : Infinity;
+        const keyToHead = otherKey.own ? rodGap(key.rod, headRod(other)) : Infinity;
+        const headToHead = key.own && otherKey.own ? rodGap(headRod(screw), headRod(other)) : Infinity;
         if (keyToHead < NEAR || headToHead < NEAR) list.push({ screw, other, keyToHead, headToHead });
       }
     }

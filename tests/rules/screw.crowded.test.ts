@@ -5,31 +5,31 @@ import { facingRails, setApart } from "./base-frames.ts";
 
 /*
  * The upper bracket's screw a1 hangs under a face at z = 480 with 5 mm of bracket and 8 mm of head: its key leaves at z = 467,
- * 38 mm long, ending at 429 in a round end of its own radius, 6/√3 = 3.4641 mm. The lower bracket's head tops out at
- * 500 − apart + 20 + 5 + 8 = 533 − apart, straight below. Key to head: 429 − 3.4641 − 533 + apart = apart − 107.4641 mm.
+ * 38 mm long, ending flat at 429. The lower bracket's head tops out at 500 − apart + 20 + 5 + 8 = 533 − apart, straight below.
+ * Key to head: 429 − 533 + apart = apart − 104 mm.
  */
-const key = (apart: number): number => (apart - 104 - 6 / Math.sqrt(3)) / 1000;
+const key = (apart: number): number => (apart - 104) / 1000;
 
 it("screw.crowded: key and heads after bolts.hexkey.6 and bolts.head.ISO4762.M8", () => {
   const wrong = proveRule(rule, facingRails(125), [
-    { title: "the key just clears", edit: setApart(108), finds: [] },
+    { title: "the key just clears", edit: setApart(104.6), finds: [] },
     {
       title: "the key just does not clear",
-      edit: setApart(107.9),
+      edit: setApart(104.4),
       finds: [
-        { at: "rail.from/1/a1", key: "key", measured: key(107.9), within: 1e-5 },
-        { at: "low.from/1/a1", key: "key", measured: key(107.9), within: 1e-5 },
+        { at: "rail.from/1/a1", key: "key", measured: key(104.4), within: 1e-5 },
+        { at: "low.from/1/a1", key: "key", measured: key(104.4), within: 1e-5 },
       ],
     },
     {
       title: "more room asked for than the key has",
       edit: (file) => {
-        setApart(109)(file);
+        setApart(105.5)(file);
         file.criteria = { "key-clearance": "1.6 mm" };
       },
       finds: [
-        { at: "rail.from/1/a1", key: "key", measured: key(109), within: 1e-5 },
-        { at: "low.from/1/a1", key: "key", measured: key(109), within: 1e-5 },
+        { at: "rail.from/1/a1", key: "key", measured: key(105.5), within: 1e-5 },
+        { at: "low.from/1/a1", key: "key", measured: key(105.5), within: 1e-5 },
       ],
     },
     {
