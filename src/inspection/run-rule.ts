@@ -69,8 +69,9 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
         return;
       }
       into.met += 1;
-      // A count that just reaches its limit says nothing about margins.
-      const share = message.measures === "count" ? undefined : utilisation(measured, limit.value, sense);
+      // What equals its limit by choice, like a count or a caster's one height, says nothing about margins.
+      const chosen = message.measures === "count" || measured === limit.value;
+      const share = chosen ? undefined : utilisation(measured, limit.value, sense);
       if (share === undefined || share <= (into.closest?.utilisation ?? 0)) return;
       into.closest = {
         at: judgement.at,

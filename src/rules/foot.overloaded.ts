@@ -11,10 +11,9 @@ import { defineRule } from "./shape/rule.ts";
 const rolling = defineCriterion({
   name: "rolling-factor",
   quantity: "ratio",
-  standard: "1.333",
-  about:
-    "by how much more than its share on an even floor a caster must bear, since on a real floor not all wheels carry",
-  basis: "common practice: of four casters count on three",
+  standard: "1.5",
+  about: "by how much more than its share at rest a caster must bear: thresholds, and wheels that hang in the air",
+  basis: "common practice: half as much again for rolling over joints",
 });
 
 export const rule = defineRule({
