@@ -28,6 +28,8 @@ export interface EdgeHole {
 
 export interface BoredHoles {
   readonly all: readonly Bored[];
+  /** Those drilled into a bar from its side. */
+  readonly drilled: readonly Bored[];
   readonly pairs: readonly HolePair[];
   readonly edges: readonly EdgeHole[];
 }
@@ -97,6 +99,6 @@ export const boredHoles = defineFact<
         toEnd: Math.min(alongToCut(body, "from", hole.line.from), alongToCut(body, "to", hole.line.from)),
       });
     }
-    return { all: list, pairs, edges };
+    return { all: list, drilled: [...across], pairs, edges };
   },
 });

@@ -78,7 +78,8 @@ export const cutList = defineFact<
       const { mount } = under.stand.part;
       if (mount.by === "stem") add(under.body.bar.ref.id, { what: "tap", at: under.end, size: 0, words: mount.thread });
     }
-    for (const { bar, hole } of holes.edges) {
+    for (const hole of holes.drilled) {
+      const { bar } = hole;
       const body = all.get(bar);
       if (!body) continue;
       const at = dot(subtract(hole.line.from, body.bar.from), body.axes.x) - cutStation(body, "from");
