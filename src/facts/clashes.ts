@@ -5,7 +5,7 @@ import { prismPenetration } from "../geometry/prism-penetration.ts";
 import { overlappingPairs } from "../geometry/sweep-and-prune.ts";
 import { type Ref, ref } from "../model/ref.ts";
 import { bodies } from "./bodies.ts";
-import { contacts } from "./contacts.ts";
+import { contacts, NO_DEPTH } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
 import { placements } from "./placements.ts";
 
@@ -61,7 +61,7 @@ export const clashes = defineFact<
       // Pairs of bars are known already; two legs of one connector belong together.
       if (!a || !b || (i < barCount && j < barCount) || a.of.id === b.of.id) continue;
       const { depth } = prismPenetration(a.prism, b.prism);
-      if (depth > 0) add(a.of, b.of, depth);
+      if (depth > NO_DEPTH) add(a.of, b.of, depth);
     }
     return [...worst.values()];
   },

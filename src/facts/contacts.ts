@@ -40,7 +40,7 @@ const FACING = (2 * Math.PI) / 180;
 /** Contacts closer than this bear on each other, m: flatness of an ordinary saw cut. */
 export const TOUCH = 0.0005;
 /** Overlaps below rounding are none, m. */
-const NO_DEPTH = 1e-7;
+export const NO_DEPTH = 1e-7;
 
 /** The same contact seen from the other bar. */
 function turned(contact: Contact): Contact {

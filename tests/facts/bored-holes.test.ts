@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { boredHoles } from "../../src/facts/bored-holes.ts";
-import type { DrilledHole, FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import type { Bar, FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { barOf, edited, kitItem, tee } from "../rules/base-frames.ts";
 import { known, near, one } from "./known.ts";
 
-const drilled = (...holes: readonly DrilledHole[]): FrameFile =>
+const drilled = (...holes: readonly NonNullable<Bar["holes"]>[number][]): FrameFile =>
   edited(tee(), (file) => {
     barOf(file, "post").holes = [...holes];
   });
