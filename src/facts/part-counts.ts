@@ -39,7 +39,8 @@ export const partCounts = defineFact<
       }
     }
     for (const state of states) {
-      if (!state.capped) continue;
+      // A standard cap goes on a bare end only: where a foot or a bar covers part of it, it would be in the way.
+      if (!state.capped || (state.end.cap.kind === "if-open" && state.covers.length > 0)) continue;
       const { cap, bar } = state.end;
       const profile = frame.bars.find((b) => b.ref.id === bar)?.profile.name ?? "";
       const fitting =

@@ -46,6 +46,30 @@ it("an end screw needs no nut; feet and named caps are counted", () => {
   ]);
 });
 
+it("no standard cap is counted on an end that a foot is under or that stands half on a bar; a named one is", () => {
+  const caps = (edit: (file: FrameFile) => void) => counts(edit).filter(([kind]) => kind === "cap");
+  const standing = (file: FrameFile): void => {
+    barOf(file, "post").from = [0, 0, 50];
+    file.stands = [{ part: "foot-40-M8", bars: ["post"] }];
+  };
+  const half = (file: FrameFile): void => {
+    Object.assign(barOf(file, "rail"), {
+      from: [20, 20, 500],
+      to: [600, 20, 500],
+      ends: { from: { cut: "as-drawn" } },
+    });
+  };
+  // The top of the post and the far end of the rail; half beside it, the post's foot stands on the floor.
+  expect(caps(standing)).toEqual([["cap", "cap-40x40", 2]]);
+  expect(caps(half)).toEqual([["cap", "cap-40x40", 2]]);
+  expect(
+    caps((file) => {
+      standing(file);
+      barOf(file, "post").ends = { from: { cap: "cap-40x40" } };
+    }),
+  ).toEqual([["cap", "cap-40x40", 3]]);
+});
+
 it("sheets of one size are counted together, others apart", () => {
   const sheet = (id: string, x: number) => ({
     id,
