@@ -1,34 +1,14 @@
+import { barForces } from "../facts/bar-forces.ts";
 import { combinations } from "../facts/combinations.ts";
 import { factOf } from "../facts/fact.ts";
 import { footing } from "../facts/footing.ts";
 import { appliedLoads, sumOf } from "../facts/free-body.ts";
-import { response, type View } from "../facts/response.ts";
-import { sagOf } from "../facts/sag.ts";
-import { type Span, spans } from "../facts/spans.ts";
+import { response } from "../facts/response.ts";
+import { spans } from "../facts/spans.ts";
 import { structure } from "../facts/structure.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
-import { extrema, largest, type Piecewise } from "../mechanics/piecewise.ts";
 import type { Frame } from "../model/frame.ts";
-import type { BarLine, StaticsLine, StaticsSheet } from "../report/statics/statics-sheet.ts";
-
-function barLine(view: View, bar: string, held: readonly Span[]): BarLine | undefined {
-  const forces = view.forces(bar);
-  if (!forces) return undefined;
-  const size = (field: Piecewise): number => Math.abs(largest(field).value);
-  const { min, max } = extrema(forces.N);
-  let sag: number | undefined;
-  for (const span of held) sag = Math.max(sag ?? 0, sagOf(view, bar, span) ?? 0);
-  return {
-    bar,
-    N: [min.value, max.value],
-    Vy: size(forces.Vy),
-    Vz: size(forces.Vz),
-    T: size(forces.T),
-    My: size(forces.My),
-    Mz: size(forces.Mz),
-    ...(sag === undefined ? {} : { sag }),
-  };
-}
+import type { StaticsLine, StaticsSheet } from "../report/statics/statics-sheet.ts";
 
 const share = (part: number, whole: number): number => (whole > 0 ? part / whole : 0);
 
@@ -49,7 +29,7 @@ export function staticsSheetOf(file: string, frame: Frame, bar?: string): Static
       share(Math.hypot(...all.force), all.forces),
       share(Math.hypot(...all.moment), all.moments),
     );
-    const line = bar === undefined ? undefined : barLine(view, bar, held);
+    const line = bar === undefined ? undefined : barForces(view, bar, held);
     return {
       combination: view.combination.name,
       joints: view.bound,

@@ -1,5 +1,5 @@
+import type { SectionProperties } from "../facts/sections.ts";
 import type { Pair, Profile, Slot } from "../model/stock/stock.ts";
-import type { SectionProperties } from "../section/section-properties.ts";
 
 /** Longest side of the metal, space round it for names and sizes, and the strip under it for its key; in picture units. */
 const SIDE = 360;

@@ -2,6 +2,8 @@ import type { Profile } from "../model/stock/stock.ts";
 import { type SectionProperties, sectionProperties } from "../section/section-properties.ts";
 import table from "./sections.generated.json" with { type: "json" };
 
+export type { SectionProperties };
+
 const known = table as Readonly<Record<string, SectionProperties & { readonly of: string }>>;
 const remembered = new WeakMap<Profile, SectionProperties>();
 

@@ -1,9 +1,9 @@
+import type { SectionProperties } from "../../facts/sections.ts";
 import type { Material, Profile } from "../../model/stock/stock.ts";
 import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import type { Quantity } from "../../model/units/quantity.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
-import type { SectionProperties } from "../../section/section-properties.ts";
 import { safeJson } from "../json/safe-json.ts";
 
 /** A profile with what was computed from its cross-section. */

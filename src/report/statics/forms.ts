@@ -1,16 +1,17 @@
+import type { BarForces } from "../../facts/bar-forces.ts";
 import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import type { Quantity } from "../../model/units/quantity.ts";
 import { count } from "../count.ts";
 import { safeJson } from "../json/safe-json.ts";
-import type { BarLine, StaticsLine, StaticsSheet, Triple } from "./statics-sheet.ts";
+import type { StaticsLine, StaticsSheet, Triple } from "./statics-sheet.ts";
 
 type Print = (value: number, quantity: Quantity) => string;
 
 const triple = (print: Print, values: Triple, quantity: Quantity): string =>
   values.map((value) => print(value, quantity)).join(", ");
 
-function barWords(print: Print, { N, Vy, Vz, T, My, Mz, sag }: BarLine): string {
+function barWords(print: Print, { N, Vy, Vz, T, My, Mz, sag }: BarForces): string {
   const bends = sag === undefined ? "" : `, sags ${print(sag, "length")}`;
   return `N ${print(N[0], "force")} to ${print(N[1], "force")}, V ${print(Vy, "force")} y, ${print(Vz, "force")} z, T ${print(T, "moment")}, M ${print(My, "moment")} y, ${print(Mz, "moment")} z${bends}`;
 }

@@ -1,3 +1,4 @@
+import type { BarForces } from "../../facts/bar-forces.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 
 export type Triple = readonly [number, number, number];
@@ -10,19 +11,6 @@ export interface FootLine {
   readonly moment: Triple;
 }
 
-/** Largest size along one bar, and its sag: N, N·m, m. */
-export interface BarLine {
-  readonly bar: string;
-  readonly N: readonly [least: number, most: number];
-  readonly Vy: number;
-  readonly Vz: number;
-  readonly T: number;
-  readonly My: number;
-  readonly Mz: number;
-  /** Of its worst span against the limitless chord; absent where nothing holds it. */
-  readonly sag?: number;
-}
-
 /** One combination with one joint stiffness, as a body cut free of the floor. Moments are about the origin of the drawing. */
 export interface StaticsLine {
   readonly combination: string;
@@ -32,7 +20,7 @@ export interface StaticsLine {
   readonly sum: { readonly force: Triple; readonly moment: Triple };
   /** What is left over, as a share of all forces or moments that meet. */
   readonly residual: number;
-  readonly bar?: BarLine;
+  readonly bar?: BarForces;
 }
 
 export interface StaticsSheet {
