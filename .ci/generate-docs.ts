@@ -1,24 +1,40 @@
 // Fills the generated parts of the pages: output of commands, files shown whole, tables from the schema, blocks from the rule
 // objects. With --check it writes nothing and fails when a page differs from what it would write.
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { builtInRules } from "../src/rules/index.generated.ts";
 import { fillBlocks } from "./docs/marked-blocks.ts";
+import { ruleBlock } from "./docs/rule-block.ts";
 import { runBlock } from "./docs/run-block.ts";
 
 const check = process.argv.includes("--check");
 
-function filled(page: string): string {
+function ruleList(): string {
+  const rows = builtInRules.map(
+    ({ id, level, group, title }) => `| [${id}](${id}.md) | ${level} | ${group} | ${title} |`,
+  );
+  return ["| rule | level | group | a sound frame |", "| --- | --- | --- | --- |", ...rows].join("\n");
+}
+
+function filled(path: string, page: string): string {
   let text = fillBlocks(page, "file", (path) => `\`\`\`json\n${readFileSync(path, "utf8").trimEnd()}\n\`\`\``);
   text = fillBlocks(text, "run", runBlock);
+  text = fillBlocks(text, "rules", ruleList);
+  const rule = builtInRules.find(({ id }) => path === `docs/rules/${id}.md`);
+  if (rule) text = fillBlocks(text, "generated", () => ruleBlock(rule));
   return text;
 }
 
-const pages = ["README.md", "DEVELOPERS.md", ...readdirSync("docs", { recursive: true, encoding: "utf8" }).map((name) => `docs/${name}`)]
+const pages = [
+  "README.md",
+  "DEVELOPERS.md",
+  ...readdirSync("docs", { recursive: true, encoding: "utf8" }).map((name) => `docs/${name}`),
+]
   .filter((path) => path.endsWith(".md"))
   .sort();
 const stale: string[] = [];
 for (const path of pages) {
   const old = readFileSync(path, "utf8");
-  const fresh = filled(old);
+  const fresh = filled(path, old);
   if (fresh === old) continue;
   if (check) stale.push(path);
   else writeFileSync(path, fresh);
