@@ -72,11 +72,11 @@ function sideways(loads: SolverCase, axis: 0 | 1): SolverCase {
 /** A load pushes sideways from this share of its weight on: below, it is a slope of the drawing. */
 const ACROSS = 0.02;
 
-/** Whether loads that act together push the frame to one side. */
-function pushes(cases: readonly SolverCase[], factors: readonly number[]): boolean {
-  const sum = [0, 0, 0];
+/** Sum of loads that act together, N. */
+export function resultantOf(cases: readonly SolverCase[], factors: readonly number[]): Vec3 {
+  let sum: Vec3 = [0, 0, 0];
   const add = (force: Vec3, by: number): void => {
-    for (const i of [0, 1, 2] as const) sum[i] = (sum[i] ?? 0) + force[i] * by;
+    sum = [sum[0] + force[0] * by, sum[1] + force[1] * by, sum[2] + force[2] * by];
   };
   for (const [i, { members, nodes }] of cases.entries()) {
     const factor = factors[i] ?? 0;
@@ -89,7 +89,13 @@ function pushes(cases: readonly SolverCase[], factors: readonly number[]): boole
     }
     for (const load of nodes ?? []) if (load.force) add(load.force, factor);
   }
-  return Math.hypot(sum[0] ?? 0, sum[1] ?? 0) > ACROSS * Math.abs(sum[2] ?? 0);
+  return sum;
+}
+
+/** Whether loads that act together push the frame to one side. */
+function pushes(cases: readonly SolverCase[], factors: readonly number[]): boolean {
+  const [x, y, z] = resultantOf(cases, factors);
+  return Math.hypot(x, y) > ACROSS * Math.abs(z);
 }
 
 /** Cases that act together, each at one place of its own. */

@@ -5,7 +5,7 @@ import { memberDeflections, memberForces, solvedState } from "../mechanics/resul
 import { bucklingModes } from "../mechanics/stability/buckling.ts";
 import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
-import { type Combined, combinations } from "./combinations.ts";
+import { type Combined, combinations, resultantOf } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { type Foothold, footing } from "./footing.ts";
 import { reactionAt, type Wrench } from "./free-body.ts";
@@ -43,7 +43,12 @@ export interface BucklingMode {
 
 /** What the frame does under its loads; or why that cannot be said. */
 export type Response =
-  | { readonly kind: "solved"; readonly views: readonly View[] }
+  | {
+      readonly kind: "solved";
+      readonly views: readonly View[];
+      /** Declared loads, in words, under which the frame lifts off its feet before it slides. */
+      readonly lifted: readonly string[];
+    }
   | { readonly kind: "loose"; readonly motions: readonly LooseMotion[] }
   | { readonly kind: "lacking"; readonly why: string };
 
@@ -141,6 +146,7 @@ export const response = defineFact<
     if (feet.length === 0)
       return { kind: "lacking", why: "what the frame stands on: give it feet, casters, or bars down to the floor" };
     const views: View[] = [];
+    const lifted = new Set<string>();
     let contact = 0;
     const contactOf = feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
     for (const bound of bounds) {
@@ -162,10 +168,13 @@ export const response = defineFact<
           else if (!combination.sideways || state?.kind === "unsettled") {
             const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";
             return { kind: "lacking", why: `how it stands: under ${combination.name} ${what}` };
+          } else if (combination.kind === "service") {
+            const [x, y, z] = resultantOf(combined.cases, combination.factors);
+            if (Math.hypot(x, y) <= frame.floor.friction * Math.abs(z)) lifted.add(combination.name);
           }
         }
       }
     }
-    return { kind: "solved", views };
+    return { kind: "solved", views, lifted: [...lifted].sort() };
   },
 });

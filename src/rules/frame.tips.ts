@@ -1,6 +1,7 @@
 import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { GRAVITY } from "../facts/acting.ts";
 import { defineFact } from "../facts/fact.ts";
+import { response } from "../facts/response.ts";
 import { type Tipping, tipping } from "../facts/tipping.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -50,7 +51,7 @@ export const rule = defineRule({
   group: "frame",
   level: "reject",
   basis: ["statics of a rigid body on its feet (docs/method)", "IEC 62368-1 ed. 3, IEC 61010-1 7.4, IEC 60601-1 9.4"],
-  needs: { tipping, slope },
+  needs: { response, tipping, slope },
   criteria: { tilt, push, share, reach },
   messages: {
     tilt: {
@@ -59,6 +60,10 @@ export const rule = defineRule({
       measures: "angle",
       sense: "at least",
     },
+    declared: {
+      text: "lifts off its feet under {loads:word}",
+      advice: "set the feet farther apart, put weight lower down, or anchor it to the floor or a wall",
+    },
     push: {
       text: "tips over {feet:parts} when pushed with {push:force} at {height:length}, {state:word}",
       advice: "set the feet farther apart, put the weight lower, or anchor it to the floor or a wall",
@@ -66,11 +71,18 @@ export const rule = defineRule({
       sense: "at least",
     },
   },
-  *inspect({ tipping: found, slope: leans }, { tilt: tilted, push: most, share: part, reach: high }, say) {
+  *inspect(
+    { tipping: found, slope: leans, response: solved },
+    { tilt: tilted, push: most, share: part, reach: high },
+    say,
+  ) {
     if (found.kind === "lacking") {
       yield undecided(frameRef, found.why);
       return;
     }
+    // What slides first does not tip: those loads are left out by the response.
+    if (solved.kind === "solved")
+      for (const words of solved.lifted) yield say.declared(frameRef, { loads: words }, false);
     if (found.kind === "cannot tip") {
       yield notApplicable(frameRef, found.why);
       return;

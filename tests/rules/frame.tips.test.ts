@@ -166,6 +166,23 @@ describe("tipping", () => {
         finds: [],
       },
       {
+        // The empty table weighs 252 N: it tips at 252 N × 0.3 m / 0.8 m = 94 N, slides at 0.9 × 252 N = 227 N, or at 75 N on the usual floor.
+        title: "a declared pull that tips it on a rough floor",
+        edit: (file) => {
+          Object.assign(file, table(), { masses: [], floor: { friction: 0.9 } });
+          file.loads = [{ case: "pull", on: "front", force: 120, direction: "+y" }];
+        },
+        finds: [{ at: "frame", key: "declared" }],
+      },
+      {
+        title: "that pull on a floor on which it slides first",
+        edit: (file) => {
+          Object.assign(file, table(), { masses: [] });
+          file.loads = [{ case: "pull", on: "front", force: 120, direction: "+y" }];
+        },
+        finds: [],
+      },
+      {
         title: "centre of mass outside the feet",
         edit: (file) => {
           Object.assign(file, weighted(0, 360, 900));
