@@ -1,10 +1,10 @@
 import { distance, dot, normalise, subtract, type Vec3 } from "../geometry/vector.ts";
 import { slipFractile } from "../mechanics/fasteners/slip-fractile.ts";
-import { largest, linearCombination } from "../mechanics/piecewise.ts";
+import { linearCombination, type Piecewise, valueAt } from "../mechanics/piecewise.ts";
 import type { Ref } from "../model/ref.ts";
 import { LIPS_GIVE } from "../model/stock/lip-rating.ts";
 import { ratedTorque } from "../model/stock/rated-torque.ts";
-import { type Body, bodies, cutStation } from "./bodies.ts";
+import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
 import { SCATTER } from "./clamping.ts";
 import { defineFact } from "./fact.ts";
 import type { View } from "./response.ts";
@@ -20,18 +20,47 @@ export interface TiedPair {
   shear(view: View): number;
 }
 
+/** Places this far past an end still count as the end, m. */
+const NEAR = 1e-9;
 /** Bars this near to parallel (cosine) bend together. */
 const PARALLEL = 0.999;
 
-function shearAcross(view: View, body: Body, across: Vec3): number {
+/** Shear of a bar along its length in the direction `across`, N. */
+function shearAcross(view: View, body: Body, across: Vec3): Piecewise | undefined {
   const forces = view.forces(body.bar.ref.id);
-  if (!forces) return 0;
+  if (!forces) return undefined;
   const { y, z } = body.axes;
-  const across2 = linearCombination([
+  return linearCombination([
     [dot(y, across), forces.Vy],
     [dot(z, across), forces.Vz],
   ]);
-  return Math.abs(largest(across2).value);
+}
+
+/**
+ * Largest shear of the two bars together, N: what both sections bear at one place added with their signs, at the ends, jumps
+ * and kinks of either. Between these places shear runs straight or bends one way only.
+ */
+function sharedShear(view: View, a: Body, b: Body, across: Vec3): number {
+  const [va, vb] = [shearAcross(view, a, across), shearAcross(view, b, across)];
+  if (!va || !vb) return 0;
+  const way = dot(a.axes.x, b.axes.x) > 0 ? 1 : -1;
+  const startOf = (body: Body): Vec3 => cutPoint(body, "from");
+  const ahead = dot(subtract(startOf(b), startOf(a)), a.axes.x);
+  // A place on the first bar, from its cut end, as a place on the second.
+  const onB = (x: number): number => way * (x - ahead);
+  const [endA, endB] = [va.breaks[va.breaks.length - 1] ?? 0, vb.breaks[vb.breaks.length - 1] ?? 0];
+  const places = [...va.breaks, ...[...vb.breaks].map((x) => ahead + way * x)];
+  let most = 0;
+  for (const x of places) {
+    const other = onB(x);
+    for (const side of ["before", "after"] as const) {
+      const first = x < -NEAR || x > endA + NEAR ? 0 : valueAt(va, x, side);
+      const turned = way > 0 ? side : side === "before" ? "after" : "before";
+      const second = other < -NEAR || other > endB + NEAR ? 0 : valueAt(vb, other, turned);
+      most = Math.max(most, Math.abs(first + way * second));
+    }
+  }
+  return most;
 }
 
 /** Second moment for bending in the direction `across`, m⁴. */
@@ -83,7 +112,7 @@ export const tieShear = defineFact<readonly TiedPair[], { bodies: typeof bodies 
         tie: tie.ref,
         unitSlip: slipFractile({ torque, diameter: screw.diameter, cap }, SCATTER),
         testedSlip: tie.part.tested?.slip,
-        shear: (view) => ((shearAcross(view, a, across) + shearAcross(view, b, across)) * first * stretch) / second,
+        shear: (view) => (sharedShear(view, a, b, across) * first * stretch) / second,
       });
     }
     return list;
