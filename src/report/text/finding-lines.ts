@@ -31,8 +31,10 @@ function whyOf(finding: Finding): string {
   if (measure === undefined) return finding.rule;
   const parts = [`${FROM[measure.from]}, ${measure.basis}`];
   if (measure.under !== undefined) parts.push(`under ${measure.under.combination}`);
-  const stiffness = measure.under === undefined ? [] : [BOUND[measure.under.bound]];
-  const others = Object.entries(measure.otherBounds ?? {});
+  // Where joint stiffness makes no difference to the number, it is not worth a word.
+  const others = Object.entries(measure.otherBounds ?? {}).filter(([, value]) => value !== measure.shown.measured);
+  const alike = measure.otherBounds !== undefined && others.length === 0;
+  const stiffness = measure.under === undefined || alike ? [] : [BOUND[measure.under.bound]];
   for (const [bound, value] of others) stiffness.push(`${value} if ${bound}`);
   if (stiffness.length > 0) parts.push(stiffness.join(", "));
   // The values beside it say so themselves where there are any.
