@@ -88,7 +88,7 @@ class Gathering {
 }
 
 /** Points at which a thing rests on the bars that carry it. */
-function carriers(
+export function carriers(
   mass: Mass,
   all: ReadonlyMap<string, Body>,
   shares: ReadonlyMap<string, PanelShare>,

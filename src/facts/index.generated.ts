@@ -14,6 +14,7 @@ export { ends } from "./ends.ts";
 export { footPushes } from "./foot-pushes.ts";
 export { footing } from "./footing.ts";
 export { frameMiddle } from "./frame-middle.ts";
+export { frequencies } from "./frequencies.ts";
 export { hanging } from "./hanging.ts";
 export { headRoom } from "./head-room.ts";
 export { islands } from "./islands.ts";

@@ -15,6 +15,7 @@ import { rule as footOutOfRange } from "./foot.out-of-range.ts";
 import { rule as footOverloaded } from "./foot.overloaded.ts";
 import { rule as frameBuckles } from "./frame.buckles.ts";
 import { rule as frameLoose } from "./frame.loose.ts";
+import { rule as frameResonates } from "./frame.resonates.ts";
 import { rule as frameSways } from "./frame.sways.ts";
 import { rule as frameTips } from "./frame.tips.ts";
 import { rule as frameUnbraced } from "./frame.unbraced.ts";
@@ -45,6 +46,7 @@ export const builtInRules: readonly AnyRule[] = [
   barWeakHole,
   frameBuckles,
   frameLoose,
+  frameResonates,
   frameSways,
   frameTips,
   frameUnbraced,
