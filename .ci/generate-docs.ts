@@ -5,6 +5,7 @@ import { builtInRules } from "../src/rules/index.generated.ts";
 import { fillBlocks } from "./docs/marked-blocks.ts";
 import { ruleBlock } from "./docs/rule-block.ts";
 import { runBlock } from "./docs/run-block.ts";
+import { schemaBlock } from "./docs/schema-block.ts";
 
 const check = process.argv.includes("--check");
 
@@ -19,6 +20,7 @@ function filled(path: string, page: string): string {
   let text = fillBlocks(page, "file", (path) => `\`\`\`json\n${readFileSync(path, "utf8").trimEnd()}\n\`\`\``);
   text = fillBlocks(text, "run", runBlock);
   text = fillBlocks(text, "rules", ruleList);
+  text = fillBlocks(text, "schema", schemaBlock);
   const rule = builtInRules.find(({ id }) => path === `docs/rules/${id}.md`);
   if (rule) text = fillBlocks(text, "generated", () => ruleBlock(rule));
   return text;
