@@ -48,7 +48,7 @@ export function writeSpring(deck: Deck, spring: Spring, points: readonly RigidPo
 
 /**
  * The motion of `from` against `to` along the normal, and where the seat is taken as closed a SPRING1 on it with the force
- * the gap takes away. (GAPUNI and nonlinear springs keep their first stiffness in a static step of small displacements.)
+ * the gap takes away. (GAPUNI keeps its first stiffness in a static step of small displacements.)
  * Returns the node whose freedom 1 is that motion, and that force.
  */
 export function writeContact(deck: Deck, contact: Contact, points: readonly RigidPoint[], closed: boolean): SeatNode {
