@@ -14,6 +14,9 @@ const drawn = defineCriterion({
 
 const floorHeight = defineFact<number>({ id: "floor-height", compute: (_, frame) => frame.floor.z });
 
+/** Heights nearer to a bound of the range than this are on it, m: the last digit a drawing gives. */
+const LAST_DIGIT = 5e-5;
+
 export const rule = defineRule({
   id: "foot.out-of-range",
   title: "Feet reach the floor within their range",
@@ -42,8 +45,11 @@ export const rule = defineRule({
   },
   *inspect({ standings: feet, floorHeight: floor }, { gap: allowed }, say) {
     for (const { stand, top } of feet.all) {
-      const height = si(top[2] - floor, "length");
       const [low, high] = stand.part.raise;
+      const drawnAt = top[2] - floor;
+      // A part of one height is drawn to it as exactly as a file's digits go.
+      const bound = [low, high].find((limit) => Math.abs(limit - drawnAt) < LAST_DIGIT);
+      const height = bound ?? si(drawnAt, "length");
       const within = (value: typeof low): Limit<"length"> => ({ value, from: "stock", basis: "range of the part" });
       yield say.short(stand.ref, { height }, { measured: height, limit: within(high) });
       yield say.long(stand.ref, { height }, { measured: height, limit: within(low) });

@@ -15,7 +15,6 @@ const DRAWING_RULES = [
   "end.raw",
   "hole.near-edge",
   "joint.gap",
-  "joint.hung",
   "joint.turns",
   "load.none",
   "nut.clash",

@@ -253,16 +253,6 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
       })),
     },
     {
-      slip: "the handle drawn between its posts instead of on top of them",
-      because: "it hangs at both ends",
-      findings: (["from", "to"] as const).map((end) => ({
-        rule: "joint.hung",
-        key: "hung",
-        level: "note",
-        parts: [`handle.${end}`, "handle", end === "from" ? "handle-1" : "handle-2"],
-      })),
-    },
-    {
       slip: "no caps on the right-hand ends of the top rails",
       findings: [
         {

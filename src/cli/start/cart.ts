@@ -25,7 +25,7 @@ export const cart: Kind = {
     // Nothing but the brackets at the tops of its posts keeps a cart from swaying: the smallest profiles are too light for one.
     if (series.firm < 1) return undefined;
     return {
-      length: [Math.max(15 * p, 2 * INSET * p + STEADY * height), 22 * p],
+      length: [Math.max(18 * p, 2 * INSET * p + STEADY * height), 22 * p],
       depth: [Math.max(9 * p, p + STEADY * height), 13 * p],
       height: [least, least + 7 * p],
     };

@@ -86,11 +86,13 @@ export const STEADY = 0.45;
 /** Ordinary loads of a workshop in the units of the series. */
 export function usualLoad(series: Series, load: "goods" | "light goods" | "lean" | "push"): number {
   const inch = series.units === "in-lbf-lb";
+  // Brackets of the small profiles hold half as much.
+  const share = series.pitch < (inch ? 1.5 : 40) ? 0.45 : 1;
   switch (load) {
     case "goods":
-      return inch ? 0.2 : 1.5; // psi, kPa: trays, boxes, tools side by side
+      return (inch ? 0.14 : 1) * share; // psi, kPa: trays, boxes, tools side by side
     case "light goods":
-      return inch ? 0.15 : 1;
+      return (inch ? 0.1 : 0.7) * share;
     case "lean":
       return inch ? 55 : 250; // lbf, N: a person leaning on an edge
     case "push":

@@ -178,6 +178,6 @@ export const guard: Kind = {
   ranges: ({ pitch: p, units }) =>
     p < (units === "mm-N-kg" ? LIGHTEST.mm : LIGHTEST.in)
       ? undefined
-      : { length: [17 * p, 60 * p], depth: [10 * p, 40 * p], height: [20 * p, 60 * p] },
+      : { length: [17 * p, 40 * p], depth: [10 * p, 26 * p], height: [20 * p, 42 * p] },
   draw: drawGuard,
 };

@@ -30,7 +30,7 @@ const INCH = { units: "in-lbf-lb", board: "plywood-0.75in", boardThickness: 0.75
 export const SERIES: readonly Series[] = [
   {
     ...METRIC,
-    profiles: ["40x40-8", "40x40-8-light", "40x40-8-heavy"],
+    profiles: ["40x40-8"],
     pitch: 40,
     size: "40",
     endFastener: "end-fastener-8",
@@ -43,7 +43,7 @@ export const SERIES: readonly Series[] = [
   },
   {
     ...METRIC,
-    profiles: ["30x30-6", "30x30-6-light"],
+    profiles: ["30x30-6"],
     pitch: 30,
     size: "30",
     endFastener: "end-fastener-6",
@@ -56,7 +56,7 @@ export const SERIES: readonly Series[] = [
   },
   {
     ...METRIC,
-    profiles: ["45x45-10", "45x45-10-light"],
+    profiles: ["45x45-10"],
     pitch: 45,
     size: "45",
     endFastener: "end-fastener-10",
@@ -69,7 +69,7 @@ export const SERIES: readonly Series[] = [
   },
   {
     ...INCH,
-    profiles: ["1.5x1.5-5/16", "1.5x1.5-5/16-light"],
+    profiles: ["1.5x1.5-5/16"],
     pitch: 1.5,
     size: "1.5",
     endFastener: "end-fastener-5/16",
