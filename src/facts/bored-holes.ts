@@ -85,7 +85,9 @@ export const boredHoles = defineFact<
         for (const b of holes.slice(i + 1)) {
           // A key hole and the fastener it serves are one thing.
           if (a.by.id === b.by.id && a.by.kind !== "bar") continue;
-          pairs.push({ bar, a, b, metal: rodGap(a, b) });
+          // A screw that reaches nothing of the bar makes no hole.
+          const metal = rodGap(a, b);
+          if (Number.isFinite(metal)) pairs.push({ bar, a, b, metal });
         }
       }
     }

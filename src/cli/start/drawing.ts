@@ -86,15 +86,15 @@ export const STEADY = 0.45;
 /** Ordinary loads of a workshop in the units of the series. */
 export function usualLoad(series: Series, load: "goods" | "light goods" | "lean" | "push"): number {
   const inch = series.units === "in-lbf-lb";
-  // Brackets of the small profiles hold half as much.
-  const share = series.pitch < (inch ? 1.5 : 40) ? 0.45 : 1;
+  // Brackets of the small profiles hold a third as much.
+  const share = series.pitch < (inch ? 1.5 : 40) ? 0.33 : 1;
   switch (load) {
     case "goods":
       return (inch ? 0.14 : 1) * share; // psi, kPa: trays, boxes, tools side by side
     case "light goods":
       return (inch ? 0.1 : 0.7) * share;
     case "lean":
-      return inch ? 55 : 250; // lbf, N: a person leaning on an edge
+      return (inch ? 55 : 250) * (share < 1 ? 0.6 : 1); // lbf, N: a person leaning on an edge
     case "push":
       return inch ? 35 : 150; // lbf, N: a person pushing a cart or a door
   }
