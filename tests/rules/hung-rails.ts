@@ -56,8 +56,5 @@ export function hungRails(force: number, top = 1000): FrameFile {
   };
 }
 
-/** Weight that a rail end passes with partial factors, N: (1.5 F + 1.35 w L) / 2. */
-const endShear = (force: number): number => (1.5 * force + 1.35 * barData("40x40-8").weight * RAIL) / 2;
-
-/** The force on a rail for which its end passes this much, N. */
+/** The force on a rail for which its end passes this much with partial factors, N: (1.5 F + 1.35 w L) / 2 = shear. */
 export const forceFor = (shear: number): number => (2 * shear - 1.35 * barData("40x40-8").weight * RAIL) / 1.5;
