@@ -1,9 +1,9 @@
-// Inspects the demo frames, first the sound ones, then the same with faults: what a newcomer runs first. Builds what is missing.
+// Inspects the demo frames, first the sound ones, then the same with faults: what a newcomer runs first. It builds each time, so that
+// what is shown comes from these sources.
 import { execFileSync, spawnSync } from "node:child_process";
-import { existsSync, readdirSync } from "node:fs";
+import { readdirSync } from "node:fs";
 
-if (!existsSync("dist/cli.js"))
-  execFileSync(process.execPath, ["--import", "tsx", ".ci/build.ts", "--no-types"], { stdio: "ignore" });
+execFileSync(process.execPath, ["--import", "tsx", ".ci/build.ts", "--no-types"], { stdio: "ignore" });
 const frames = readdirSync("docs/demo")
   .filter((name) => name.endsWith(".frame.json"))
   .map((name) => `docs/demo/${name}`)
