@@ -16,17 +16,16 @@ function four(x: number, y: number, P: number, e: number) {
   ].map(([a = 0, b = 0]) => ({ at: [a, b] as const }));
   const { forces, moment } = elasticGroup(fasteners, { force: [0, P], at: [e, 0] });
   const sizes = forces.map(([fx, fy]) => Math.hypot(fx, fy));
+  const central = elasticGroup(fasteners, { force: [0, P], at: [0, 0] });
   const turning = elasticGroup(fasteners, { force: [0, 0], at: [0, 0], moment });
   return {
-    primary: P / 4,
+    primary: Math.hypot(...(central.forces[0] ?? [Number.NaN])),
     secondary: Math.hypot(...(turning.forces[0] ?? [Number.NaN])),
     F_near: Math.max(...sizes),
     F_far: Math.min(...sizes),
     max: Math.max(...sizes),
   };
 }
-
-const coreDiameter = (force: number, tau: number): number => Math.sqrt((4 * force) / (Math.PI * tau));
 
 /** Torque at which a group of equal fasteners slips under a pure moment of one unit. */
 const slipTorque = (places: readonly (readonly [number, number])[], slip: number, torque = 0): number => {
@@ -39,20 +38,17 @@ const NEWTON_METRE = 1000; // N.mm
 
 const runners: Record<string, Runner> = {
   "bolts.group.shigley87": (_, get) => four(get("xs"), get("ys"), get("P"), get("e")),
-  "bolts.group.bhandari73": (_, get) => {
-    const group = four(get("w") / 2, get("h") / 2, get("P"), get("e"));
-    return { ...group, dc: coreDiameter(group.max, get("tau")), size: "M20" };
-  },
+  "bolts.group.bhandari73": (_, get) => four(get("w") / 2, get("h") / 2, get("P"), get("e")),
   "bolts.group.bhandari75": (_, get) => {
     const [l1, l2] = [get("l1"), get("l2")];
     const [Ft = Number.NaN] = tiltingPulls([l1, l1, l2, l2], get("P") * get("e"));
-    const Fs = get("P") / 4;
-    return { Ft, Fs, A: Math.hypot(Ft / 2, Fs) / get("tau") };
+    const corners = [-1, 1].flatMap((x) => [l1, l2].map((y) => ({ at: [x, y] as const })));
+    const { forces } = elasticGroup(corners, { force: [0, -get("P")], at: [0, 0] });
+    return { Ft, Fs: Math.hypot(...(forces[0] ?? [Number.NaN])) };
   },
   "bolts.group.bhandari78": (_, get) => {
     const [tilt = Number.NaN] = tiltingPulls([get("l1"), get("l2")], get("P") * get("e"));
-    const F = get("P") / 2 + tilt;
-    return { F, A: F / get("sigma") };
+    return { F: get("P") / 2 + tilt };
   },
   "bolts.group.two-inline": (_, get: Get) => {
     const fasteners = [-1, 1].map((side) => ({ at: [0, (side * get("s")) / 2] as const }));
@@ -80,4 +76,9 @@ const elsewhere = Object.fromEntries(
     .checks.filter(({ id }) => !GROUPS.test(id))
     .map(({ id }) => [id, "sizes, torques and strengths of single screws are not the mechanics of a group"]),
 );
-runFamily("bolts", runners, elsewhere);
+/** The tool checks groups, it does not choose a size of screw for them. */
+runFamily("bolts", runners, elsewhere, {
+  "bolts.group.bhandari73": ["dc", "size"],
+  "bolts.group.bhandari75": ["A"],
+  "bolts.group.bhandari78": ["A"],
+});
