@@ -13,9 +13,9 @@ export interface TorqueLimit {
 }
 
 /** Torque coefficient of a well oiled screw, whose preload is the highest to be expected (published spread, from memory). */
-const LEAST_COEFFICIENT = 0.15;
+export const LEAST_COEFFICIENT = 0.15;
 /** Proof stress by property class, Pa: ISO 898-1, SAE J429, ISO 3506-1 (0.2 % proof), from memory. */
-const PROOF: ReadonlyMap<string, number> = new Map([
+export const PROOF: ReadonlyMap<string, number> = new Map([
   ["8.8", 580e6],
   ["10.9", 830e6],
   ["12.9", 970e6],
