@@ -32,9 +32,9 @@ export interface Combinations {
 export const PERMANENT = 1.35;
 export const VARIABLE = 1.5;
 /** Variable loads beside a leaning person: 1.5 × 0.7, the value of ψ0 for most uses (EN 1990:2002, Table A1.1, from memory). */
-const BESIDE = 1.05;
+export const BESIDE = 1.05;
 /** Variable loads beside an accidental one: 1.0 × 0.8, the value of ψ2 for storage (EN 1990:2002, 6.4.3.3 and Table A1.1, from memory). */
-const ACCOMPANYING = 0.8;
+export const ACCOMPANYING = 0.8;
 /** EN 1993-1-1:2005, 5.3.2: a frame stands out of plumb by this much, rad. */
 export const OUT_OF_PLUMB = 1 / 200;
 /** A person leans on it, N (common practice); a push at which it should still feel firm, N (common practice). */
