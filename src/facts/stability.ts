@@ -25,9 +25,14 @@ const LOOKED_AT = 2;
 /** The part of a combination that presses: what it is when the frame stands in plumb. */
 const pressing = ({ name }: Combined): string => name.replace(/(, out of plumb)? along .*$/, "");
 
-/** The heaviest views by a measure. */
-function heaviest(views: readonly View[], measure: (view: View) => number): readonly View[] {
-  return [...views].sort((a, b) => measure(b) - measure(a)).slice(0, LOOKED_AT);
+/** The names of the heaviest groups of views by a measure. */
+function heaviest(groups: ReadonlyMap<string, readonly View[]>, measure: (view: View) => number): readonly string[] {
+  const worst = (views: readonly View[]): number => views.reduce((most, view) => Math.max(most, measure(view)), 0);
+  return [...groups]
+    .map(([name, views]) => ({ name, weight: worst(views) }))
+    .sort((a, b) => b.weight - a.weight)
+    .slice(0, LOOKED_AT)
+    .map(({ name }) => name);
 }
 
 /**
@@ -42,23 +47,26 @@ export const stability = defineFact<Stability, { response: typeof response; foot
     const standing = views.filter(
       ({ combination: c, bound }) => c.kind === "strength" && c.sideways && bound === "typical",
     );
-    // Four ways out of plumb press alike: one of them stands for all.
-    const alike = new Map<string, View>();
+    // The four ways out of plumb press nearly alike, but which feet hold differs: all of them are looked at.
+    const alike = new Map<string, View[]>();
     for (const view of standing) {
       const name = pressing(view.combination);
-      if (!alike.has(name)) alike.set(name, view);
+      const group = alike.get(name);
+      if (group) group.push(view);
+      else alike.set(name, [view]);
     }
-    const pushes = new Map([...alike.values()].map((view) => [view, feet.map((_, i) => view.foot(i))]));
+    const pushes = new Map(standing.map((view) => [view, feet.map((_, i) => view.foot(i))]));
     const total = (view: View): number => (pushes.get(view) ?? []).reduce((sum, push) => sum + push, 0);
     const most = (view: View): number => (pushes.get(view) ?? []).reduce((a, b) => Math.max(a, b), 0);
-    const chosen = new Set([...heaviest([...alike.values()], total), ...heaviest([...alike.values()], most)]);
+    const chosen = new Set([...heaviest(alike, total), ...heaviest(alike, most)]);
     const factors = new Map<string, number>();
     let governing: Stability["governing"];
-    for (const view of chosen) {
-      const mode = view.buckling();
-      factors.set(pressing(view.combination), mode?.factor ?? Infinity);
-      if (mode && (!governing || mode.factor < governing.mode.factor)) governing = { view, mode };
-    }
+    for (const name of chosen)
+      for (const view of alike.get(name) ?? []) {
+        const mode = view.buckling();
+        factors.set(name, Math.min(factors.get(name) ?? Infinity, mode?.factor ?? Infinity));
+        if (mode && (!governing || mode.factor < governing.mode.factor)) governing = { view, mode };
+      }
     const others = new Map<Bound, number>();
     for (const view of views) {
       if (!governing || view.bound === "typical" || view.combination !== governing.view.combination) continue;
