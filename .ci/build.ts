@@ -1,7 +1,8 @@
 // Bundles the command, the library and the thread for a team's rules into dist/, with the licences of what is bundled, and
-// writes the library's types. The three share their chunks, so that a team's rules and the built-in ones use one library.
+// writes the library's types; with --to <folder> into that folder. The three share their chunks, so that a team's rules and the built-in ones use one library.
 import { execFileSync } from "node:child_process";
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { parseArgs } from "node:util";
 import { build } from "esbuild";
 
 interface Manifest {
@@ -10,12 +11,15 @@ interface Manifest {
   readonly license: string;
 }
 
-rmSync("dist", { recursive: true, force: true });
-mkdirSync("dist");
+const { to: dist, "no-types": noTypes } = parseArgs({
+  options: { to: { type: "string", default: "dist" }, "no-types": { type: "boolean", default: false } },
+}).values;
+rmSync(dist, { recursive: true, force: true });
+mkdirSync(dist, { recursive: true });
 
 const { metafile } = await build({
   entryPoints: { cli: "src/cli/cli.ts", index: "src/index.ts", worker: "src/host/worker.ts" },
-  outdir: "dist",
+  outdir: dist,
   bundle: true,
   splitting: true,
   format: "esm",
@@ -54,13 +58,15 @@ const licences = [...bundled].sort().map((root) => {
   return `${name} ${version} (${license})\n\n${licenceText(root)}\n`;
 });
 writeFileSync(
-  "dist/LICENSES.txt",
+  `${dist}/LICENSES.txt`,
   `Packages contained in the files of this folder, with their licences.\n\n${licences.join(`\n${"-".repeat(72)}\n\n`)}`,
 );
 
 const tsc = "node_modules/typescript/bin/tsc";
-if (existsSync(tsc) && !process.argv.includes("--no-types"))
-  execFileSync(process.execPath, [tsc, "-p", ".ci/tsconfig.types.json"], { stdio: "inherit" });
+if (existsSync(tsc) && !noTypes)
+  execFileSync(process.execPath, [tsc, "-p", ".ci/tsconfig.types.json", "--outDir", `${dist}/types`], {
+    stdio: "inherit",
+  });
 
 const sizes = Object.entries(metafile.outputs).map(([file, { bytes }]) => `${String(bytes).padStart(8)} ${file}`);
 console.log(sizes.sort().reverse().join("\n"));

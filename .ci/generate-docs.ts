@@ -16,8 +16,14 @@ function ruleList(): string {
   return ["| rule | level | group | a sound frame |", "| --- | --- | --- | --- |", ...rows].join("\n");
 }
 
+/** A file shown whole. */
+function fileBlock(path: string): string {
+  const language = path.endsWith(".json") ? "json" : "js";
+  return `\`\`\`${language}\n${readFileSync(path, "utf8").trimEnd()}\n\`\`\``;
+}
+
 function filled(path: string, page: string): string {
-  let text = fillBlocks(page, "file", (path) => `\`\`\`json\n${readFileSync(path, "utf8").trimEnd()}\n\`\`\``);
+  let text = fillBlocks(page, "file", fileBlock);
   text = fillBlocks(text, "run", runBlock);
   text = fillBlocks(text, "rules", ruleList);
   text = fillBlocks(text, "schema", schemaBlock);

@@ -1,5 +1,5 @@
 /**
- * What a team needs to write its own rules: the same functions that the built-in rules are made with, and all facts.
+ * What a team needs to write its own rules: the same functions that the built-in rules are made and proven with, and all facts.
  * A module of rules exports them; a house file lists the module.
  */
 export type { Criteria, Criterion, Given, GivenAll, Limit, Source } from "./criteria/criterion.ts";
@@ -7,7 +7,10 @@ export { defineCriterion } from "./criteria/criterion.ts";
 export type { Fact, Known, Needs } from "./facts/fact.ts";
 export { defineFact } from "./facts/fact.ts";
 export * as facts from "./facts/index.generated.ts";
+export type { ExpectedFinding, ProofRow } from "./inspection/prove-rule.ts";
+export { proveRule } from "./inspection/prove-rule.ts";
 export type { Bar, Frame } from "./model/frame.ts";
+export type { FrameFile } from "./model/generated/frame-file.generated.ts";
 export type { EndName, Kind, Ref } from "./model/ref.ts";
 export { endRef, frameRef, ref } from "./model/ref.ts";
 export type { Quantity, Si } from "./model/units/quantity.ts";
