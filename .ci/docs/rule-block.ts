@@ -13,7 +13,9 @@ export function ruleBlock(rule: AnyRule): string {
       lines.push(`| \`${name}\` | ${standard} | ${about} | ${basis} |`);
   }
   lines.push("", "| message | says | mend |", "| --- | --- | --- |");
-  for (const [key, { text, advice, level }] of Object.entries(rule.messages))
-    lines.push(`| \`${key}\`${level ? ` (${level})` : ""} | ${plain(text)} | ${advice ?? ""} |`);
+  for (const [key, { text, overlap, advice, level }] of Object.entries(rule.messages)) {
+    const says = overlap === undefined ? plain(text) : `${plain(text)}; or ${plain(overlap)}`;
+    lines.push(`| \`${key}\`${level ? ` (${level})` : ""} | ${says} | ${plain(advice ?? "")} |`);
+  }
   return lines.join("\n");
 }

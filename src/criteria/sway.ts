@@ -6,5 +6,5 @@ export const sway = defineCriterion({
   quantity: "length",
   standard: "span / 150",
   about: "how far the frame may give sideways under a push at working height; the span is the height of the push",
-  basis: "common practice: h/150 still feels firm",
+  basis: "common practice: the height of the push / 150 still feels firm",
 });

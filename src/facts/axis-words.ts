@@ -4,12 +4,19 @@ import { inTube, type Tube } from "./tubes.ts";
 /** Within this cosine (2°) a direction is called by the axis it follows. */
 const ALONG = Math.cos((2 * Math.PI) / 180);
 
-/** A direction in words: "x", "the upright", or its components. */
+/** A direction in words: "x", "z", or its components. */
 export function directionWords(direction: Vec3): string {
-  if (Math.abs(direction[2]) > ALONG) return "the upright";
+  if (Math.abs(direction[2]) > ALONG) return "z";
   if (Math.abs(direction[0]) > ALONG) return "x";
   if (Math.abs(direction[1]) > ALONG) return "y";
   return `[${direction.map((c) => c.toFixed(2).replace("-0.00", "0.00")).join(", ")}]`;
+}
+
+/** A face or slot by its letter and, where it looks along an axis, by that too: "D (facing -x)". */
+export function facingWords(name: string, normal: Vec3): string {
+  const axis = ["x", "y", "z"].find((_, i) => Math.abs(normal[i] ?? 0) > ALONG);
+  if (axis === undefined) return name;
+  return `${name} (facing ${normal[0] + normal[1] + normal[2] > 0 ? "+" : "-"}${axis})`;
 }
 
 /** Whether two directions lie along each other, either way. */

@@ -3,7 +3,7 @@ import type { Segment } from "../geometry/segment.ts";
 import type { Vec3 } from "../geometry/vector.ts";
 import type { ConnectorChoice } from "../model/frame.ts";
 import type { EndName, Ref } from "../model/ref.ts";
-import type { Bore, Connector, Nut, Screw } from "../model/stock/stock.ts";
+import type { Bore, Connector, FaceName, Nut, Screw } from "../model/stock/stock.ts";
 import type { Landing } from "./landing.ts";
 
 /** A screw where it comes to lie. */
@@ -60,7 +60,7 @@ export interface Bored {
 /** What fills a stretch of a slot, m from the bar's drawn from point. */
 export interface InSlot {
   readonly bar: string;
-  readonly face: string;
+  readonly face: FaceName;
   readonly slot: number;
   readonly by: Ref;
   readonly what: string;

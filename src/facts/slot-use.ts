@@ -1,4 +1,5 @@
 import type { Ref } from "../model/ref.ts";
+import type { FaceName } from "../model/stock/stock.ts";
 import { defineFact } from "./fact.ts";
 import { sitsInSlot } from "./landing.ts";
 import type { InSlot } from "./placed.ts";
@@ -7,7 +8,7 @@ import { placements } from "./placements.ts";
 /** Two things in one slot and the free length between them, negative where they overlap, m. */
 export interface Neighbours {
   readonly bar: string;
-  readonly face: string;
+  readonly face: FaceName;
   readonly slot: number;
   readonly a: InSlot;
   readonly b: InSlot;

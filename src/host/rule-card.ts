@@ -5,8 +5,8 @@ import type { AnyRule } from "../rules/shape/rule.ts";
 export function ruleCard(rule: AnyRule): RuleCard {
   const { id, title, group, level, basis } = rule;
   const messages: Record<string, RuleCard["messages"][string]> = {};
-  for (const [key, { text, advice }] of Object.entries(rule.messages))
-    messages[key] = advice === undefined ? { text } : { text, advice };
+  for (const [key, { text, overlap, advice }] of Object.entries(rule.messages))
+    messages[key] = { text, ...(overlap !== undefined && { overlap }), ...(advice !== undefined && { advice }) };
   const criteria = Object.values(rule.criteria).map(({ name, quantity, standard, about, basis }) => ({
     name,
     quantity,

@@ -75,12 +75,15 @@ export function finding(
   const message = rule.messages[judgement.key];
   if (!message) throw new Error(`${rule.id} has no message "${judgement.key}"`);
   const measure = judgement.kind === "measured" ? measureOf(frame, rule, judgement) : undefined;
+  const shown = measure?.shown.measured ?? "";
+  const overlaps = message.overlap !== undefined && shown.startsWith("-");
   const said = fill(
-    message.text,
+    overlaps ? message.overlap : message.text,
     judgement.values,
     frame.units,
-    measure && { value: measure.measured, quantity: measure.quantity, shown: measure.shown.measured },
+    measure && { value: measure.measured, quantity: measure.quantity, shown: overlaps ? shown.slice(1) : shown },
   );
+  const advice = message.advice && fill(message.advice, judgement.values, frame.units).text;
   const { at } = judgement;
   const others = said.parts.filter((part) => part.id !== at.id);
   return {
@@ -92,7 +95,7 @@ export function finding(
     text: said.text,
     shown: said.shown,
     related: others.map((part) => ({ at: part, place: setting.place(part) })),
-    ...(message.advice === undefined ? {} : { advice: message.advice }),
+    ...(advice === undefined ? {} : { advice }),
     ...(measure ? { measure } : {}),
     place: setting.place(at),
     print: fingerprint(rule.id, judgement.key, [at, ...others]),

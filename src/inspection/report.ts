@@ -66,6 +66,7 @@ export interface Tally {
   readonly closest?: {
     readonly at: Ref;
     readonly utilisation: number;
+    readonly sense: "at most" | "at least";
     readonly measured: string;
     readonly limit: string;
   };
@@ -120,7 +121,9 @@ export interface RuleCard {
   readonly group: string;
   readonly level: Level;
   readonly basis: readonly string[];
-  readonly messages: Readonly<Record<string, { readonly text: string; readonly advice?: string }>>;
+  readonly messages: Readonly<
+    Record<string, { readonly text: string; readonly overlap?: string; readonly advice?: string }>
+  >;
   readonly criteria: readonly {
     readonly name: string;
     readonly quantity: Quantity;

@@ -22,7 +22,7 @@ interface Counting {
   met: number;
   notMet: number;
   notApplicable: number;
-  closest?: { at: Ref; utilisation: number; measured: string; limit: string };
+  closest?: { at: Ref; utilisation: number; sense: "at most" | "at least"; measured: string; limit: string };
   readonly findings: Finding[];
   readonly undecided: { at: Ref; why: string }[];
   readonly failures: Failure[];
@@ -76,6 +76,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       into.closest = {
         at: judgement.at,
         utilisation: share,
+        sense,
         ...formatPair(measured, limit.value, message.measures, setting.frame.units),
       };
       return;

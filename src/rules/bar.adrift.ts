@@ -11,24 +11,24 @@ export const rule = defineRule({
   needs: { islands },
   criteria: {},
   messages: {
+    alone: {
+      text: "nothing fastens it to the rest of the frame",
+      advice: "add the joint that holds it, or take the bar out",
+    },
     adrift: {
       text: "nothing fastens {bars:parts} to the rest of the frame",
-      advice: "add the joint that holds it, or take the bar out",
+      advice: "add the joint that holds them, or take the bars out",
     },
   },
   *inspect({ islands: sets }, _, say) {
     const [main, ...others] = sets;
-    if (!main) return;
-    const [first] = main;
-    if (first !== undefined)
-      yield say.adrift(
-        ref("bar", first),
-        { bars: main.map((id) => ref("bar", id)) },
-        main.length > 1 || others.length === 0,
-      );
-    for (const bars of others) {
-      const [lead] = bars;
-      if (lead !== undefined) yield say.adrift(ref("bar", lead), { bars: bars.map((id) => ref("bar", id)) }, false);
-    }
+    const judged = (bars: readonly string[], held: boolean) => {
+      const [lead = "", second] = bars;
+      if (second === undefined) return say.alone(ref("bar", lead), {}, held);
+      return say.adrift(ref("bar", lead), { bars: bars.map((id) => ref("bar", id)) }, held);
+    };
+    // The largest set is the frame, unless nothing in it is fastened to anything.
+    if (main) yield judged(main, main.length > 1 || others.length === 0);
+    for (const bars of others) yield judged(bars, false);
   },
 });

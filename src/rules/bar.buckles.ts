@@ -27,7 +27,7 @@ export const rule = defineRule({
   criteria: { factor: memberFactor },
   messages: {
     buckles: {
-      text: "pressed by {compression:force} over a buckling length of {length:length} and bent, it uses {use:ratio} of what it can take",
+      text: "pressed by {compression:force} over a buckling length of {length:length} and bent, it bears {use:ratio} times what it can",
       advice: "hold it sideways half way, take a stiffer profile, or lighten its load",
       measures: "ratio",
     },
@@ -64,7 +64,7 @@ export const rule = defineRule({
       const limit = {
         value: si(1, "ratio"),
         from: given.from,
-        basis: `proof strength of ${material.name} over ${given.value}, ${given.basis}`,
+        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
       };
       yield say.buckles(
         bar.ref,

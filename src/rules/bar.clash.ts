@@ -23,7 +23,7 @@ export const rule = defineRule({
   messages: {
     clash: {
       text: "runs {depth:length} into {other:part}",
-      advice: "cut one of them short, or move it",
+      advice: "move one of them, or cut a bar shorter",
       measures: "length",
     },
   },

@@ -44,7 +44,7 @@ export const rule = defineRule({
       const limit = {
         value: si(material.proof / given.value, "stress"),
         from: given.from,
-        basis: `proof strength of ${material.name} over ${given.value}, ${given.basis}`,
+        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
       };
       yield say.over(bar.ref, { stress: governed.measured }, { ...governed, limit });
     }

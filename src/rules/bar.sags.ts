@@ -28,7 +28,7 @@ export const rule = defineRule({
   messages: {
     sags: {
       text: "sags {sag:length} over its span of {span:length}",
-      advice: "stand its tall side up, take a stiffer profile, or shorten the span with another post",
+      advice: "stand its taller side upright, take a stiffer profile, or shorten the span with another post",
       measures: "length",
     },
   },

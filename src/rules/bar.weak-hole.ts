@@ -1,6 +1,7 @@
 import { memberFactor } from "../criteria/member-factor.ts";
 import { bodies } from "../facts/bodies.ts";
 import { worstOfAll } from "../facts/governing.ts";
+import { holeWords } from "../facts/hole-words.ts";
 import { materials } from "../facts/materials.ts";
 import { netSections } from "../facts/net-sections.ts";
 import { netStress } from "../facts/net-stress.ts";
@@ -21,7 +22,7 @@ export const rule = defineRule({
   criteria: { factor: memberFactor },
   messages: {
     weak: {
-      text: "what the {what:word} of {by:part} leaves of the section is stressed to {stress:stress}",
+      text: "where {what:word} of {by:part} weakens it, it is stressed to {stress:stress}",
       advice: "move the hole to where the bar bends less, near a support, or fasten without it",
       measures: "stress",
     },
@@ -42,9 +43,9 @@ export const rule = defineRule({
       const limit = {
         value: si(material.proof / given.value, "stress"),
         from: given.from,
-        basis: `proof strength of ${material.name} over ${given.value}, ${given.basis}`,
+        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
       };
-      yield say.weak(at, { what: net.what, by: net.by, stress: governed.measured }, { ...governed, limit });
+      yield say.weak(at, { what: holeWords(net.what), by: net.by, stress: governed.measured }, { ...governed, limit });
     }
   },
 });

@@ -1,5 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { boredHoles } from "../facts/bored-holes.ts";
+import { holeWords } from "../facts/hole-words.ts";
 import { ref } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
@@ -22,7 +23,9 @@ export const rule = defineRule({
   criteria: { wall: holeWall },
   messages: {
     clash: {
-      text: "inside {bar:bar} the {what:word} of {part:part} and the {otherWhat:word} of {other:part} leave {metal:length} of metal between them",
+      text: "inside {bar:bar}, {what:word} of {part:part} and {otherWhat:word} of {other:part} leave {metal:length} of metal between them",
+      overlap:
+        "inside {bar:bar}, {what:word} of {part:part} and {otherWhat:word} of {other:part} run {metal:length} into each other",
       advice: "set the two joints at different heights, or fasten one of them another way",
       measures: "length",
       sense: "at least",
@@ -34,7 +37,7 @@ export const rule = defineRule({
       const measured = si(metal, "length");
       yield say.clash(
         at,
-        { bar: at, what: a.what, part: a.by, otherWhat: b.what, other: b.by, metal: measured },
+        { bar: at, what: holeWords(a.what), part: a.by, otherWhat: holeWords(b.what), other: b.by, metal: measured },
         { measured, limit: wall.at(at) },
       );
     }

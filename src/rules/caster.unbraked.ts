@@ -11,7 +11,7 @@ const brakes = defineCriterion({
   quantity: "count",
   standard: "2",
   about: "casters with a brake in use that a rolling frame needs where something moves it",
-  basis: "common practice: one brake lets it turn",
+  basis: "common practice: about a single brake it still turns",
 });
 
 /** A load counts as sideways from this sine on: about 6°. */
@@ -39,8 +39,8 @@ export const rule = defineRule({
   criteria: { brakes },
   messages: {
     rolls: {
-      text: "stands on casters and {mover:word} moves it; {braked:count} of them brake",
-      advice: "take casters with brakes, two at least, and say so in the file",
+      text: "stands on casters and {mover:word} can roll it away; {braked:count} of its casters have their brake set",
+      advice: 'take at least two casters with brakes and give them "brake": true',
       measures: "count",
       sense: "at least",
     },

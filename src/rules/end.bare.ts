@@ -21,7 +21,7 @@ export const rule = defineRule({
   criteria: { open: openEndArea, reach: touchHeight },
   messages: {
     bare: {
-      text: "sawn metal lies open at {ends:parts}, {area:area} at the worst of them",
+      text: "sawn metal lies open at {ends:parts}: {area:area}{most:word}",
       advice: 'let the standard caps stand ("caps": "all-open-ends"), name a cap, or close the end with another part',
       measures: "area",
     },
@@ -36,7 +36,7 @@ export const rule = defineRule({
       const limit = open.at(end.bar);
       const area = si(end.open, "area");
       if (keeps(end.open, limit.value, "at most"))
-        yield say.bare(end.ref, { ends: [end.ref], area }, { measured: area, limit });
+        yield say.bare(end.ref, { ends: [end.ref], area, most: "" }, { measured: area, limit });
       else {
         const side = sides.get(sideOf(end));
         if (side) side.push(end);
@@ -49,7 +49,7 @@ export const rule = defineRule({
       const area = si(worst.open, "area");
       yield say.bare(
         worst.ref,
-        { ends: side.map((end) => end.ref), area },
+        { ends: side.map((end) => end.ref), area, most: side.length > 1 ? " at the worst of them" : "" },
         { measured: area, limit: open.at(worst.bar) },
       );
     }

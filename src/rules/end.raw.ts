@@ -13,15 +13,15 @@ export const rule = defineRule({
   criteria: { reach: touchHeight },
   messages: {
     raw: {
-      text: "{end:end} stays as sawn: its burr cuts hands and jams nuts in the slot",
+      text: "a cut end stays as sawn: its burr cuts hands and jams nuts in the slot",
       advice: "deburr it before assembly, with gloves and eye protection on",
     },
   },
   *inspect({ ends: all }, { reach }, say) {
     for (const state of all) {
-      if (state.end.edge === "deburred") yield say.raw(state.ref, { end: state.ref }, true);
+      if (state.end.edge === "deburred") yield say.raw(state.ref, {}, true);
       else if (state.height > reach.value) yield notApplicable(state.ref, "out of reach");
-      else yield say.raw(state.ref, { end: state.ref }, false);
+      else yield say.raw(state.ref, {}, false);
     }
   },
 });

@@ -9,7 +9,7 @@ const drawn = defineCriterion({
   quantity: "length",
   standard: "1 mm",
   about: "how far the height a foot is set to may differ from where its bar is drawn",
-  basis: "common practice: what a foot is turned by when the frame is levelled",
+  basis: "common practice: about what a foot is turned by when the frame is levelled",
 });
 
 const floorHeight = defineFact<number>({ id: "floor-height", compute: (_, frame) => frame.floor.z });
@@ -27,18 +27,19 @@ export const rule = defineRule({
   criteria: { gap: drawn },
   messages: {
     short: {
-      text: "carries its bar {height:length} over the floor, more than it reaches",
-      advice: "draw the bar down, or take a longer foot",
+      text: "carries its bar {height:length} over the floor, more than its greatest height",
+      advice: "draw the bar lower, or take a longer foot",
       measures: "length",
     },
     long: {
-      text: "carries its bar {height:length} over the floor, less than it takes",
+      text: "carries its bar {height:length} over the floor, less than its least height",
+      overlap: "its bar is drawn {height:length} below the floor",
       advice: "draw the bar higher, or take a shorter foot",
       measures: "length",
       sense: "at least",
     },
     apart: {
-      text: "is set {gap:length} apart from where its bar ends over the floor",
+      text: "is set to a height {gap:length} off that of the bar's end",
       advice: "set the foot to the height of the bar's end, or draw the bar to it",
       measures: "length",
     },

@@ -14,7 +14,7 @@ const critical = defineCriterion({
   quantity: "ratio",
   standard: "3",
   about: "by which factor the loads of a strength combination may grow before the whole frame buckles, at least",
-  basis: "EN 1993-1-1:2005 and EN 1999-1-1:2007, 5.2.1: below 3 amplified moments no longer do",
+  basis: "EN 1993-1-1:2005 and EN 1999-1-1:2007, 5.2.1: below 3 it no longer does to scale up the sway moments",
 });
 
 export const rule = defineRule({

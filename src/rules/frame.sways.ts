@@ -20,7 +20,7 @@ export const rule = defineRule({
   criteria: { allowed: sway },
   messages: {
     sways: {
-      text: "gives {sway:length} sideways at {height:length} under a push",
+      text: "gives {sway:length} sideways when pushed at a height of {height:length}",
       advice: "add a brace or a screwed panel, larger or gusseted brackets, or a rail lower down",
       measures: "length",
     },

@@ -56,6 +56,7 @@ export const rule = defineRule({
   messages: {
     tilt: {
       text: "tips over {feet:parts} when tilted by {angle:angle}, {state:word}",
+      overlap: "tips over {feet:parts} without a push, {state:word}: its weight hangs {angle:angle} beyond them",
       advice: "set the feet farther apart, put the weight lower, or anchor it to the floor or a wall",
       measures: "angle",
       sense: "at least",
@@ -65,7 +66,7 @@ export const rule = defineRule({
       advice: "set the feet farther apart, put weight lower down, or anchor it to the floor or a wall",
     },
     push: {
-      text: "tips over {feet:parts} when pushed with {push:force} at {height:length}, {state:word}",
+      text: "tips over {feet:parts} when pushed with {push:force} at a height of {height:length}, {state:word}",
       advice: "set the feet farther apart, put the weight lower, or anchor it to the floor or a wall",
       measures: "force",
       sense: "at least",

@@ -20,7 +20,7 @@ export const rule = defineRule({
   criteria: { allowed: sway },
   messages: {
     unbraced: {
-      text: "along {axis:word} nothing but plain brackets keeps the frame upright: with soft ones it gives {sway:length} under a push",
+      text: "along {axis:word} only plain brackets keep it upright: if they prove soft, it gives {sway:length} when pushed",
       advice: "add a brace, a panel screwed at 300 mm or closer, or brackets with side walls",
     },
   },

@@ -1,5 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { boredHoles } from "../facts/bored-holes.ts";
+import { holeWords } from "../facts/hole-words.ts";
 import { placements } from "../facts/placements.ts";
 import { plateEdges } from "../facts/plate-edges.ts";
 import { endRef, ref } from "../model/ref.ts";
@@ -32,19 +33,20 @@ export const rule = defineRule({
   criteria: { nut: nutToEnd, hole: holeToEdge },
   messages: {
     nut: {
-      text: "its nut sits {distance:length} from {end:end}",
+      text: "a nut sits {distance:length} from the cut end {end:end}",
       advice: "move the connector further along the bar, away from the cut end",
       measures: "length",
       sense: "at least",
     },
     hole: {
-      text: "the {what:word} lies {distance:length} from the cut end of {bar:bar}",
-      advice: "move the hole away from the end",
+      text: "{what:word} lies {distance:length} from the cut end of {bar:bar}",
+      overlap: "{what:word} lies {distance:length} beyond the cut end of {bar:bar}",
+      advice: "move the hole away from the cut end",
       measures: "length",
       sense: "at least",
     },
     plate: {
-      text: "hole {hole:word} lies {distance:length} from the edge of its plate",
+      text: "hole {hole:word} of its plate lies {distance:length} from the edge",
       advice: "take a larger plate",
       measures: "length",
       sense: "at least",
@@ -70,7 +72,7 @@ export const rule = defineRule({
       const distance = si(toEnd, "length");
       yield say.hole(
         at.by,
-        { what: at.what, distance, bar: ref("bar", bar) },
+        { what: holeWords(at.what), distance, bar: ref("bar", bar) },
         { measured: distance, limit: { ...given, value: si(given.value * 2 * at.radius, "length") } },
       );
     }

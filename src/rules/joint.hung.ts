@@ -29,13 +29,14 @@ export const rule = defineRule({
   criteria: { allowed: hungUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     hung: {
-      text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, though {onto:bar} could end under it and carry it",
-      advice: "end the post under the bar, so that the weight passes bar on bar and the screws only hold it in place",
+      text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, {use:ratio} of what they are trusted to hold, though {onto:bar} could end under it and carry it",
+      advice:
+        "end {onto:bar} under {bar:bar}, so that the weight passes bar on bar and the screws only hold it in place",
       measures: "ratio",
     },
     unseated: {
-      text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, which have little to spare",
-      advice: "add a fastener, or a stop under the bar",
+      text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, {use:ratio} of what they are trusted to hold",
+      advice: "add a fastener, or a stop under {bar:bar}",
       measures: "ratio",
       level: "note",
     },
@@ -58,10 +59,10 @@ export const rule = defineRule({
           yield notApplicable(joint, "slips: see joint.slips");
           continue;
         }
-        const values = { bar: ref("bar", bar), joint, onto: ref("bar", onto) };
+        const values = { bar: ref("bar", bar), joint, onto: ref("bar", onto), use: governed.measured };
         const measure = { ...governed, limit: allowed.at(joint) };
         if (seatPossible) yield say.hung(joint, values, measure);
-        else yield say.unseated(joint, { bar: values.bar, joint }, measure);
+        else yield say.unseated(joint, { bar: values.bar, joint, use: governed.measured }, measure);
       }
     }
   },

@@ -32,7 +32,7 @@ export const rule = defineRule({
   criteria: { allowed: slipUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     slips: {
-      text: "its fasteners bear {use:ratio} of the load they are trusted to hold without slipping",
+      text: "its fasteners bear {use:ratio} times the load they are trusted to hold without slipping",
       advice: "put a bar or a stop under what they carry, add a fastener, or take a larger one",
       measures: "ratio",
     },

@@ -29,7 +29,7 @@ export const rule = defineRule({
   criteria: { allowed: clampUtilisation },
   messages: {
     open: {
-      text: "opens: a screw is pulled with {use:ratio} of what it clamps with",
+      text: "opens: a screw is pulled with {use:ratio} times the force it clamps with",
       advice: "add a fastener on the side that opens, or put a bar under the load",
       measures: "ratio",
     },

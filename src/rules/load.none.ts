@@ -22,7 +22,7 @@ export const rule = defineRule({
       advice: 'add "loads" or "masses": what stands, hangs, pushes or leans on it',
     },
     lost: {
-      text: "finds nothing that would carry it: no strength is judged under it",
+      text: "nothing carries this load: no strength is judged under it",
       advice: "let it act on a bar that is fastened to the frame, or on a panel that bars hold",
     },
   },

@@ -31,7 +31,7 @@ export const rule = defineRule({
   criteria: { allowed: lipUtilisation },
   messages: {
     pulled: {
-      text: "is pulled against the lips of {bar:bar} with {pull:force}",
+      text: "a nut is pulled against the slot lips of {bar:bar} with {pull:force}",
       advice: "turn the bracket so that it is pushed on, add a fastener, or take a profile with heavier lips",
       measures: "force",
     },

@@ -22,13 +22,15 @@ export const rule = defineRule({
   criteria: { clearance: keyClearance },
   messages: {
     key: {
-      text: "its key passes {room:length} from the head of {other:screw}",
+      text: "the key on {screw:screw} passes {room:length} from the head of {other:screw}",
+      overlap: "the key on {screw:screw} runs {room:length} into the head of {other:screw}",
       advice: "stagger the two connectors along the bar, or put one of them on another face",
       measures: "length",
       sense: "at least",
     },
     heads: {
-      text: "its head lies {room:length} from the head of {other:screw}",
+      text: "the head of {screw:screw} lies {room:length} from the head of {other:screw}",
+      overlap: "the heads of {screw:screw} and {other:screw} run {room:length} into each other",
       advice: "move the two connectors apart",
       measures: "length",
       sense: "at least",
@@ -40,11 +42,11 @@ export const rule = defineRule({
       crowded.add(screw.ref.id);
       if (Number.isFinite(keyToHead)) {
         const room = si(keyToHead, "length");
-        yield say.key(screw.ref, { room, other: other.ref }, { measured: room, limit: clearance });
+        yield say.key(screw.ref, { screw: screw.ref, room, other: other.ref }, { measured: room, limit: clearance });
       }
       if (Number.isFinite(headToHead) && screw.ref.id < other.ref.id) {
         const room = si(headToHead, "length");
-        yield say.heads(screw.ref, { room, other: other.ref }, { measured: room, limit: clearance });
+        yield say.heads(screw.ref, { screw: screw.ref, room, other: other.ref }, { measured: room, limit: clearance });
       }
     }
     // The rest have no neighbour within reach of a key.
@@ -52,7 +54,11 @@ export const rule = defineRule({
     for (const { screws } of placed.connectors) {
       for (const screw of screws)
         if (!crowded.has(screw.ref.id))
-          yield say.heads(screw.ref, { room: far, other: screw.ref }, { measured: far, limit: clearance });
+          yield say.heads(
+            screw.ref,
+            { screw: screw.ref, room: far, other: screw.ref },
+            { measured: far, limit: clearance },
+          );
     }
   },
 });

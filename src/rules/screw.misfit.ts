@@ -31,7 +31,8 @@ export const rule = defineRule({
   messages: {
     bottoms: {
       text: "{screw:word} has {room:length} between its tip and the slot floor",
-      advice: "take a shorter screw: one that bottoms feels tight and clamps nothing",
+      overlap: "{screw:word} is {room:length} too long: its tip meets the slot floor before the head clamps",
+      advice: "take a shorter screw",
       measures: "length",
       sense: "at least",
     },

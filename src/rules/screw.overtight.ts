@@ -26,7 +26,7 @@ export const rule = defineRule({
   criteria: { allowed: torqueUtilisation },
   messages: {
     over: {
-      text: "is tightened to {torque:moment}: more than {what:word} may bear",
+      text: "a screw is tightened to {torque:moment}, more than {what:word} may bear",
       advice: "tighten it to its rated torque, or take more or larger screws",
       measures: "moment",
     },

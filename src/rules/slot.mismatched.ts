@@ -1,4 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
+import { faceNormal } from "../facts/axes.ts";
+import { facingWords } from "../facts/axis-words.ts";
 import { bodies } from "../facts/bodies.ts";
 import { SLOT_PLAY } from "../facts/landing.ts";
 import { placements } from "../facts/placements.ts";
@@ -24,27 +26,27 @@ export const rule = defineRule({
   criteria: { off: offSlot },
   messages: {
     size: {
-      text: "{part:word} is made for slot {made:word}; {bar:bar} has slot {has:word}",
-      advice: "take the connector of the bar's slot size",
+      text: "{part:word} is made for slot size {made:word}; {bar:bar} has slot size {has:word}",
+      advice: "take a connector of the bar's slot size",
     },
     nut: {
-      text: "no {kind:word} nut of stock holds a {thread:word} screw in slot {has:word} of {bar:bar}",
+      text: "no {kind:word} nut in stock takes a screw {thread:word} in the slots of {bar:bar}, size {has:word}",
       advice: "take another screw or another kind of nut",
     },
     closed: {
-      text: "lies on a closed slot of {bar:bar}, face {face:word}",
+      text: "a screw lies on a closed slot of {bar:bar}, face {face:word}",
       advice: "turn the bar, or use an open face",
     },
     off: {
-      text: "lies {off:length} beside the slot of {bar:bar}, face {face:word}",
+      text: "a screw lies {off:length} beside the slot of {bar:bar}, face {face:word}",
       advice: "move the connector onto the slot line",
       measures: "length",
     },
     away: {
-      text: "lies beyond the bar: {bar:bar} has no slot there to hold it",
+      text: "a screw finds no slot to hold it: {bar:bar} has none there",
       advice: "put the connector where both its legs have a bar under them",
     },
-    misplaced: { text: "cannot sit there: {why:word}", advice: "choose another connector or another face" },
+    misplaced: { text: "a connector cannot sit there: {why:word}", advice: "choose another connector or another face" },
   },
   *inspect({ placements: placed, bodies: all }, { off }, say) {
     for (const { at, why } of placed.misplaced) yield say.misplaced(at, { why }, false);
@@ -78,9 +80,11 @@ export const rule = defineRule({
           yield say.away(screw.ref, { bar }, false);
           continue;
         }
-        yield say.closed(screw.ref, { bar, face: landing.face }, !landing.slot.closed);
+        const body = all.get(landing.bar);
+        const face = body ? facingWords(landing.face, faceNormal(body.axes, landing.face)) : landing.face;
+        yield say.closed(screw.ref, { bar, face }, !landing.slot.closed);
         const measured = si(landing.off, "length");
-        yield say.off(screw.ref, { off: measured, bar, face: landing.face }, { measured, limit: off.at(bar) });
+        yield say.off(screw.ref, { off: measured, bar, face }, { measured, limit: off.at(bar) });
       }
     }
   },

@@ -11,7 +11,7 @@ const slotSizes = defineCriterion({
   quantity: "count",
   standard: "1",
   about: "how many slot sizes a frame may mix: each brings nuts and connectors of its own",
-  basis: "common practice",
+  basis: "common practice: nuts of one size do for all",
 });
 
 const keySizes = defineCriterion({
@@ -19,8 +19,13 @@ const keySizes = defineCriterion({
   quantity: "count",
   standard: "3",
   about: "how many sizes of key a frame may need",
-  basis: "common practice",
+  basis: "common practice: a key changed often is a key mislaid",
 });
+
+/** "1/4 and 5/16". */
+function inWords(names: readonly string[]): string {
+  return names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names.at(-1)}`;
+}
 
 interface Variety {
   readonly slots: readonly string[];
@@ -51,24 +56,20 @@ export const rule = defineRule({
   criteria: { slots: slotSizes, keys: keySizes },
   messages: {
     slots: {
-      text: "the bars have {count:count} slot sizes, {names:word}: their nuts and connectors do not go together",
+      text: "its bars have {count:count} slot sizes, {names:word}: nuts and connectors of one do not fit the other",
       advice: "draw all bars from one series",
       measures: "count",
     },
     keys: {
-      text: "its screws take {count:count} sizes of key, {names:word}",
+      text: "its screws take {count:count} sizes of key: {names:word}",
       advice: "use screws with the same head throughout",
       measures: "count",
     },
   },
   *inspect({ variety: found }, { slots, keys }, say) {
     const slotCount = si(found.slots.length, "count");
-    yield say.slots(
-      frameRef,
-      { count: slotCount, names: found.slots.join(", ") },
-      { measured: slotCount, limit: slots },
-    );
+    yield say.slots(frameRef, { count: slotCount, names: inWords(found.slots) }, { measured: slotCount, limit: slots });
     const keyCount = si(found.keys.length, "count");
-    yield say.keys(frameRef, { count: keyCount, names: found.keys.join(", ") }, { measured: keyCount, limit: keys });
+    yield say.keys(frameRef, { count: keyCount, names: inWords(found.keys) }, { measured: keyCount, limit: keys });
   },
 });

@@ -31,7 +31,7 @@ export const rule = defineRule({
   criteria: { allowed: tieUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     slips: {
-      text: "slips: the bars slide on each other with {shear:force} a tie",
+      text: "the two bars push along each other with {shear:force} at each tie, and slide",
       advice: "tie the bars at shorter distances, or take one taller bar",
       measures: "force",
     },

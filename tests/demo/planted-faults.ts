@@ -116,7 +116,7 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
     },
     {
       slip: "shelf-4 left out of the joints",
-      findings: [{ rule: "bar.adrift", key: "adrift", level: "reject", parts: ["shelf-4"] }],
+      findings: [{ rule: "bar.adrift", key: "alone", level: "reject", parts: ["shelf-4"] }],
     },
   ],
 
@@ -330,7 +330,7 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
       because: "three copies carry it up the rack",
       findings: ["cross-2", "cross-2-up1", "cross-2-up2", "cross-2-up3"].map((bar) => ({
         rule: "bar.adrift",
-        key: "adrift",
+        key: "alone",
         level: "reject",
         parts: [bar],
       })),

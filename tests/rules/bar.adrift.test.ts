@@ -12,7 +12,7 @@ it("bar.adrift: bars that nothing fastens to the rest", () => {
       edit: (file) => {
         file.bars.push({ ...stray, from: [0, 300, 0], to: [0, 300, 500] });
       },
-      finds: [{ at: "stray", key: "adrift" }],
+      finds: [{ at: "stray", key: "alone" }],
     },
     {
       title: "a pair fastened to each other only",
@@ -33,8 +33,8 @@ it("bar.adrift: bars that nothing fastens to the rest", () => {
         kitItem(file).shift = 5;
       },
       finds: [
-        { at: "post", key: "adrift" },
-        { at: "rail", key: "adrift" },
+        { at: "post", key: "alone" },
+        { at: "rail", key: "alone" },
       ],
     },
     {

@@ -279,7 +279,7 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
+var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "sense", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" }, "sense": { "enum": ["at most", "at least"] } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
 function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -1682,7 +1682,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                                       if (errors === _errs48) {
                                                         if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
                                                           let missing4;
-                                                          if (data30.at === void 0 && (missing4 = "at") || data30.utilisation === void 0 && (missing4 = "utilisation") || data30.measured === void 0 && (missing4 = "measured") || data30.limit === void 0 && (missing4 = "limit")) {
+                                                          if (data30.at === void 0 && (missing4 = "at") || data30.utilisation === void 0 && (missing4 = "utilisation") || data30.sense === void 0 && (missing4 = "sense") || data30.measured === void 0 && (missing4 = "measured") || data30.limit === void 0 && (missing4 = "limit")) {
                                                             validate57.errors = [{ instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: missing4 }, message: "must have required property '" + missing4 + "'" }];
                                                             return false;
                                                           } else {
@@ -1730,6 +1730,19 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                                                   } else {
                                                                     var valid10 = true;
                                                                   }
+                                                                  if (valid10) {
+                                                                    if (data30.sense !== void 0) {
+                                                                      let data35 = data30.sense;
+                                                                      const _errs57 = errors;
+                                                                      if (!(data35 === "at most" || data35 === "at least")) {
+                                                                        validate57.errors = [{ instancePath: instancePath + "/rules/" + i5 + "/closest/sense", schemaPath: "#/properties/rules/items/properties/closest/properties/sense/enum", keyword: "enum", params: { allowedValues: schema22.properties.rules.items.properties.closest.properties.sense.enum }, message: "must be equal to one of the allowed values" }];
+                                                                        return false;
+                                                                      }
+                                                                      var valid10 = _errs57 === errors;
+                                                                    } else {
+                                                                      var valid10 = true;
+                                                                    }
+                                                                  }
                                                                 }
                                                               }
                                                             }
@@ -1770,62 +1783,62 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                             }
                             if (valid0) {
                               if (data.failures !== void 0) {
-                                let data35 = data.failures;
-                                const _errs57 = errors;
-                                if (errors === _errs57) {
-                                  if (Array.isArray(data35)) {
+                                let data36 = data.failures;
+                                const _errs58 = errors;
+                                if (errors === _errs58) {
+                                  if (Array.isArray(data36)) {
                                     var valid11 = true;
-                                    const len6 = data35.length;
+                                    const len6 = data36.length;
                                     for (let i6 = 0; i6 < len6; i6++) {
-                                      let data36 = data35[i6];
-                                      const _errs59 = errors;
-                                      if (errors === _errs59) {
-                                        if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
+                                      let data37 = data36[i6];
+                                      const _errs60 = errors;
+                                      if (errors === _errs60) {
+                                        if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
                                           let missing5;
-                                          if (data36.message === void 0 && (missing5 = "message")) {
+                                          if (data37.message === void 0 && (missing5 = "message")) {
                                             validate57.errors = [{ instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: missing5 }, message: "must have required property '" + missing5 + "'" }];
                                             return false;
                                           } else {
-                                            if (data36.rule !== void 0) {
-                                              const _errs61 = errors;
-                                              if (typeof data36.rule !== "string") {
+                                            if (data37.rule !== void 0) {
+                                              const _errs62 = errors;
+                                              if (typeof data37.rule !== "string") {
                                                 validate57.errors = [{ instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                                 return false;
                                               }
-                                              var valid12 = _errs61 === errors;
+                                              var valid12 = _errs62 === errors;
                                             } else {
                                               var valid12 = true;
                                             }
                                             if (valid12) {
-                                              if (data36.fact !== void 0) {
-                                                const _errs63 = errors;
-                                                if (typeof data36.fact !== "string") {
+                                              if (data37.fact !== void 0) {
+                                                const _errs64 = errors;
+                                                if (typeof data37.fact !== "string") {
                                                   validate57.errors = [{ instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                                   return false;
                                                 }
-                                                var valid12 = _errs63 === errors;
+                                                var valid12 = _errs64 === errors;
                                               } else {
                                                 var valid12 = true;
                                               }
                                               if (valid12) {
-                                                if (data36.at !== void 0) {
-                                                  const _errs65 = errors;
-                                                  if (!validate69(data36.at, { instancePath: instancePath + "/failures/" + i6 + "/at", parentData: data36, parentDataProperty: "at", rootData, dynamicAnchors })) {
+                                                if (data37.at !== void 0) {
+                                                  const _errs66 = errors;
+                                                  if (!validate69(data37.at, { instancePath: instancePath + "/failures/" + i6 + "/at", parentData: data37, parentDataProperty: "at", rootData, dynamicAnchors })) {
                                                     vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
                                                     errors = vErrors.length;
                                                   }
-                                                  var valid12 = _errs65 === errors;
+                                                  var valid12 = _errs66 === errors;
                                                 } else {
                                                   var valid12 = true;
                                                 }
                                                 if (valid12) {
-                                                  if (data36.message !== void 0) {
-                                                    const _errs66 = errors;
-                                                    if (typeof data36.message !== "string") {
+                                                  if (data37.message !== void 0) {
+                                                    const _errs67 = errors;
+                                                    if (typeof data37.message !== "string") {
                                                       validate57.errors = [{ instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                                       return false;
                                                     }
-                                                    var valid12 = _errs66 === errors;
+                                                    var valid12 = _errs67 === errors;
                                                   } else {
                                                     var valid12 = true;
                                                   }
@@ -1838,7 +1851,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                           return false;
                                         }
                                       }
-                                      var valid11 = _errs59 === errors;
+                                      var valid11 = _errs60 === errors;
                                       if (!valid11) {
                                         break;
                                       }
@@ -1848,25 +1861,25 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                     return false;
                                   }
                                 }
-                                var valid0 = _errs57 === errors;
+                                var valid0 = _errs58 === errors;
                               } else {
                                 var valid0 = true;
                               }
                               if (valid0) {
                                 if (data.assumed !== void 0) {
-                                  let data41 = data.assumed;
-                                  const _errs68 = errors;
-                                  if (errors === _errs68) {
-                                    if (Array.isArray(data41)) {
+                                  let data42 = data.assumed;
+                                  const _errs69 = errors;
+                                  if (errors === _errs69) {
+                                    if (Array.isArray(data42)) {
                                       var valid13 = true;
-                                      const len7 = data41.length;
+                                      const len7 = data42.length;
                                       for (let i7 = 0; i7 < len7; i7++) {
-                                        const _errs70 = errors;
-                                        if (typeof data41[i7] !== "string") {
+                                        const _errs71 = errors;
+                                        if (typeof data42[i7] !== "string") {
                                           validate57.errors = [{ instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                           return false;
                                         }
-                                        var valid13 = _errs70 === errors;
+                                        var valid13 = _errs71 === errors;
                                         if (!valid13) {
                                           break;
                                         }
@@ -1876,48 +1889,48 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                       return false;
                                     }
                                   }
-                                  var valid0 = _errs68 === errors;
+                                  var valid0 = _errs69 === errors;
                                 } else {
                                   var valid0 = true;
                                 }
                                 if (valid0) {
                                   if (data.cureTrials !== void 0) {
-                                    let data43 = data.cureTrials;
-                                    const _errs72 = errors;
-                                    if (errors === _errs72) {
-                                      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
+                                    let data44 = data.cureTrials;
+                                    const _errs73 = errors;
+                                    if (errors === _errs73) {
+                                      if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
                                         let missing6;
-                                        if (data43.tried === void 0 && (missing6 = "tried") || data43.untried === void 0 && (missing6 = "untried")) {
+                                        if (data44.tried === void 0 && (missing6 = "tried") || data44.untried === void 0 && (missing6 = "untried")) {
                                           validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: missing6 }, message: "must have required property '" + missing6 + "'" }];
                                           return false;
                                         } else {
-                                          const _errs74 = errors;
-                                          for (const key0 in data43) {
+                                          const _errs75 = errors;
+                                          for (const key0 in data44) {
                                             if (!(key0 === "tried" || key0 === "untried")) {
                                               validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
                                               return false;
                                               break;
                                             }
                                           }
-                                          if (_errs74 === errors) {
-                                            if (data43.tried !== void 0) {
-                                              const _errs75 = errors;
-                                              if (!validate58(data43.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data43, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+                                          if (_errs75 === errors) {
+                                            if (data44.tried !== void 0) {
+                                              const _errs76 = errors;
+                                              if (!validate58(data44.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data44, parentDataProperty: "tried", rootData, dynamicAnchors })) {
                                                 vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
                                                 errors = vErrors.length;
                                               }
-                                              var valid14 = _errs75 === errors;
+                                              var valid14 = _errs76 === errors;
                                             } else {
                                               var valid14 = true;
                                             }
                                             if (valid14) {
-                                              if (data43.untried !== void 0) {
-                                                const _errs76 = errors;
-                                                if (!validate58(data43.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data43, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+                                              if (data44.untried !== void 0) {
+                                                const _errs77 = errors;
+                                                if (!validate58(data44.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data44, parentDataProperty: "untried", rootData, dynamicAnchors })) {
                                                   vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
                                                   errors = vErrors.length;
                                                 }
-                                                var valid14 = _errs76 === errors;
+                                                var valid14 = _errs77 === errors;
                                               } else {
                                                 var valid14 = true;
                                               }
@@ -1929,25 +1942,25 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                         return false;
                                       }
                                     }
-                                    var valid0 = _errs72 === errors;
+                                    var valid0 = _errs73 === errors;
                                   } else {
                                     var valid0 = true;
                                   }
                                   if (valid0) {
                                     if (data.concessions !== void 0) {
-                                      let data46 = data.concessions;
-                                      const _errs77 = errors;
-                                      if (errors === _errs77) {
-                                        if (Array.isArray(data46)) {
+                                      let data47 = data.concessions;
+                                      const _errs78 = errors;
+                                      if (errors === _errs78) {
+                                        if (Array.isArray(data47)) {
                                           var valid15 = true;
-                                          const len8 = data46.length;
+                                          const len8 = data47.length;
                                           for (let i8 = 0; i8 < len8; i8++) {
-                                            const _errs79 = errors;
-                                            if (typeof data46[i8] !== "string") {
+                                            const _errs80 = errors;
+                                            if (typeof data47[i8] !== "string") {
                                               validate57.errors = [{ instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                               return false;
                                             }
-                                            var valid15 = _errs79 === errors;
+                                            var valid15 = _errs80 === errors;
                                             if (!valid15) {
                                               break;
                                             }
@@ -1957,7 +1970,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                           return false;
                                         }
                                       }
-                                      var valid0 = _errs77 === errors;
+                                      var valid0 = _errs78 === errors;
                                     } else {
                                       var valid0 = true;
                                     }

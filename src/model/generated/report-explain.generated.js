@@ -361,7 +361,7 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
+var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "sense", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" }, "sense": { "enum": ["at most", "at least"] } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
 function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -2204,8 +2204,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.measured === void 0) {
-                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
+                if (data30.sense === void 0) {
+                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "sense" }, message: "must have required property 'sense'" };
                   if (vErrors === null) {
                     vErrors = [err46];
                   } else {
@@ -2213,12 +2213,21 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.limit === void 0) {
-                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                if (data30.measured === void 0) {
+                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
                   if (vErrors === null) {
                     vErrors = [err47];
                   } else {
                     vErrors.push(err47);
+                  }
+                  errors++;
+                }
+                if (data30.limit === void 0) {
+                  const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                  if (vErrors === null) {
+                    vErrors = [err48];
+                  } else {
+                    vErrors.push(err48);
                   }
                   errors++;
                 }
@@ -2231,18 +2240,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 if (data30.utilisation !== void 0) {
                   let data32 = data30.utilisation;
                   if (!(typeof data32 == "number" && isFinite(data32))) {
-                    const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                    if (vErrors === null) {
-                      vErrors = [err48];
-                    } else {
-                      vErrors.push(err48);
-                    }
-                    errors++;
-                  }
-                }
-                if (data30.measured !== void 0) {
-                  if (typeof data30.measured !== "string") {
-                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                     if (vErrors === null) {
                       vErrors = [err49];
                     } else {
@@ -2251,9 +2249,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.limit !== void 0) {
-                  if (typeof data30.limit !== "string") {
-                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (data30.measured !== void 0) {
+                  if (typeof data30.measured !== "string") {
+                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err50];
                     } else {
@@ -2262,83 +2260,78 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
+                if (data30.limit !== void 0) {
+                  if (typeof data30.limit !== "string") {
+                    const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err51];
+                    } else {
+                      vErrors.push(err51);
+                    }
+                    errors++;
+                  }
+                }
+                if (data30.sense !== void 0) {
+                  let data35 = data30.sense;
+                  if (!(data35 === "at most" || data35 === "at least")) {
+                    const err52 = { instancePath: instancePath + "/rules/" + i5 + "/closest/sense", schemaPath: "#/properties/rules/items/properties/closest/properties/sense/enum", keyword: "enum", params: { allowedValues: schema22.properties.rules.items.properties.closest.properties.sense.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err52];
+                    } else {
+                      vErrors.push(err52);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err53 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err51];
+                  vErrors = [err53];
                 } else {
-                  vErrors.push(err51);
+                  vErrors.push(err53);
                 }
                 errors++;
               }
             }
           } else {
-            const err52 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err54 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err52];
+              vErrors = [err54];
             } else {
-              vErrors.push(err52);
+              vErrors.push(err54);
             }
             errors++;
           }
         }
       } else {
-        const err53 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err55 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err53];
+          vErrors = [err55];
         } else {
-          vErrors.push(err53);
+          vErrors.push(err55);
         }
         errors++;
       }
     }
     if (data.failures !== void 0) {
-      let data35 = data.failures;
-      if (Array.isArray(data35)) {
-        const len6 = data35.length;
+      let data36 = data.failures;
+      if (Array.isArray(data36)) {
+        const len6 = data36.length;
         for (let i6 = 0; i6 < len6; i6++) {
-          let data36 = data35[i6];
-          if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
-            if (data36.message === void 0) {
-              const err54 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
+          let data37 = data36[i6];
+          if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
+            if (data37.message === void 0) {
+              const err56 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
               if (vErrors === null) {
-                vErrors = [err54];
+                vErrors = [err56];
               } else {
-                vErrors.push(err54);
+                vErrors.push(err56);
               }
               errors++;
             }
-            if (data36.rule !== void 0) {
-              if (typeof data36.rule !== "string") {
-                const err55 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                if (vErrors === null) {
-                  vErrors = [err55];
-                } else {
-                  vErrors.push(err55);
-                }
-                errors++;
-              }
-            }
-            if (data36.fact !== void 0) {
-              if (typeof data36.fact !== "string") {
-                const err56 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                if (vErrors === null) {
-                  vErrors = [err56];
-                } else {
-                  vErrors.push(err56);
-                }
-                errors++;
-              }
-            }
-            if (data36.at !== void 0) {
-              if (!validate69(data36.at, { instancePath: instancePath + "/failures/" + i6 + "/at", parentData: data36, parentDataProperty: "at", rootData, dynamicAnchors })) {
-                vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
-                errors = vErrors.length;
-              }
-            }
-            if (data36.message !== void 0) {
-              if (typeof data36.message !== "string") {
-                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (data37.rule !== void 0) {
+              if (typeof data37.rule !== "string") {
+                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
                   vErrors = [err57];
                 } else {
@@ -2347,33 +2340,36 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 errors++;
               }
             }
-          } else {
-            const err58 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-            if (vErrors === null) {
-              vErrors = [err58];
-            } else {
-              vErrors.push(err58);
+            if (data37.fact !== void 0) {
+              if (typeof data37.fact !== "string") {
+                const err58 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err58];
+                } else {
+                  vErrors.push(err58);
+                }
+                errors++;
+              }
             }
-            errors++;
-          }
-        }
-      } else {
-        const err59 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-        if (vErrors === null) {
-          vErrors = [err59];
-        } else {
-          vErrors.push(err59);
-        }
-        errors++;
-      }
-    }
-    if (data.assumed !== void 0) {
-      let data41 = data.assumed;
-      if (Array.isArray(data41)) {
-        const len7 = data41.length;
-        for (let i7 = 0; i7 < len7; i7++) {
-          if (typeof data41[i7] !== "string") {
-            const err60 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (data37.at !== void 0) {
+              if (!validate69(data37.at, { instancePath: instancePath + "/failures/" + i6 + "/at", parentData: data37, parentDataProperty: "at", rootData, dynamicAnchors })) {
+                vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+                errors = vErrors.length;
+              }
+            }
+            if (data37.message !== void 0) {
+              if (typeof data37.message !== "string") {
+                const err59 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err59];
+                } else {
+                  vErrors.push(err59);
+                }
+                errors++;
+              }
+            }
+          } else {
+            const err60 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
               vErrors = [err60];
             } else {
@@ -2383,7 +2379,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err61 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err61 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
           vErrors = [err61];
         } else {
@@ -2392,67 +2388,55 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.cureTrials !== void 0) {
-      let data43 = data.cureTrials;
-      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
-        if (data43.tried === void 0) {
-          const err62 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
-          if (vErrors === null) {
-            vErrors = [err62];
-          } else {
-            vErrors.push(err62);
-          }
-          errors++;
-        }
-        if (data43.untried === void 0) {
-          const err63 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
-          if (vErrors === null) {
-            vErrors = [err63];
-          } else {
-            vErrors.push(err63);
-          }
-          errors++;
-        }
-        for (const key0 in data43) {
-          if (!(key0 === "tried" || key0 === "untried")) {
-            const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+    if (data.assumed !== void 0) {
+      let data42 = data.assumed;
+      if (Array.isArray(data42)) {
+        const len7 = data42.length;
+        for (let i7 = 0; i7 < len7; i7++) {
+          if (typeof data42[i7] !== "string") {
+            const err62 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err64];
+              vErrors = [err62];
             } else {
-              vErrors.push(err64);
+              vErrors.push(err62);
             }
             errors++;
           }
         }
-        if (data43.tried !== void 0) {
-          if (!validate58(data43.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data43, parentDataProperty: "tried", rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-            errors = vErrors.length;
-          }
-        }
-        if (data43.untried !== void 0) {
-          if (!validate58(data43.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data43, parentDataProperty: "untried", rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-            errors = vErrors.length;
-          }
-        }
       } else {
-        const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err63 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err65];
+          vErrors = [err63];
         } else {
-          vErrors.push(err65);
+          vErrors.push(err63);
         }
         errors++;
       }
     }
-    if (data.concessions !== void 0) {
-      let data46 = data.concessions;
-      if (Array.isArray(data46)) {
-        const len8 = data46.length;
-        for (let i8 = 0; i8 < len8; i8++) {
-          if (typeof data46[i8] !== "string") {
-            const err66 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+    if (data.cureTrials !== void 0) {
+      let data44 = data.cureTrials;
+      if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
+        if (data44.tried === void 0) {
+          const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
+          if (vErrors === null) {
+            vErrors = [err64];
+          } else {
+            vErrors.push(err64);
+          }
+          errors++;
+        }
+        if (data44.untried === void 0) {
+          const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
+          if (vErrors === null) {
+            vErrors = [err65];
+          } else {
+            vErrors.push(err65);
+          }
+          errors++;
+        }
+        for (const key0 in data44) {
+          if (!(key0 === "tried" || key0 === "untried")) {
+            const err66 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
             if (vErrors === null) {
               vErrors = [err66];
             } else {
@@ -2461,8 +2445,20 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
             errors++;
           }
         }
+        if (data44.tried !== void 0) {
+          if (!validate58(data44.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data44, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
+        if (data44.untried !== void 0) {
+          if (!validate58(data44.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data44, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
       } else {
-        const err67 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err67 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
           vErrors = [err67];
         } else {
@@ -2471,12 +2467,37 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
+    if (data.concessions !== void 0) {
+      let data47 = data.concessions;
+      if (Array.isArray(data47)) {
+        const len8 = data47.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          if (typeof data47[i8] !== "string") {
+            const err68 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (vErrors === null) {
+              vErrors = [err68];
+            } else {
+              vErrors.push(err68);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err69 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        if (vErrors === null) {
+          vErrors = [err69];
+        } else {
+          vErrors.push(err69);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err68 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err70 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err68];
+      vErrors = [err70];
     } else {
-      vErrors.push(err68);
+      vErrors.push(err70);
     }
     errors++;
   }
@@ -3363,8 +3384,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.measured === void 0) {
-                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
+                if (data30.sense === void 0) {
+                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "sense" }, message: "must have required property 'sense'" };
                   if (vErrors === null) {
                     vErrors = [err46];
                   } else {
@@ -3372,12 +3393,21 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.limit === void 0) {
-                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                if (data30.measured === void 0) {
+                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
                   if (vErrors === null) {
                     vErrors = [err47];
                   } else {
                     vErrors.push(err47);
+                  }
+                  errors++;
+                }
+                if (data30.limit === void 0) {
+                  const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                  if (vErrors === null) {
+                    vErrors = [err48];
+                  } else {
+                    vErrors.push(err48);
                   }
                   errors++;
                 }
@@ -3390,18 +3420,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                 if (data30.utilisation !== void 0) {
                   let data32 = data30.utilisation;
                   if (!(typeof data32 == "number" && isFinite(data32))) {
-                    const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                    if (vErrors === null) {
-                      vErrors = [err48];
-                    } else {
-                      vErrors.push(err48);
-                    }
-                    errors++;
-                  }
-                }
-                if (data30.measured !== void 0) {
-                  if (typeof data30.measured !== "string") {
-                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                     if (vErrors === null) {
                       vErrors = [err49];
                     } else {
@@ -3410,9 +3429,9 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.limit !== void 0) {
-                  if (typeof data30.limit !== "string") {
-                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (data30.measured !== void 0) {
+                  if (typeof data30.measured !== "string") {
+                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err50];
                     } else {
@@ -3421,83 +3440,78 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
+                if (data30.limit !== void 0) {
+                  if (typeof data30.limit !== "string") {
+                    const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err51];
+                    } else {
+                      vErrors.push(err51);
+                    }
+                    errors++;
+                  }
+                }
+                if (data30.sense !== void 0) {
+                  let data35 = data30.sense;
+                  if (!(data35 === "at most" || data35 === "at least")) {
+                    const err52 = { instancePath: instancePath + "/rules/" + i5 + "/closest/sense", schemaPath: "#/properties/rules/items/properties/closest/properties/sense/enum", keyword: "enum", params: { allowedValues: schema22.properties.rules.items.properties.closest.properties.sense.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err52];
+                    } else {
+                      vErrors.push(err52);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err53 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err51];
+                  vErrors = [err53];
                 } else {
-                  vErrors.push(err51);
+                  vErrors.push(err53);
                 }
                 errors++;
               }
             }
           } else {
-            const err52 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err54 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err52];
+              vErrors = [err54];
             } else {
-              vErrors.push(err52);
+              vErrors.push(err54);
             }
             errors++;
           }
         }
       } else {
-        const err53 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err55 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err53];
+          vErrors = [err55];
         } else {
-          vErrors.push(err53);
+          vErrors.push(err55);
         }
         errors++;
       }
     }
     if (data.failures !== void 0) {
-      let data35 = data.failures;
-      if (Array.isArray(data35)) {
-        const len6 = data35.length;
+      let data36 = data.failures;
+      if (Array.isArray(data36)) {
+        const len6 = data36.length;
         for (let i6 = 0; i6 < len6; i6++) {
-          let data36 = data35[i6];
-          if (data36 && typeof data36 == "object" && !Array.isArray(data36)) {
-            if (data36.message === void 0) {
-              const err54 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
+          let data37 = data36[i6];
+          if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
+            if (data37.message === void 0) {
+              const err56 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
               if (vErrors === null) {
-                vErrors = [err54];
+                vErrors = [err56];
               } else {
-                vErrors.push(err54);
+                vErrors.push(err56);
               }
               errors++;
             }
-            if (data36.rule !== void 0) {
-              if (typeof data36.rule !== "string") {
-                const err55 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                if (vErrors === null) {
-                  vErrors = [err55];
-                } else {
-                  vErrors.push(err55);
-                }
-                errors++;
-              }
-            }
-            if (data36.fact !== void 0) {
-              if (typeof data36.fact !== "string") {
-                const err56 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-                if (vErrors === null) {
-                  vErrors = [err56];
-                } else {
-                  vErrors.push(err56);
-                }
-                errors++;
-              }
-            }
-            if (data36.at !== void 0) {
-              if (!validate69(data36.at, { instancePath: instancePath + "/failures/" + i6 + "/at", parentData: data36, parentDataProperty: "at", rootData, dynamicAnchors })) {
-                vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
-                errors = vErrors.length;
-              }
-            }
-            if (data36.message !== void 0) {
-              if (typeof data36.message !== "string") {
-                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (data37.rule !== void 0) {
+              if (typeof data37.rule !== "string") {
+                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
                   vErrors = [err57];
                 } else {
@@ -3506,33 +3520,36 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                 errors++;
               }
             }
-          } else {
-            const err58 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
-            if (vErrors === null) {
-              vErrors = [err58];
-            } else {
-              vErrors.push(err58);
+            if (data37.fact !== void 0) {
+              if (typeof data37.fact !== "string") {
+                const err58 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err58];
+                } else {
+                  vErrors.push(err58);
+                }
+                errors++;
+              }
             }
-            errors++;
-          }
-        }
-      } else {
-        const err59 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-        if (vErrors === null) {
-          vErrors = [err59];
-        } else {
-          vErrors.push(err59);
-        }
-        errors++;
-      }
-    }
-    if (data.assumed !== void 0) {
-      let data41 = data.assumed;
-      if (Array.isArray(data41)) {
-        const len7 = data41.length;
-        for (let i7 = 0; i7 < len7; i7++) {
-          if (typeof data41[i7] !== "string") {
-            const err60 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (data37.at !== void 0) {
+              if (!validate69(data37.at, { instancePath: instancePath + "/failures/" + i6 + "/at", parentData: data37, parentDataProperty: "at", rootData, dynamicAnchors })) {
+                vErrors = vErrors === null ? validate69.errors : vErrors.concat(validate69.errors);
+                errors = vErrors.length;
+              }
+            }
+            if (data37.message !== void 0) {
+              if (typeof data37.message !== "string") {
+                const err59 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err59];
+                } else {
+                  vErrors.push(err59);
+                }
+                errors++;
+              }
+            }
+          } else {
+            const err60 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
               vErrors = [err60];
             } else {
@@ -3542,7 +3559,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err61 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err61 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
           vErrors = [err61];
         } else {
@@ -3551,67 +3568,55 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.cureTrials !== void 0) {
-      let data43 = data.cureTrials;
-      if (data43 && typeof data43 == "object" && !Array.isArray(data43)) {
-        if (data43.tried === void 0) {
-          const err62 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
-          if (vErrors === null) {
-            vErrors = [err62];
-          } else {
-            vErrors.push(err62);
-          }
-          errors++;
-        }
-        if (data43.untried === void 0) {
-          const err63 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
-          if (vErrors === null) {
-            vErrors = [err63];
-          } else {
-            vErrors.push(err63);
-          }
-          errors++;
-        }
-        for (const key0 in data43) {
-          if (!(key0 === "tried" || key0 === "untried")) {
-            const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+    if (data.assumed !== void 0) {
+      let data42 = data.assumed;
+      if (Array.isArray(data42)) {
+        const len7 = data42.length;
+        for (let i7 = 0; i7 < len7; i7++) {
+          if (typeof data42[i7] !== "string") {
+            const err62 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err64];
+              vErrors = [err62];
             } else {
-              vErrors.push(err64);
+              vErrors.push(err62);
             }
             errors++;
           }
         }
-        if (data43.tried !== void 0) {
-          if (!validate58(data43.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data43, parentDataProperty: "tried", rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-            errors = vErrors.length;
-          }
-        }
-        if (data43.untried !== void 0) {
-          if (!validate58(data43.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data43, parentDataProperty: "untried", rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-            errors = vErrors.length;
-          }
-        }
       } else {
-        const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err63 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err65];
+          vErrors = [err63];
         } else {
-          vErrors.push(err65);
+          vErrors.push(err63);
         }
         errors++;
       }
     }
-    if (data.concessions !== void 0) {
-      let data46 = data.concessions;
-      if (Array.isArray(data46)) {
-        const len8 = data46.length;
-        for (let i8 = 0; i8 < len8; i8++) {
-          if (typeof data46[i8] !== "string") {
-            const err66 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+    if (data.cureTrials !== void 0) {
+      let data44 = data.cureTrials;
+      if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
+        if (data44.tried === void 0) {
+          const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
+          if (vErrors === null) {
+            vErrors = [err64];
+          } else {
+            vErrors.push(err64);
+          }
+          errors++;
+        }
+        if (data44.untried === void 0) {
+          const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
+          if (vErrors === null) {
+            vErrors = [err65];
+          } else {
+            vErrors.push(err65);
+          }
+          errors++;
+        }
+        for (const key0 in data44) {
+          if (!(key0 === "tried" || key0 === "untried")) {
+            const err66 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
             if (vErrors === null) {
               vErrors = [err66];
             } else {
@@ -3620,8 +3625,20 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
             errors++;
           }
         }
+        if (data44.tried !== void 0) {
+          if (!validate58(data44.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data44, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
+        if (data44.untried !== void 0) {
+          if (!validate58(data44.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data44, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+            errors = vErrors.length;
+          }
+        }
       } else {
-        const err67 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err67 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
           vErrors = [err67];
         } else {
@@ -3630,12 +3647,37 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
+    if (data.concessions !== void 0) {
+      let data47 = data.concessions;
+      if (Array.isArray(data47)) {
+        const len8 = data47.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          if (typeof data47[i8] !== "string") {
+            const err68 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (vErrors === null) {
+              vErrors = [err68];
+            } else {
+              vErrors.push(err68);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err69 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        if (vErrors === null) {
+          vErrors = [err69];
+        } else {
+          vErrors.push(err69);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err68 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err70 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err68];
+      vErrors = [err70];
     } else {
-      vErrors.push(err68);
+      vErrors.push(err70);
     }
     errors++;
   }

@@ -128,6 +128,7 @@ at: Part
 utilisation: number
 measured: string
 limit: string
+sense: ("at most" | "at least")
 }
 }[]
 /**

@@ -1,8 +1,8 @@
 import type { Finding, Report, RuleCard } from "../../inspection/report.ts";
-import { sentence } from "../sentence.ts";
+import { overlaps, sentence } from "../sentence.ts";
 import { fingerprints } from "./fingerprints.ts";
 import { logicalLocation, physicalLocation } from "./location.ts";
-import { SARIF_LEVEL, slotsOf } from "./rule-descriptor.ts";
+import { overlapId, SARIF_LEVEL, slotsOf } from "./rule-descriptor.ts";
 import { linkText, plainWords } from "./words.ts";
 
 /** Ingesters take no more locations than this in one result. */
@@ -22,10 +22,13 @@ function messageOf(finding: Finding, rule: RuleAt | undefined): object {
   const mend = finding.advice === undefined ? "" : ` Mend: ${finding.advice}.`;
   const said = plainWords(`${finding.where}: ${sentence(finding)}.${mend}`);
   const text = links.length === 0 ? said : `${said} See ${links.join(", ")}.`;
-  const template = rule?.card.messages[finding.key]?.text;
-  if (template === undefined) return { text };
+  const message = rule?.card.messages[finding.key];
+  if (message === undefined) return { text };
+  const overlap = overlaps(finding) ? message.overlap : undefined;
+  const template = overlap ?? message.text;
+  const id = overlap === undefined ? finding.key : overlapId(finding.key);
   const shown = new Map(Object.entries(finding.shown));
-  return { text, id: finding.key, arguments: slotsOf(template).map((slot) => plainWords(shown.get(slot) ?? "")) };
+  return { text, id, arguments: slotsOf(template).map((slot) => plainWords(shown.get(slot) ?? "")) };
 }
 
 function propertiesOf({ level, where, measure, cures }: Finding): object {

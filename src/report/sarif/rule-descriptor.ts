@@ -19,6 +19,9 @@ function messageString(template: string): string {
   return template.replace(SLOT, (_, name: string) => `{${slots.indexOf(name)}}`);
 }
 
+/** Under this id stands what a message says of parts that run into each other. */
+export const overlapId = (key: string): string => `${key}.overlap`;
+
 /** A sentence ends with a full stop (SARIF readers ask for it). */
 function sentenceEnd(text: string): string {
   return /[.!?]$/.test(text) ? text : `${text}.`;
@@ -45,8 +48,10 @@ function markdownHelp(card: RuleCard): string {
 /** A rule in force as a reportingDescriptor. */
 export function ruleDescriptor(card: RuleCard): object {
   const messageStrings: Record<string, { readonly text: string }> = {};
-  for (const [key, { text }] of Object.entries(card.messages))
+  for (const [key, { text, overlap }] of Object.entries(card.messages)) {
     messageStrings[key] = { text: sentenceEnd(messageString(text)) };
+    if (overlap !== undefined) messageStrings[overlapId(key)] = { text: sentenceEnd(messageString(overlap)) };
+  }
   const description = plainWords(describe(card));
   return {
     id: card.id,

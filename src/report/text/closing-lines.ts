@@ -28,7 +28,7 @@ function closestOf(tallies: readonly Tally[]): string | undefined {
   }
   if (closest === undefined) return undefined;
   const { rule, near } = closest;
-  return `Closest to its limit: ${rule} on ${near.at.id}, ${near.measured} against ${near.limit} (${percent(near.utilisation)})`;
+  return `Closest to its limit: ${rule} on ${near.at.id}, ${near.measured}, ${near.limit} ${near.sense === "at most" ? "allowed" : "needed"} (${percent(near.utilisation)})`;
 }
 
 /** What was looked at and how it came out, also when all is well; then what was assumed; then the caution. */

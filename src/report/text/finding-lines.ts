@@ -59,17 +59,27 @@ function* findingLines(page: Page, finding: Finding): Generator<string> {
   }
 }
 
+/** Kinds of part that have no heading of their own: they stand under their bar's or joint's. */
+const UNDER_ANOTHER: ReadonlySet<string> = new Set(["end", "connector", "screw", "nut"]);
+
 /** The findings of one part; those that read the same stand once, with the sub-parts they are about. */
-export function* findingsOfPart(page: Page, findings: readonly Finding[]): Generator<string> {
-  const blocks = new Map<string, string[]>();
+export function findingsOfPart(page: Page, findings: readonly Finding[]): string {
+  const blocks = new Map<string, Finding[]>();
   for (const finding of findings) {
     const block = [...findingLines(page, finding)].join("");
     const known = blocks.get(block);
-    if (known === undefined) blocks.set(block, [finding.at.id]);
-    else known.push(finding.at.id);
+    if (known === undefined) blocks.set(block, [finding]);
+    else known.push(finding);
   }
-  for (const [block, at] of blocks) {
-    yield block;
-    if (at.length > 1) yield paragraph(page, `${at.length} times: ${listed(at, PARTS_NAMED)}`, INDENT, page.ink.why);
+  let lines = "";
+  for (const [block, [first, ...rest]] of blocks) {
+    lines += block;
+    if (first === undefined) continue;
+    const at = [first, ...rest].map((finding) => finding.at.id);
+    if (rest.length > 0)
+      lines += paragraph(page, `${at.length} times: ${listed(at, PARTS_NAMED)}`, INDENT, page.ink.why);
+    else if (UNDER_ANOTHER.has(first.at.kind) && !first.text.includes(first.at.id))
+      lines += paragraph(page, `at ${first.at.id}`, INDENT, page.ink.why);
   }
+  return lines;
 }

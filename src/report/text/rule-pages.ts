@@ -2,6 +2,9 @@ import type { RuleCard } from "../../inspection/report.ts";
 import { groups } from "../../rules/shape/rule.ts";
 import { type Page, paragraph } from "./page.ts";
 
+/** A slot of a message as its name between angle brackets: "<sag>". */
+const plain = (template: string): string => template.replace(/\{(\w+):[^}]*\}/g, "<$1>");
+
 function widest(words: readonly string[]): number {
   let most = 0;
   for (const word of words) most = Math.max(most, word.length);
@@ -36,9 +39,10 @@ export function* rulePage(page: Page, card: RuleCard): Generator<string> {
     yield paragraph(page, `criterion ${name}: ${standard}`);
     yield paragraph(page, `${about}; ${basis}`, 2);
   }
-  for (const { text, advice } of Object.values(card.messages)) {
+  for (const { text, overlap, advice } of Object.values(card.messages)) {
     yield "\n";
-    yield paragraph(page, `says: ${text.replace(/\{(\w+):[^}]*\}/g, "<$1>")}`);
-    if (advice !== undefined) yield paragraph(page, `mend: ${advice}`, 2);
+    yield paragraph(page, `says: ${plain(text)}`);
+    if (overlap !== undefined) yield paragraph(page, `or: ${plain(overlap)}`, 2);
+    if (advice !== undefined) yield paragraph(page, `mend: ${plain(advice)}`, 2);
   }
 }

@@ -41,14 +41,17 @@ function byPart(findings: readonly Finding[]): ReadonlyMap<string, readonly Find
   return parts;
 }
 
+/** Parts of which the same is said stand above one another, and it is said once. */
 function* partLines(page: Page, report: Report): Generator<string> {
+  const headings = new Map<string, string>();
   for (const [where, findings] of byPart(report.findings.slice(0, FINDINGS_SHOWN))) {
     const place = findings[0]?.place;
     const file = place === undefined || place.file === report.file ? "" : `${place.file}, `;
-    yield paragraph(page, place === undefined ? where : `${where} (${file}line ${place.line})`, 0, page.ink.part);
-    yield* findingsOfPart(page, findings);
-    yield "\n";
+    const words = place === undefined ? where : `${where} (${file}line ${place.line})`;
+    const said = findingsOfPart(page, findings);
+    headings.set(said, `${headings.get(said) ?? ""}${paragraph(page, words, 0, page.ink.part)}`);
   }
+  for (const [said, heading] of headings) yield `${heading}${said}\n`;
   const left = report.findings.length - FINDINGS_SHOWN;
   if (left > 0)
     yield paragraph(page, `${count(left, "more finding")} not shown here; the json and sarif reports hold all.`);

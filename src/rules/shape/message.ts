@@ -29,7 +29,12 @@ export type Values<T extends string> = T extends `${string}{${infer N}:${infer S
  */
 export interface Message {
   readonly text: string;
-  /** In words, what would put it right. */
+  /**
+   * Said in place of the text where the measured value is below nought, as of parts that run into each other: holds slots of
+   * the text, of which the measured one prints without its sign.
+   */
+  readonly overlap?: string;
+  /** In words, what would put it right; may hold slots of the text. */
   readonly advice?: string;
   readonly measures?: Quantity;
   readonly sense?: "at most" | "at least";
