@@ -1,4 +1,4 @@
-import { cross, length, scale, subtract, type Vec3 } from "../geometry/vector.ts";
+import { add, cross, length, scale, subtract, type Vec3 } from "../geometry/vector.ts";
 
 /** A line about which two bodies may turn against each other. */
 export interface TurnLine {
@@ -65,7 +65,7 @@ function projector(link: HingedLink, origin: Vec3, size: number): Float64Array {
   return p;
 }
 
-/** Motion at `origin` from the motion (turn, shift at the global origin): shift + turn × origin, in lengths of size. */
+/** Motion at `origin` from the motion (turn, shift at the middle of all links): shift + turn × origin, in lengths of size. */
 function transport(origin: Vec3, size: number): Float64Array {
   const t = new Float64Array(36);
   for (let i = 0; i < 6; i += 1) t[7 * i] = 1;
@@ -162,7 +162,26 @@ function nullSpace(matrix: Float64Array, n: number): readonly Float64Array[] {
   return vectors;
 }
 
-function motionsOf(vector: Float64Array, bodies: readonly number[], size: number): readonly Motion[] {
+/** The mean of the points of all links, m. */
+function middleOf(links: readonly RigidLink[]): Vec3 {
+  let sum: Vec3 = [0, 0, 0];
+  let points = 0;
+  for (const link of links) {
+    for (const point of "about" in link ? link.about.map((line) => line.point) : link.points) {
+      sum = add(sum, point);
+      points += 1;
+    }
+  }
+  return scale(sum, 1 / Math.max(points, 1));
+}
+
+/** A link seen from another origin. */
+function seenFrom(origin: Vec3, link: RigidLink): RigidLink {
+  if (!("about" in link)) return { ...link, points: link.points.map((point) => subtract(point, origin)) };
+  return { ...link, about: link.about.map(({ point, axis }) => ({ point: subtract(point, origin), axis })) };
+}
+
+function motionsOf(vector: Float64Array, bodies: readonly number[], size: number, middle: Vec3): readonly Motion[] {
   const parts = bodies.map((body, i) => {
     const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = vector.subarray(6 * i, 6 * i + 6);
     return { body, turn: [a, b, c] as Vec3, shift: scale([d, e, f], size) };
@@ -177,7 +196,7 @@ function motionsOf(vector: Float64Array, bodies: readonly number[], size: number
         body,
         kind: "turn",
         direction: scale(turn, 1 / rate),
-        point: scale(cross(turn, shift), 1 / (rate * rate)),
+        point: add(middle, scale(cross(turn, shift), 1 / (rate * rate))),
       });
     else motions.push({ body, kind: "slide", direction: scale(shift, 1 / length(shift)), point: [0, 0, 0] });
   }
@@ -205,7 +224,10 @@ export function freeMotions(
   const place = new Map(moving.map((body, i) => [body, i]));
   const n = 6 * moving.length;
   const gram = new Float64Array(n * n);
-  for (const link of links) {
+  // About the middle of the links: far from it a turn would be a large shift, and what a link allows would drown in rounding.
+  const middle = middleOf(links);
+  for (const far of links) {
+    const link = seenFrom(middle, far);
     const k = "about" in link ? hingedBlock(link, size) : bearingBlock(link, size);
     const [a, b] = [place.get(link.a), place.get(link.b)];
     const spread = (row: number, column: number, sign: number): void => {
@@ -223,5 +245,5 @@ export function freeMotions(
       spread(b, a, -1);
     }
   }
-  return nullSpace(gram, n).map((vector) => motionsOf(vector, moving, size));
+  return nullSpace(gram, n).map((vector) => motionsOf(vector, moving, size, middle));
 }

@@ -54,6 +54,22 @@ describe("free motions of rigid bodies (counted by hand)", () => {
     }
   });
 
+  it("a four-bar drawn a kilometre away moves about the same poles there", () => {
+    const far: Vec3 = [1000, -2000, 500];
+    const at = (x: number, y: number): Vec3 => [far[0] + x, far[1] + y, far[2]];
+    const links = [
+      hinge(0, 1, at(0, 0), Z),
+      hinge(1, 2, at(0, 1), Z),
+      hinge(2, 3, at(2, 2), Z),
+      hinge(3, 0, at(3, 0), Z),
+    ];
+    const [motions = [], ...others] = freeMotions(4, 0, links, 3);
+    expect(others).toEqual([]);
+    const coupler = motions.find((one) => one.body === 2);
+    expect(off(coupler?.point ?? X, line(at(0, 6), Z))).toBeLessThan(1e-9);
+    expect(count(4, [...links, hinge(0, 2, at(2, 0), X)], 3)).toBe(0);
+  });
+
   it("a parallelogram lets its coupler slide", () => {
     const links = [
       hinge(0, 1, [0, 0, 0], Z),
