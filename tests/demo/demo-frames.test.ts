@@ -104,26 +104,28 @@ describe("through the command line", () => {
   });
   afterAll(() => place.remove());
 
-  it.each(SOUND)("%s ends with 0", async (demo) => {
-    const { code, stdout } = await place.run(["inspect", `${demo}.frame.json`]);
+  const inspect = (demos: readonly Demo[], ...options: readonly string[]) =>
+    place.run(["inspect", ...demos.map((demo) => `${demo}.frame.json`), "--cures", "0", ...options]);
+
+  it.each(SOUND)("%s ends with 0, also where a note would fail it", async (demo) => {
+    const { code, stdout } = await inspect([demo], "--gate", "note");
     expect(stdout).toContain("ACCEPT");
     expect(code).toBe(0);
   });
 
-  it.each(SOUND)("%s ends with 0 also where a note would fail it", async (demo) => {
-    expect((await place.run(["inspect", `${demo}.frame.json`, "--gate", "note"])).code).toBe(0);
-  });
-
-  it.each(FAULTY)("%s ends with 1, and with 0 where there is no gate", async (demo) => {
-    const { code, stdout } = await place.run(["inspect", `${demo}.frame.json`]);
+  it.each(FAULTY)("%s ends with 1", async (demo) => {
+    const { code, stdout } = await inspect([demo]);
     expect(stdout).toContain("REJECT");
     expect(code).toBe(1);
-    expect((await place.run(["inspect", `${demo}.frame.json`, "--gate", "none"])).code).toBe(0);
   });
 
-  it("inspects all of them in one run, the faulty ones deciding the code", async () => {
-    const { code, stdout } = await place.run(["inspect", ...[...SOUND, ...FAULTY].map((demo) => `${demo}.frame.json`)]);
+  it("a faulty one ends with 0 where there is no gate", async () => {
+    expect((await inspect(["sack-cart-faulty"], "--gate", "none")).code).toBe(0);
+  });
+
+  it("inspects several in one run, the faulty one deciding the code", async () => {
+    const { code, stdout } = await inspect(["first-bench", "sack-cart-faulty", "sack-cart"]);
     expect(code).toBe(1);
-    for (const demo of [...SOUND, ...FAULTY]) expect(stdout).toContain(`${demo}.frame.json`);
+    for (const demo of ["first-bench", "sack-cart-faulty", "sack-cart"]) expect(stdout).toContain(`${demo}.frame.json`);
   });
 });
