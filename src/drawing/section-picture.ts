@@ -1,5 +1,6 @@
 import type { SectionProperties } from "../facts/sections.ts";
 import type { Pair, Profile, Slot } from "../model/stock/stock.ts";
+import { escaped, tidy } from "./svg.ts";
 
 /** Longest side of the metal, space round it for names and sizes, and the strip under it for its key; in picture units. */
 const SIDE = 360;
@@ -10,15 +11,6 @@ const LINE = "#1c1c1c";
 const FAINT = "#6e6e6e";
 /** Shear centre and centroid nearer than this are drawn as one, m. */
 const ONE_POINT = 1e-4;
-
-const escaped = (text: string): string =>
-  text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;")
-    .replaceAll("'", "&#39;");
-const tidy = (value: number): string => String(Math.round(value * 100) / 100 + 0);
 
 interface Sheet {
   readonly width: number;

@@ -1,5 +1,6 @@
+import { convexHull } from "../geometry/convex.ts";
 import { projectOnto } from "../geometry/plane.ts";
-import { bounds } from "../geometry/polygon.ts";
+import { bounds, signedArea } from "../geometry/polygon.ts";
 import { along, cross, dot, rotateAbout, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Fastening } from "../model/frame.ts";
 import type { FaceName, JoiningPlate, Stock } from "../model/stock/stock.ts";
@@ -64,6 +65,8 @@ export function placePlate(
     );
   }
   const box = bounds({ outer: part.outline, holes: [] });
+  const lie = ([p, q]: readonly [number, number]): Vec3 => along(along(at, u, p), v, q);
+  const ring = signedArea(part.outline) < 0 ? [...part.outline].reverse() : part.outline;
   const middle = along(along(at, u, (box.min[0] + box.max[0]) / 2), v, (box.min[1] + box.max[1]) / 2);
   return {
     ref: fastening.connector.ref,
@@ -88,6 +91,7 @@ export function placePlate(
               half: [(box.max[0] - box.min[0]) / 2, (box.max[1] - box.min[1]) / 2, part.thickness / 2],
             },
           ],
+    outline: { normal, ring: ring.map(lie), hull: convexHull(part.outline).map(lie) },
     screws,
     bored: [],
     inSlots: [],

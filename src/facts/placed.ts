@@ -76,6 +76,8 @@ export interface PlacedConnector {
   readonly choice?: ConnectorChoice;
   readonly holds: readonly Hold[];
   readonly solids: readonly OrientedBox[];
+  /** Of a plate: its outline where it lies on the bars, counter-clockwise about the normal off them, and the convex hull of that, m. */
+  readonly outline?: { readonly normal: Vec3; readonly ring: readonly Vec3[]; readonly hull: readonly Vec3[] };
   readonly screws: readonly PlacedScrew[];
   readonly bored: readonly Bored[];
   readonly inSlots: readonly InSlot[];

@@ -35,7 +35,8 @@ const PARALLEL_SINE = 1e-9;
 
 const parallel = (a: Vec3, b: Vec3): boolean => length(cross(a, b)) <= PARALLEL_SINE;
 
-function prismOf(faces: readonly Face[]): Prism {
+/** A prism from its faces. */
+export function prismOf(faces: readonly Face[]): Prism {
   const vertices: Vec3[] = [];
   const edges: Vec3[] = [];
   for (const { vertices: loop } of faces) {

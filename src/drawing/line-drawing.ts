@@ -1,0 +1,146 @@
+import { boundsOf } from "../geometry/bounds.ts";
+import { depthOrder } from "../geometry/depth-order.ts";
+import { dot, type Vec2, type Vec3 } from "../geometry/vector.ts";
+import type { Scene } from "./scene.ts";
+import type { Solid, Surface } from "./solids/solid.ts";
+import { escaped, tidy } from "./svg.ts";
+import { projected, type View } from "./view.ts";
+
+/** How a part is drawn: as it is, brought out, held back, or not at all. */
+export type Look = "plain" | "marked" | "faint" | "hidden";
+
+export interface Picture {
+  readonly view: View;
+  /** Greatest width and height, picture units; the height shrinks to what is drawn. */
+  readonly size: Vec2;
+  /** What the picture shows, for those who do not see it. */
+  readonly title: string;
+  /** Plain where absent. */
+  readonly look?: (solid: Solid) => Look;
+  /** Points that get a mark with a word on it: numbers of findings, names of bars. */
+  readonly marks?: readonly { readonly at: Vec3; readonly word: string }[];
+}
+
+const MARGIN = 14;
+const MARK = 9;
+const INK = "#20262b";
+const FAINT_INK = "#a9b0b5";
+/** Greys of surfaces turned from, and towards, the light. */
+const DARK = 0xc4;
+const LIGHT = 0xff;
+const MARKED: Vec3 = [0xf3, 0xc9, 0x6b];
+/** The light comes from above, over the left shoulder of the eye. */
+const light = ({ right, up, toward }: View): Vec3 => {
+  const mixed = [0, 1, 2].map((i) => 0.7 * (up[i] ?? 0) + 0.55 * (toward[i] ?? 0) - 0.45 * (right[i] ?? 0));
+  const size = Math.hypot(...mixed);
+  return [(mixed[0] ?? 0) / size, (mixed[1] ?? 0) / size, (mixed[2] ?? 0) / size];
+};
+
+const hex = (channels: readonly number[]): string =>
+  `#${channels.map((c) => Math.round(c).toString(16).padStart(2, "0")).join("")}`;
+
+/** How much darker what lies deep is painted than the skin round it. */
+const DEPTH: Readonly<Record<Surface["kind"], number>> = { skin: 1, sawn: 0.86, slot: 0.8, recess: 0.55 };
+
+interface Sheet {
+  place(point: Vec3): Vec2;
+  readonly width: number;
+  readonly height: number;
+}
+
+function sheetFor({ solids }: Scene, { view, size }: Picture): Sheet {
+  const points = solids.flatMap(({ prism }) => prism.vertices.map((p): Vec3 => [...projected(view, p), 0]));
+  const { min, max } = boundsOf(points.length > 0 ? points : [[0, 0, 0]]);
+  const [wide, high] = [Math.max(max[0] - min[0], 1e-3), Math.max(max[1] - min[1], 1e-3)];
+  const scale = Math.min((size[0] - 2 * MARGIN) / wide, (size[1] - 2 * MARGIN) / high);
+  const left = (size[0] - wide * scale) / 2;
+  return {
+    width: size[0],
+    height: high * scale + 2 * MARGIN,
+    place(point) {
+      const [x, y] = projected(view, point);
+      return [left + (x - min[0]) * scale, MARGIN + (max[1] - y) * scale];
+    },
+  };
+}
+
+const pathOf = (rings: Surface["rings"], sheet: Sheet): string =>
+  rings
+    .map((ring) => {
+      // Points that fall on one another at the scale of the picture are drawn once.
+      let last = "";
+      const steps: string[] = [];
+      for (const point of ring) {
+        const at = sheet.place(point).map(tidy).join(" ");
+        if (at !== last) steps.push(at);
+        last = at;
+      }
+      return `M${steps.join("L")}Z`;
+    })
+    .join("");
+
+function fillOf({ kind, normal }: Surface, look: Look, view: View): string {
+  const lit = Math.max(0, dot(normal, light(view)));
+  const share = (DARK + (LIGHT - DARK) * lit) / LIGHT;
+  const base = look === "marked" ? MARKED : [LIGHT, LIGHT, LIGHT];
+  return hex(base.map((c) => c * share * DEPTH[kind]));
+}
+
+function painted(solid: Solid, look: Look, sheet: Sheet, view: View): string {
+  const ink = look === "faint" ? FAINT_INK : INK;
+  const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
+  const paths = seen.map((surface) => {
+    const width = surface.kind === "skin" ? 0.9 : 0.45;
+    const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
+    return `<path d="${pathOf(surface.rings, sheet)}" fill="${fillOf(surface, look, view)}"${see} stroke-width="${width}"/>`;
+  });
+  return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}" stroke="${ink}">${paths.join("")}</g>\n`;
+}
+
+/** Only the edges, over everything: for parts that run into each other and so have no place in the order. */
+function outlined(solid: Solid, sheet: Sheet): string {
+  const d = pathOf(
+    solid.prism.faces.map(({ vertices }) => vertices),
+    sheet,
+  );
+  return `<path data-outline="${escaped(`${solid.of.kind} ${solid.of.id}`)}" d="${d}" fill="none" stroke="${INK}" stroke-width="1" stroke-dasharray="5 2"/>\n`;
+}
+
+function mark([x, y]: Vec2, word: string): string {
+  const wide = Math.max(2 * MARK, word.length * 7 + 8);
+  return (
+    `<rect x="${tidy(x - wide / 2)}" y="${tidy(y - MARK)}" width="${tidy(wide)}" height="${2 * MARK}" rx="${MARK}" fill="#ffffff" stroke="${INK}" stroke-width="1.2"/>` +
+    `<text x="${tidy(x)}" y="${tidy(y + 4)}" font-family="sans-serif" font-size="11" fill="${INK}" text-anchor="middle">${escaped(word)}</text>\n`
+  );
+}
+
+/**
+ * A frame as a line drawing, an SVG document of attributes alone: no script, no style sheet, nothing fetched. Nearer parts hide those
+ * behind; parts that run into each other are drawn again in outline over all. The scale depends on the whole frame, so that pictures
+ * of one frame with parts hidden fit onto each other.
+ */
+export function lineDrawing(scene: Scene, picture: Picture): string {
+  const { view, title, marks = [] } = picture;
+  const look = picture.look ?? (() => "plain");
+  const sheet = sheetFor(scene, picture);
+  const shown = scene.solids.filter((solid) => look(solid) !== "hidden");
+  const { order } = depthOrder(
+    shown.map(({ prism }) => prism),
+    view.toward,
+  );
+  const parts = order.flatMap((index) => {
+    const solid = shown[index];
+    return solid ? [painted(solid, look(solid), sheet, view)] : [];
+  });
+  const clashing = shown.filter(({ kind, of }) => kind !== "screw" && scene.clashing.has(of.id));
+  return [
+    `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${tidy(sheet.width)} ${tidy(sheet.height)}" role="img">\n`,
+    `<title>${escaped(title)}</title>\n`,
+    `<g stroke-linejoin="round" fill-rule="evenodd">\n`,
+    ...parts,
+    ...clashing.map((solid) => outlined(solid, sheet)),
+    "</g>\n",
+    ...marks.map(({ at, word }) => mark(sheet.place(at), word)),
+    "</svg>\n",
+  ].join("");
+}
