@@ -1,0 +1,32 @@
+import { readdirSync, readFileSync } from "node:fs";
+import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { inspectFile } from "../../src/inspection/inspect-file.ts";
+import type { Report } from "../../src/inspection/report.ts";
+import { builtInRules } from "../../src/rules/index.generated.ts";
+
+/** Nobody's house: the built-in rules at their own levels. */
+const house: HouseInForce = {
+  rules: builtInRules,
+  criteria: new Map(),
+  strictness: new Map(),
+  concessions: [],
+  today: "2027-03-31",
+};
+
+const FOLDER = "tests/defects/frames";
+const ENDING = ".frame.json";
+
+/** Names of the sound frames: all that lie in the folder. */
+export const SOUND_FRAMES: readonly string[] = readdirSync(FOLDER)
+  .filter((file) => file.endsWith(ENDING))
+  .map((file) => file.slice(0, -ENDING.length))
+  .sort();
+
+export function frameText(name: string): string {
+  return readFileSync(`${FOLDER}/${name}${ENDING}`, "utf8");
+}
+
+/** Inspects a frame file without trying cures. */
+export function inspectFrame(name: string, text: string): Report {
+  return inspectFile({ file: `${name}${ENDING}`, bytes: new TextEncoder().encode(text), stock: [], house });
+}
