@@ -219,7 +219,7 @@ export const panelShares = defineFact<
 });
 
 /** Normal of the plane that the bars round a panel lie in. */
-function panelNormal(held: readonly Body[]): Vec3 | undefined {
+export function panelNormal(held: readonly Body[]): Vec3 | undefined {
   const [first, ...others] = held;
   if (!first) return undefined;
   for (const other of others) {

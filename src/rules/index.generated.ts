@@ -29,6 +29,7 @@ import { rule as jointUnclamped } from "./joint.unclamped.ts";
 import { rule as loadNone } from "./load.none.ts";
 import { rule as nutClash } from "./nut.clash.ts";
 import { rule as nutPullsOut } from "./nut.pulls-out.ts";
+import { rule as panelMisfit } from "./panel.misfit.ts";
 import { rule as screwCrowded } from "./screw.crowded.ts";
 import { rule as screwMisfit } from "./screw.misfit.ts";
 import { rule as screwOvertight } from "./screw.overtight.ts";
@@ -71,6 +72,7 @@ export const builtInRules: readonly AnyRule[] = [
   stockMixed,
   endBare,
   endRaw,
+  panelMisfit,
   barAdrift,
   barClash,
   barSkewed,

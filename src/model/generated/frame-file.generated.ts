@@ -668,14 +668,14 @@ pitch: Length
 screw?: string
 }
 /**
- * Size as ordered; derived when left out.
+ * Size as ordered, along the first in-plane axis, then the second (x before y before z); derived when left out.
  * 
  * @minItems 2
  * @maxItems 2
  */
 size?: [Length, Length]
 /**
- * Corner notches as cut.
+ * Notches as cut in all four corners: along the first in-plane axis, then the second, as size.
  * 
  * @minItems 2
  * @maxItems 2

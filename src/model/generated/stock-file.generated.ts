@@ -935,6 +935,10 @@ expansion: Expansion
  */
 strength: (number | string)
 /**
+ * By which share of its length it grows from dry to damp, in the direction that moves more; standard 0.
+ */
+moisture?: number
+/**
  * Breaks without yielding.
  */
 brittle: boolean

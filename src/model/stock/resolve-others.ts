@@ -31,6 +31,7 @@ export function resolveSheets(raw: SheetFamily, at: string, read: StockReader): 
     density: read.size(raw.density, "massDensity", `${at}/density`),
     expansion: raw.expansion,
     strength: read.size(raw.strength, "stress", `${at}/strength`),
+    moisture: raw.moisture ?? 0,
     brittle: raw.brittle,
     source: raw.source,
   };

@@ -195,6 +195,8 @@ export interface Sheet {
   readonly density: number;
   readonly expansion: number;
   readonly strength: Si<"stress">;
+  /** Growth from dry to damp as a share of its length, in the direction that moves more. */
+  readonly moisture: number;
   readonly brittle: boolean;
   readonly source: string;
 }

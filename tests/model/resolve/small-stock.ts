@@ -195,6 +195,7 @@ export const smallStock: Stock = {
       density: 650,
       expansion: 8e-6,
       strength: si(30e6, "stress"),
+      moisture: 0,
       brittle: false,
       source: "invented",
     },
