@@ -49,6 +49,7 @@ async function validatorModule(schema: Schema, exportsOf: Record<string, string>
   const bundled = await build({
     stdin: { contents: source, resolveDir: process.cwd(), loader: "js" },
     bundle: true,
+    preserveSymlinks: true, // the same text where the packages are linked
     format: "esm",
     write: false,
     platform: "neutral",
