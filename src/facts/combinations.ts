@@ -31,6 +31,8 @@ export interface Combinations {
 /** EN 1990:2002, Table A1.2(B): recommended partial factors (from memory). */
 export const PERMANENT = 1.35;
 export const VARIABLE = 1.5;
+/** EN 1990:2002, Table A1.2(B): permanent loads where they help, as against uplift or the load on an overhang (from memory). */
+export const PERMANENT_HELPING = 1;
 /** Variable loads beside a leaning person: 1.5 × 0.7, the value of ψ0 for most uses (EN 1990:2002, Table A1.1, from memory). */
 export const BESIDE = 1.05;
 /** Variable loads beside an accidental one: 1.0 × 0.8, the value of ψ2 for storage (EN 1990:2002, 6.4.3.3 and Table A1.1, from memory). */
@@ -192,6 +194,11 @@ export const combinations = defineFact<
           factors: tilted,
           sideways: true,
         });
+      }
+      if (choice !== undefined) {
+        const lifting = factors(PERMANENT_HELPING, VARIABLE, choice);
+        const lifted = words("", `${VARIABLE} `, choice);
+        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: pushes(cases, lifting) });
       }
     }
     for (const choice of choices.accidental) {

@@ -25,6 +25,7 @@ describe("combinations", () => {
     expect(namesOf(file, "strength")).toEqual([
       strong,
       ...["+x", "-x", "+y", "-y"].map((side) => `${strong}, out of plumb along ${side}`),
+      "self-weight + 1.5 goods",
       ...["+x", "-x", "+y", "-y"].map((side) => `1.35 self-weight + 1.05 goods + 1.5 a person leaning along ${side}`),
     ]);
     const { all } = known(combinations, file);
@@ -32,6 +33,7 @@ describe("combinations", () => {
     expect(all[1]?.factors).toEqual([1.35, 1.5, 0, 0, 0, 0, 0, 0]);
     expect(all[2]?.factors).toEqual([1.35, 1.5, 1.35 / 200, 1.5 / 200, 0, 0, 0, 0]);
     expect(all[5]?.factors).toEqual([1.35, 1.5, 0, 0, -1.35 / 200, -1.5 / 200, 0, 0]);
+    expect(all[6]?.factors).toEqual([1, 1.5, 0, 0, 0, 0, 0, 0]);
     expect(all.find((c) => c.name.endsWith("leaning along -y"))?.factors).toEqual([1.35, 1.05, 0, 0, 0, 0, 0, -375]);
   });
 

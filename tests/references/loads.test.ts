@@ -6,7 +6,7 @@ import { memberFactor } from "../../src/criteria/member-factor.ts";
 import { slipFactor } from "../../src/criteria/slip-factor.ts";
 import { sway } from "../../src/criteria/sway.ts";
 import { GRAVITY } from "../../src/facts/acting.ts";
-import { ACCOMPANYING, BESIDE, LEAN, OUT_OF_PLUMB, PERMANENT, VARIABLE } from "../../src/facts/combinations.ts";
+import { ACCOMPANYING, BESIDE, LEAN, OUT_OF_PLUMB, PERMANENT, PERMANENT_HELPING, VARIABLE } from "../../src/facts/combinations.ts";
 import { noSettings } from "../../src/house/settings.ts";
 import { Limits } from "../../src/inspection/limits.ts";
 import { BASIC_SWAY, swayImperfection } from "../../src/mechanics/design/second-order.ts";
@@ -50,7 +50,7 @@ const usual = SERIES.find(({ size }) => size === "40");
 if (usual === undefined) throw new Error("no series of 40 mm to start with");
 
 const runners: Readonly<Record<string, Runner>> = {
-  "loads.en1990.gamma": () => ({ G_sup: PERMANENT, Q: VARIABLE }),
+  "loads.en1990.gamma": () => ({ G_sup: PERMANENT, G_inf: PERMANENT_HELPING, Q: VARIABLE }),
   "loads.en1990.psi": () => ({ B_psi0: Number((BESIDE / VARIABLE).toPrecision(12)), E_psi2: ACCOMPANYING }),
   "loads.ec9.gammaM": () => ({ M1: Number(memberFactor.standard), M3: Number(slipFactor.standard) }),
   "loads.phi0": () => {
@@ -115,8 +115,6 @@ const listed: Readonly<Record<string, string>> = {
 };
 
 runFamily("loads", runners, listed, {
-  // Self-weight is never taken to help in combinations of strength.
-  "loads.en1990.gamma": ["G_inf"],
   // Uses are not told apart: offices' share stands beside a leaning person, also where goods are stored (there the code has 1).
   "loads.en1990.psi": ["B_psi1", "B_psi2", "E_psi0", "E_psi1", "wind_psi0", "wind_psi1", "wind_psi2"],
   // Screws work by friction: none is judged in bearing, and slip alike whether under service or strength loads.
