@@ -1,0 +1,168 @@
+import type { Frame } from "../model/frame.ts";
+import { type Ref, ref } from "../model/ref.ts";
+import { assemble, type Built, type Ground } from "./build/assemble.ts";
+import { deadlockOf } from "./build/deadlock.ts";
+import type { Assembly, BuildOrder } from "./build/plan.ts";
+import { StepMaker } from "./build/steps.ts";
+import { connections } from "./connections.ts";
+import { ends } from "./ends.ts";
+import { defineFact } from "./fact.ts";
+import { hindrances } from "./hindrances.ts";
+import { gathered, masses } from "./mass.ts";
+import { placements } from "./placements.ts";
+import { screwCovers } from "./screw-covers.ts";
+import { standings } from "./standings.ts";
+import { type SubAssembly, subAssemblies } from "./sub-assemblies.ts";
+
+export type { Assembly, BuildOrder, BuildStep, Deadlock, Item } from "./build/plan.ts";
+
+/** Bars, then panels in slots as late as they may, then sheets that lie on the finished frame. */
+const STAGE = { bar: 1, "in-slot": 2, "on-face": 3, laid: 3 } as const;
+
+function stagesOf(frame: Frame): ReadonlyMap<string, number> {
+  return new Map<string, number>([
+    ...frame.bars.map((bar) => [bar.ref.id, STAGE.bar] as const),
+    ...frame.panels.map((panel) => [panel.ref.id, STAGE[panel.held.kind]] as const),
+  ]);
+}
+
+/** Builds every sub-assembly and then the frame; what cannot be built, or put in, as one is built from its parts instead. */
+function plan(
+  parts: readonly string[],
+  found: readonly SubAssembly[],
+  ground: Ground,
+): { readonly built: Built; readonly undone: readonly SubAssembly[] } {
+  const undone: SubAssembly[] = [];
+  let subs = found;
+  const drop = (ids: ReadonlySet<string>): void => {
+    undone.push(...subs.filter((sub) => ids.has(sub.id)));
+    subs = subs.filter((sub) => !ids.has(sub.id));
+  };
+  for (;;) {
+    const made = subs.map((sub) => assemble(sub.id, sub, sub.parts, ground));
+    const bad = new Set(made.filter(({ stuck }) => stuck.length > 0).map(({ assembly }) => assembly.id));
+    if (bad.size > 0) {
+      drop(bad);
+      continue;
+    }
+    const inside = new Set(subs.flatMap((sub) => sub.parts));
+    const pieces: (string | Assembly)[] = made.map(({ assembly }) => assembly);
+    pieces.push(...parts.filter((part) => !inside.has(part)));
+    const built = assemble("", undefined, pieces, ground);
+    const caught = new Set(built.stuck.filter((unit) => unit.parts.length > 1).map((unit) => unit.id));
+    if (caught.size === 0) return { built, undone };
+    drop(caught);
+  }
+}
+
+/**
+ * An order in which the frame can be built: sub-assemblies first, each step a part that can be moved straight into place with
+ * what is there already, with its screws still in reach. Found by taking the frame apart (see `takeApart`).
+ */
+export const buildOrder = defineFact<
+  BuildOrder,
+  {
+    hindrances: typeof hindrances;
+    subs: typeof subAssemblies;
+    connections: typeof connections;
+    placements: typeof placements;
+    covers: typeof screwCovers;
+    standings: typeof standings;
+    ends: typeof ends;
+    masses: typeof masses;
+  }
+>({
+  id: "build-order",
+  needs: { hindrances, subs: subAssemblies, connections, placements, covers: screwCovers, standings, ends, masses },
+  compute(
+    {
+      hindrances: known,
+      subs,
+      connections: held,
+      placements: placed,
+      covers,
+      standings: standing,
+      ends: states,
+      masses: weights,
+    },
+    frame,
+  ) {
+    const stages = stagesOf(frame);
+    const parts = [...stages.keys()];
+    const order = new Map(parts.map((part, i) => [part, i]));
+    const refs = new Map<string, Ref>([...frame.bars, ...frame.panels].map((part) => [part.ref.id, part.ref]));
+    const refOf = (part: string): Ref => refs.get(part) ?? ref("frame", part);
+    const weight = new Map(weights.own.map((one) => [one.ref.id, one]));
+    const together = (ids: readonly string[]) =>
+      gathered(ids.map((id) => weight.get(id)).filter((one) => one !== undefined));
+    const links = held.all.flatMap(({ holds }) =>
+      holds.flatMap((a, i) => holds.slice(i + 1).map((b) => [a.bar, b.bar] as const)),
+    );
+    for (const panel of frame.panels) {
+      const bars =
+        panel.held.kind === "in-slot"
+          ? panel.held.edges.flatMap((edge) => (edge.kind === "bar" ? [edge.bar] : []))
+          : panel.held.bars;
+      links.push(...bars.map((bar) => [panel.ref.id, bar] as const));
+    }
+    const onFeet = new Set(standing.all.map(({ body }) => body.bar.ref.id));
+    const ground: Ground = {
+      hindrances: known.all,
+      ways: known.ways,
+      links,
+      stage: (part) => stages.get(part) ?? 0,
+      height: (ids) => together(ids).centre[2],
+      mass: (ids) => together(ids).mass,
+      stands: (part) => onFeet.has(part),
+      order: (part) => order.get(part) ?? 0,
+    };
+    const { built, undone } = plan(parts, subs, ground);
+    const made = new StepMaker({
+      connectors: placed.connectors,
+      stands: standing.all,
+      // A standard cap goes on a bare end only.
+      caps: states.filter((s) => s.capped && (s.end.cap.kind === "part" || s.covers.length === 0)),
+      equipment: frame.masses.filter((mass) => mass.fixed).map((mass) => mass.ref),
+      refOf,
+      covers: covers.of,
+      late: (part) => (stages.get(part) ?? 0) >= STAGE.laid,
+    }).run(built.assembly);
+    const at = new Map(made.placed);
+    for (const connector of placed.connectors) {
+      const step = made.placed.get(connector.ref.id);
+      if (step === undefined) continue;
+      for (const screw of connector.screws) {
+        at.set(screw.ref.id, step);
+        if (screw.into.kind !== "nut") continue;
+        // End-load nuts lie in their slot from when the bar is laid out; drop-in nuts come with the screw.
+        const early = screw.into.nut?.kind === "end-load" ? made.placed.get(screw.into.landing.bar) : undefined;
+        at.set(screw.into.ref.id, early ?? step);
+      }
+    }
+    return {
+      steps: made.steps,
+      assemblies: made.assemblies,
+      deadlock:
+        built.stuck.length > 0
+          ? deadlockOf(
+              built.stuck.flatMap((unit) => unit.parts),
+              known,
+              refOf,
+            )
+          : undefined,
+      undone: undone.filter((sub) => sub.from === "group").map((sub) => sub.ref),
+      placedAt: (id) => at.get(id),
+      tightenedAt: (screw) => made.tightened.get(screw),
+      presentAt: (number) => {
+        const there = made.there[number - 1] ?? new Set<string>();
+        const all = new Set(there);
+        const before = (id: string): boolean => (made.placed.get(id) ?? Infinity) <= number;
+        for (const { ref: own, holds } of placed.connectors)
+          if (before(own.id) && holds.every((hold) => there.has(hold.bar))) all.add(own.id);
+        for (const { stand, body } of standing.all)
+          if (before(stand.ref.id) && there.has(body.bar.ref.id)) all.add(stand.ref.id);
+        return all;
+      },
+    };
+  },
+});

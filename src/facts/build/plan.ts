@@ -1,0 +1,64 @@
+import type { Vec3 } from "../../geometry/vector.ts";
+import type { Ref } from "../../model/ref.ts";
+import type { Hinders } from "../hindrances.ts";
+import type { SubAssembly } from "../sub-assemblies.ts";
+
+/** Something put together on its own: the whole frame, or a part of it that is lifted in as one. */
+export interface Assembly {
+  readonly id: string;
+  /** Undefined for the whole frame. */
+  readonly sub: SubAssembly | undefined;
+  /** In the order they are put together; each is a bar, a panel or an assembly of its own. */
+  readonly items: readonly Item[];
+}
+
+export interface Item {
+  readonly part: string | Assembly;
+  /** The way it is moved into its place; undefined for the first, and for what goes on with something else. */
+  readonly way: Vec3 | undefined;
+  readonly parts: readonly string[];
+}
+
+/** One step of building. */
+export interface BuildStep {
+  /** From 1. */
+  readonly number: number;
+  readonly what: "place" | "square" | "feet" | "finish";
+  /** Of the assembly worked on; "" for the whole frame. */
+  readonly assembly: string;
+  /** Bars, panels, feet, casters, caps, equipment and sub-assemblies put in place. */
+  readonly places: readonly Ref[];
+  /** Connectors that now hold everything they hold. */
+  readonly connectors: readonly Ref<"connector">[];
+  /** Screws tightened to their torque now. */
+  readonly tightens: readonly Ref<"screw">[];
+  readonly way: Vec3 | undefined;
+}
+
+/** Why parts keep each other from being built in any order. */
+export interface Deadlock {
+  /** Parts none of which can be put in last. */
+  readonly parts: readonly Ref[];
+  /** A ring of them, each kept by the next, the last by the first. */
+  readonly ring: readonly {
+    readonly part: Ref;
+    readonly by: Ref;
+    readonly why: Hinders;
+    readonly screws: readonly Ref[];
+  }[];
+}
+
+export interface BuildOrder {
+  readonly steps: readonly BuildStep[];
+  readonly assemblies: readonly Assembly[];
+  /** Undefined where an order exists; else the steps are those of everything that is not caught in it. */
+  readonly deadlock: Deadlock | undefined;
+  /** Groups of the author that cannot be built as one, or put in as one. */
+  readonly undone: readonly Ref[];
+  /** Number of the step a part is put in place at, by the id of a bar, panel, connector, screw, nut, stand, capped end or mass. */
+  placedAt(id: string): number | undefined;
+  /** Number of the step a screw is tightened at. */
+  tightenedAt(screw: string): number | undefined;
+  /** Ids of all bars, panels, connectors and stands that are there, in the same piece, once a step is done. */
+  presentAt(step: number): ReadonlySet<string>;
+}

@@ -1,0 +1,152 @@
+import type { Ref } from "../../model/ref.ts";
+import type { EndState } from "../ends.ts";
+import type { PlacedConnector, PlacedScrew } from "../placed.ts";
+import type { Standing } from "../standings.ts";
+import type { Assembly, BuildStep } from "./plan.ts";
+
+/** What is put into steps beside bars and panels. */
+export interface Loose {
+  readonly connectors: readonly PlacedConnector[];
+  readonly stands: readonly Standing[];
+  readonly caps: readonly EndState[];
+  /** Equipment bolted down. */
+  readonly equipment: readonly Ref[];
+  readonly refOf: (part: string) => Ref;
+  readonly covers: (screw: string) => readonly string[];
+  /** Whether a part waits until the frame is square and on its feet. */
+  readonly late: (part: string) => boolean;
+}
+
+/** A step, and what is there in the same piece once it is done. */
+interface Made {
+  readonly step: { -readonly [K in keyof BuildStep]: BuildStep[K] extends readonly (infer T)[] ? T[] : BuildStep[K] };
+  readonly there: ReadonlySet<string>;
+}
+
+export interface Steps {
+  readonly steps: readonly BuildStep[];
+  readonly assemblies: readonly Assembly[];
+  /** Bars and panels there once a step is done, by its number less one. */
+  readonly there: readonly ReadonlySet<string>[];
+  readonly placed: ReadonlyMap<string, number>;
+  readonly tightened: ReadonlyMap<string, number>;
+}
+
+/** Turns the tree of assemblies into numbered steps: what is built on its own comes first. */
+export class StepMaker {
+  readonly #made: Made[] = [];
+  readonly #assemblies: Assembly[] = [];
+  readonly #placed = new Map<string, number>();
+  readonly #tightened = new Map<string, number>();
+  readonly #loose: Loose;
+
+  constructor(loose: Loose) {
+    this.#loose = loose;
+  }
+
+  run(whole: Assembly): Steps {
+    this.#assembly(whole);
+    this.#finish(new Set(whole.items.flatMap((item) => item.parts)));
+    return {
+      steps: this.#made.map(({ step }) => step),
+      assemblies: this.#assemblies,
+      there: this.#made.map(({ there }) => there),
+      placed: this.#placed,
+      tightened: this.#tightened,
+    };
+  }
+
+  #add(what: BuildStep["what"], assembly: string, there: ReadonlySet<string>, way?: BuildStep["way"]): Made {
+    const number = this.#made.length + 1;
+    const step: Made["step"] = { number, what, assembly, places: [], connectors: [], tightens: [], way };
+    const made = { step, there };
+    this.#made.push(made);
+    return made;
+  }
+
+  #assembly(assembly: Assembly): void {
+    for (const { part } of assembly.items) if (typeof part !== "string") this.#assembly(part);
+    this.#assemblies.push(assembly);
+    const id = assembly.id;
+    const there = new Set<string>();
+    const pending: PlacedConnector[] = [];
+    let squared = false;
+    const settle = (): void => {
+      if (squared) return;
+      squared = true;
+      this.#square(id, there, pending);
+      this.#feet(assembly, there);
+    };
+    let made: Made | undefined;
+    for (const [i, item] of assembly.items.entries()) {
+      const late = typeof item.part === "string" ? this.#loose.late(item.part) : item.part.sub?.from === "door";
+      if (late && i > 1) settle();
+      for (const part of item.parts) there.add(part);
+      // The first piece alone is no step: it is what the second is put on.
+      if (i !== 1 || !made) made = this.#add("place", id, new Set(there), item.way);
+      else {
+        made.step.way = item.way;
+        this.#made[this.#made.length - 1] = { step: made.step, there: new Set(there) };
+      }
+      const { step } = made;
+      if (typeof item.part === "string") {
+        step.places.push(this.#loose.refOf(item.part));
+        this.#placed.set(item.part, step.number);
+      } else {
+        step.places.push(item.part.sub?.ref ?? this.#loose.refOf(item.parts[0] ?? ""));
+      }
+      for (const connector of this.#loose.connectors) {
+        if (this.#placed.has(connector.ref.id) || !connector.holds.every((hold) => there.has(hold.bar))) continue;
+        this.#placed.set(connector.ref.id, step.number);
+        step.connectors.push(connector.ref);
+        pending.push(connector);
+      }
+    }
+    settle();
+    if (pending.length > 0) this.#square(id, there, pending);
+  }
+
+  /** Everything is squared and tightened that can still be reached; what is covered by then was tightened before. */
+  #square(id: string, there: ReadonlySet<string>, pending: PlacedConnector[]): void {
+    if (pending.length === 0) return;
+    const made = this.#add("square", id, new Set(there));
+    for (const connector of pending) {
+      for (const screw of connector.screws) this.#tighten(screw, connector, made);
+    }
+    pending.length = 0;
+  }
+
+  #tighten(screw: PlacedScrew, connector: PlacedConnector, square: Made): void {
+    const covers = this.#loose.covers(screw.ref.id);
+    const joined = this.#placed.get(connector.ref.id) ?? square.step.number;
+    const open = ({ there }: Made): boolean => covers.every((cover) => !there.has(cover));
+    const bar = screw.into.kind === "nut" ? screw.into.landing.bar : screw.into.bar;
+    let at = open(square) ? square : undefined;
+    // Where something has covered it by then: as it is joined, or beforehand on the one bar its nut sits in.
+    at ??= this.#made.findLast((one) => one.step.number <= joined && one.there.has(bar) && open(one));
+    at ??= this.#made[joined - 1] ?? square;
+    at.step.tightens.push(screw.ref);
+    this.#tightened.set(screw.ref.id, at.step.number);
+  }
+
+  #feet(assembly: Assembly, there: ReadonlySet<string>): void {
+    const own = new Set(assembly.items.flatMap(({ part }) => (typeof part === "string" ? [part] : [])));
+    const stands = this.#loose.stands.filter(({ body }) => own.has(body.bar.ref.id));
+    if (stands.length === 0) return;
+    const { step } = this.#add("feet", assembly.id, new Set(there));
+    for (const { stand } of stands) {
+      step.places.push(stand.ref);
+      this.#placed.set(stand.ref.id, step.number);
+    }
+  }
+
+  #finish(there: ReadonlySet<string>): void {
+    const { caps, equipment } = this.#loose;
+    if (caps.length + equipment.length === 0) return;
+    const { step } = this.#add("finish", "", there);
+    for (const ref of [...caps.map((cap) => cap.ref), ...equipment]) {
+      step.places.push(ref);
+      this.#placed.set(ref.id, step.number);
+    }
+  }
+}

@@ -1,0 +1,173 @@
+import type { Vec3 } from "../../geometry/vector.ts";
+import type { Hindrance } from "../hindrances.ts";
+import { strongComponents } from "./strong-components.ts";
+
+/** What is moved as one: a bar, a panel, or a sub-assembly. */
+export interface Unit {
+  readonly id: string;
+  readonly parts: readonly string[];
+  /** What comes off first: the greater, number by number. */
+  readonly rank: readonly number[];
+  /** It has feet of its own to stand on. */
+  readonly stands: boolean;
+}
+
+/** Units taken off together, and the way they go. */
+export interface Removal {
+  readonly units: readonly Unit[];
+  readonly way: Vec3 | undefined;
+}
+
+export interface TakenApart {
+  /** In the order they come off; the last one is what the rest was built on. */
+  readonly removals: readonly Removal[];
+  /** What keeps itself together whichever way it is pulled; empty where everything came apart. */
+  readonly stuck: readonly Unit[];
+}
+
+/** A move goes down when its unit vector has less than this upwards. */
+const DOWN = -0.5;
+
+/** The hindrances between different units of a set, by the unit they hold. */
+class Holding {
+  readonly #of = new Map<Unit, { by: Unit; hindrance: Hindrance; stops: readonly boolean[] }[]>();
+  readonly #unitOf = new Map<string, Unit>();
+
+  constructor(units: readonly Unit[], hindrances: readonly Hindrance[], ways: readonly Vec3[]) {
+    for (const unit of units) for (const part of unit.parts) this.#unitOf.set(part, unit);
+    for (const hindrance of hindrances) {
+      const [unit, by] = [this.#unitOf.get(hindrance.part), this.#unitOf.get(hindrance.by)];
+      if (!unit || !by || unit === by) continue;
+      const stops = ways.map((way) => hindrance.stops(way));
+      const known = this.#of.get(unit);
+      if (known) known.push({ by, hindrance, stops });
+      else this.#of.set(unit, [{ by, hindrance, stops }]);
+    }
+  }
+
+  /** Units that keep a unit from moving one of the ways. */
+  *stopping(unit: Unit, way: number, there: ReadonlySet<Unit>, gently: boolean): Generator<Unit> {
+    for (const { by, hindrance, stops } of this.#of.get(unit) ?? []) {
+      if (stops[way] !== true || !there.has(by) || (hindrance.soft && !gently)) continue;
+      const counts = hindrance.while.every((list) =>
+        list.some((part) => {
+          const holder = this.#unitOf.get(part);
+          return holder !== undefined && there.has(holder);
+        }),
+      );
+      if (counts) yield by;
+    }
+  }
+
+  free(unit: Unit, way: number, there: ReadonlySet<Unit>, gently: boolean): boolean {
+    return this.stopping(unit, way, there, gently).next().done === true;
+  }
+}
+
+function comesFirst(a: Unit, b: Unit): number {
+  for (const [i, rank] of a.rank.entries()) {
+    const other = b.rank[i] ?? 0;
+    if (rank !== other) return other - rank;
+  }
+  return a.id < b.id ? 1 : a.id > b.id ? -1 : 0;
+}
+
+/** Whether the units that are left without one hang together, or every piece of them has feet to stand on. */
+function staysUp(there: ReadonlySet<Unit>, without: Unit, linked: (unit: Unit) => Iterable<Unit>): boolean {
+  const seen = new Set([without]);
+  let pieces = 0;
+  let standing = 0;
+  for (const start of there) {
+    if (seen.has(start)) continue;
+    seen.add(start);
+    let stands = false;
+    const queue = [start];
+    for (let at = queue.pop(); at; at = queue.pop()) {
+      stands ||= at.stands;
+      for (const next of linked(at)) {
+        if (!there.has(next) || seen.has(next)) continue;
+        seen.add(next);
+        queue.push(next);
+      }
+    }
+    pieces += 1;
+    if (stands) standing += 1;
+  }
+  return pieces <= 1 || standing === pieces;
+}
+
+/** The smallest set of units that can be moved one of the ways together, leaving some behind. */
+function smallestSet(
+  there: ReadonlySet<Unit>,
+  ways: readonly Vec3[],
+  holding: Holding,
+  gently: boolean,
+): Removal | undefined {
+  const all = [...there];
+  let best: { units: readonly Unit[]; way: number } | undefined;
+  for (const way of ways.keys()) {
+    const held = new Map(all.map((unit) => [unit, [...holding.stopping(unit, way, there, gently)]]));
+    for (const set of strongComponents(all, (unit) => held.get(unit) ?? [])) {
+      const inside = new Set(set);
+      if (set.length === all.length || set.some((unit) => held.get(unit)?.some((by) => !inside.has(by)))) continue;
+      if (!best || set.length < best.units.length) best = { units: set, way };
+    }
+  }
+  return best && { units: best.units, way: ways[best.way] };
+}
+
+/**
+ * Takes a set of units apart by straight moves, one at a time where one is free, else the smallest set that is free
+ * together: built the other way round, this is an order of assembly. A unit goes first if its rank is greatest among those
+ * that are free and leave the rest standing.
+ */
+export function takeApart(
+  units: readonly Unit[],
+  hindrances: readonly Hindrance[],
+  ways: readonly Vec3[],
+  links: readonly (readonly [string, string])[],
+): TakenApart {
+  const holding = new Holding(units, hindrances, ways);
+  const unitOf = new Map(units.flatMap((unit) => unit.parts.map((part) => [part, unit] as const)));
+  const linked = new Map<Unit, Set<Unit>>(units.map((unit) => [unit, new Set()]));
+  for (const [a, b] of links) {
+    const [p, q] = [unitOf.get(a), unitOf.get(b)];
+    if (!p || !q || p === q) continue;
+    linked.get(p)?.add(q);
+    linked.get(q)?.add(p);
+  }
+  const sorted = [...units].sort(comesFirst);
+  const there = new Set(sorted);
+  const removals: Removal[] = [];
+  const take = (removal: Removal): void => {
+    removals.push(removal);
+    for (const unit of removal.units) there.delete(unit);
+  };
+  /** The next unit to come off: the first that leaves the rest standing, else the first that is free at all. */
+  const single = (gently: boolean, fromBelow: boolean): Removal | undefined => {
+    let free: Removal | undefined;
+    for (const unit of sorted) {
+      if (!there.has(unit)) continue;
+      const way = ways.findIndex((_, i) => holding.free(unit, i, there, gently));
+      if (way < 0) continue;
+      // What is heavy is lowered in or brought from a side, not held up from below.
+      if (!fromBelow && unit.parts.length > 1 && (ways[way]?.[2] ?? 0) < DOWN) continue;
+      const removal = { units: [unit], way: ways[way] };
+      if (staysUp(there, unit, (at) => linked.get(at) ?? [])) return removal;
+      free ??= removal;
+    }
+    return free;
+  };
+  while (there.size > 1) {
+    const next =
+      single(true, false) ??
+      single(true, true) ??
+      smallestSet(there, ways, holding, true) ??
+      single(false, true) ??
+      smallestSet(there, ways, holding, false);
+    if (!next) return { removals, stuck: sorted.filter((unit) => there.has(unit)) };
+    take(next);
+  }
+  if (there.size > 0) take({ units: [...there], way: undefined });
+  return { removals, stuck: [] };
+}

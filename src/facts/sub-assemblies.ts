@@ -1,0 +1,90 @@
+import type { Frame } from "../model/frame.ts";
+import { type Ref, ref } from "../model/ref.ts";
+import { bodies } from "./bodies.ts";
+import { flatFrames } from "./build/flat-frames.ts";
+import { connections } from "./connections.ts";
+import { defineFact } from "./fact.ts";
+import { hindrances } from "./hindrances.ts";
+import { masses } from "./mass.ts";
+
+/** Parts put together on the table and lifted whole. */
+export interface SubAssembly {
+  /** The author's group or door, or the name of its first bar. */
+  readonly id: string;
+  /** Who says so: the author, a door, or trysquare. */
+  readonly from: "group" | "door" | "found";
+  readonly ref: Ref;
+  /** Bars and panels. */
+  readonly parts: readonly string[];
+}
+
+/**
+ * Most that is built as one where the author names no groups, kg: two people lift two thirds of what each may alone, 25 kg
+ * (ISO 11228-1).
+ */
+const LIFTABLE = (2 * 25 * 2) / 3;
+
+function named(frame: Frame): SubAssembly[] {
+  const doors = new Map(frame.doors.map((door) => [door.ref.id, door]));
+  const list: SubAssembly[] = [];
+  const built = (kinds: Ref["kind"]): boolean => kinds === "bar" || kinds === "panel";
+  const kindOf = new Map<string, Ref["kind"]>([
+    ...frame.bars.map((bar) => [bar.ref.id, "bar"] as const),
+    ...frame.panels.map((panel) => [panel.ref.id, "panel"] as const),
+  ]);
+  const grouped = new Set<string>();
+  for (const group of frame.groups) {
+    const parts = group.parts.flatMap((part) => {
+      const door = doors.get(part);
+      return door ? [...door.bars, ...door.panels] : built(kindOf.get(part) ?? "frame") ? [part] : [];
+    });
+    for (const part of parts) grouped.add(part);
+    if (parts.length > 1) list.push({ id: group.ref.id, from: "group", ref: group.ref, parts });
+  }
+  for (const door of frame.doors) {
+    const parts = [...door.bars, ...door.panels].filter((part) => !grouped.has(part));
+    if (parts.length > 1) list.push({ id: door.ref.id, from: "door", ref: door.ref, parts });
+  }
+  return list;
+}
+
+/** What is built as one: the author's groups, doors, and flat frames found among the bars that are left. */
+export const subAssemblies = defineFact<
+  readonly SubAssembly[],
+  {
+    bodies: typeof bodies;
+    connections: typeof connections;
+    masses: typeof masses;
+    hindrances: typeof hindrances;
+  }
+>({
+  id: "sub-assemblies",
+  needs: { bodies, connections, masses, hindrances },
+  compute({ bodies: all, connections: held, masses: weights, hindrances: { axes } }, frame) {
+    const list = named(frame);
+    const taken = new Set(list.flatMap((one) => one.parts));
+    const mass = new Map(weights.own.map((weight) => [weight.ref.id, weight.mass]));
+    const left = frame.bars.map((bar) => bar.ref.id).filter((bar) => !taken.has(bar));
+    const frames = flatFrames(left, held.all, axes, {
+      bodies: all,
+      massOf: (bar) => mass.get(bar) ?? 0,
+      liftable: LIFTABLE,
+    });
+    for (const bars of frames) {
+      if (bars.length === frame.bars.length) continue; // that is the frame itself
+      const own = new Set(bars);
+      const inside = frame.panels.filter(
+        ({ ref: { id }, held: by }) =>
+          !taken.has(id) && by.kind === "in-slot" && by.edges.every((edge) => edge.kind === "bar" && own.has(edge.bar)),
+      );
+      const [first = ""] = bars;
+      list.push({
+        id: first,
+        from: "found",
+        ref: ref("bar", first),
+        parts: [...bars, ...inside.map((panel) => panel.ref.id)],
+      });
+    }
+    return list;
+  },
+});
