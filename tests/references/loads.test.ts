@@ -6,7 +6,15 @@ import { memberFactor } from "../../src/criteria/member-factor.ts";
 import { slipFactor } from "../../src/criteria/slip-factor.ts";
 import { sway } from "../../src/criteria/sway.ts";
 import { GRAVITY } from "../../src/facts/acting.ts";
-import { ACCOMPANYING, BESIDE, LEAN, OUT_OF_PLUMB, PERMANENT, PERMANENT_HELPING, VARIABLE } from "../../src/facts/combinations.ts";
+import {
+  ACCOMPANYING,
+  BESIDE,
+  LEAN,
+  OUT_OF_PLUMB,
+  PERMANENT,
+  PERMANENT_HELPING,
+  VARIABLE,
+} from "../../src/facts/combinations.ts";
 import { noSettings } from "../../src/house/settings.ts";
 import { Limits } from "../../src/inspection/limits.ts";
 import { BASIC_SWAY, swayImperfection } from "../../src/mechanics/design/second-order.ts";
