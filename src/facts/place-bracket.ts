@@ -1,5 +1,6 @@
 import type { OrientedBox } from "../geometry/box.ts";
 import { projectOnto } from "../geometry/plane.ts";
+import { prismFromBox } from "../geometry/prism.ts";
 import { add, along, cross, dot, normalise, scale, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { ConnectorChoice } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
@@ -9,6 +10,7 @@ import { type Body, onFace } from "./bodies.ts";
 import { sitsInSlot } from "./landing.ts";
 import { nutScrew } from "./nut-screw.ts";
 import type { PlacedConnector, PlacedScrew } from "./placed.ts";
+import { sideWalls } from "./side-walls.ts";
 
 /** Two faces that meet at an inside corner, each with the bar it belongs to. */
 export interface Corner {
@@ -90,6 +92,7 @@ export function placeBracket(
     axes: [run, normal, side],
     half: [size.length / 2, size.thickness / 2, part.width / 2],
   });
+  const solids = [solid(pose.u, pose.na, part.legs.a), solid(pose.v, pose.nb, part.legs.b)];
   const heldBy = (body: Body): { point: Vec3; axis: Vec3 }[] =>
     screws
       .filter(
@@ -107,7 +110,8 @@ export function placeBracket(
       screws: heldBy(body),
       lugs: part.lugs,
     })),
-    solids: [solid(pose.u, pose.na, part.legs.a), solid(pose.v, pose.nb, part.legs.b)],
+    solids,
+    pieces: [...solids.map(prismFromBox), ...sideWalls(part, { origin, u: pose.u, v: pose.v, side })],
     screws,
     bored: [],
     inSlots: [],

@@ -53,6 +53,7 @@ export function placeEndFastener(
       { bar: onto.bar.ref.id, screws: [{ point: tip, axis: out }], lugs: part.lugs },
     ],
     solids: [],
+    pieces: [],
     screws: [screw],
     bored: [
       {

@@ -73,6 +73,7 @@ export function placeEndScrew(
     choice,
     holds: [body, onto].map((held) => ({ bar: held.bar.ref.id, screws: [{ point: mouth, axis: out }], lugs: false })),
     solids: [],
+    pieces: [],
     screws: [
       {
         ref: ref("screw", `${choice.ref.id}/a1`),

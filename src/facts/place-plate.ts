@@ -1,6 +1,8 @@
 import { convexHull } from "../geometry/convex.ts";
+import { convexPieces } from "../geometry/ears.ts";
 import { projectOnto } from "../geometry/plane.ts";
 import { bounds, signedArea } from "../geometry/polygon.ts";
+import { platePrism } from "../geometry/prism.ts";
 import { along, cross, dot, rotateAbout, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Fastening } from "../model/frame.ts";
 import type { FaceName, JoiningPlate, Stock } from "../model/stock/stock.ts";
@@ -92,6 +94,7 @@ export function placePlate(
             },
           ],
     outline: { normal, ring: ring.map(lie), hull: convexHull(part.outline).map(lie) },
+    pieces: convexPieces(part.outline).map((piece) => platePrism(piece.map(lie), normal, part.thickness)),
     screws,
     bored: [],
     inSlots: [],

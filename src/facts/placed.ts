@@ -1,4 +1,5 @@
 import type { OrientedBox } from "../geometry/box.ts";
+import type { Prism } from "../geometry/prism.ts";
 import type { Segment } from "../geometry/segment.ts";
 import type { Vec3 } from "../geometry/vector.ts";
 import type { ConnectorChoice } from "../model/frame.ts";
@@ -78,6 +79,8 @@ export interface PlacedConnector {
   readonly solids: readonly OrientedBox[];
   /** Of a plate: its outline where it lies on the bars, counter-clockwise about the normal off them, and the convex hull of that, m. */
   readonly outline?: { readonly normal: Vec3; readonly ring: readonly Vec3[]; readonly hull: readonly Vec3[] };
+  /** All of it that stands out of the slots, in convex pieces: legs, side walls, plates. */
+  readonly pieces: readonly Prism[];
   readonly screws: readonly PlacedScrew[];
   readonly bored: readonly Bored[];
   readonly inSlots: readonly InSlot[];

@@ -78,6 +78,29 @@ export function prismFromBox(box: OrientedBox): Prism {
   return prismOf(faces);
 }
 
+/** A flat convex plate: its loop on one side [m], either way round, made `thickness` thick along the unit normal. */
+export function platePrism(loop: readonly Vec3[], normal: Vec3, thickness: number): Prism {
+  const down = scale(normal, -1);
+  const base = counterClockwise(loop, down);
+  const top = counterClockwise(
+    loop.map((point) => along(point, normal, thickness)),
+    normal,
+  );
+  const faces: Face[] = [
+    { normal: down, vertices: base },
+    { normal, vertices: top },
+  ];
+  let from = top[top.length - 1];
+  for (const to of top) {
+    if (from === undefined) break;
+    const side = normalise(cross(subtract(to, from), normal));
+    const [a, b] = [along(from, normal, -thickness), along(to, normal, -thickness)];
+    faces.push({ normal: side, vertices: [a, b, to, from] });
+    from = to;
+  }
+  return prismOf(faces);
+}
+
 function counterClockwise(loop: readonly Vec3[], normal: Vec3): readonly Vec3[] {
   return dot(vectorArea(loop), normal) < 0 ? [...loop].reverse() : loop;
 }

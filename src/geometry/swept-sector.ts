@@ -1,18 +1,9 @@
 import { type Arc, arcSize, arcsOverlap, FULL_TURN, gapsBetween, mergeArcs, wrap } from "./arc.ts";
-import { convexDepth, convexHull } from "./convex.ts";
+import { convexDepth } from "./convex.ts";
 import type { Ring } from "./polygon.ts";
-import { cutPrism, type Prism } from "./prism.ts";
-import { along, cross, dot, normalise, scale, subtract, type Vec2, type Vec3 } from "./vector.ts";
-
-/**
- * The axis a handle turns about: a point on it [m], the axis (unit), and the direction the handle points at angle 0; only its part
- * square to the axis counts. Angles grow counter-clockwise seen against the axis.
- */
-export interface AxisPose {
-  readonly apex: Vec3;
-  readonly axis: Vec3;
-  readonly zero: Vec3;
-}
+import type { Prism } from "./prism.ts";
+import { type AxisPose, outlineInBand, type PoseAxes, poseAxes, stretchAlong } from "./seen-along.ts";
+import type { Vec2, Vec3 } from "./vector.ts";
 
 /** A straight flat-ended arm from the axis out to `radius`, `halfWidth` to either side, between two heights along the axis [m], zMin < zMax. */
 export interface Arm {
@@ -24,31 +15,6 @@ export interface Arm {
 
 /** The arm may sink this deep into an obstacle before it counts as blocked [m]: touching is free, and 1e-6 mm is rounding. */
 const TOUCHING = 1e-9;
-
-interface Axes {
-  readonly u: Vec3;
-  readonly v: Vec3;
-  readonly w: Vec3;
-}
-
-function axesOf(pose: AxisPose): Axes {
-  const w = normalise(pose.axis);
-  const u = normalise(along(pose.zero, w, -dot(pose.zero, w)));
-  return { u, v: cross(w, u), w };
-}
-
-/** The outline, seen along the axis, of what an obstacle has between the arm's two heights; undefined where it has nothing there. */
-function outlineInBand(pose: AxisPose, axes: Axes, arm: Arm, obstacle: Prism): Ring | undefined {
-  const above = cutPrism(obstacle, { point: along(pose.apex, axes.w, arm.zMin), normal: scale(axes.w, -1) });
-  const band = above && cutPrism(above, { point: along(pose.apex, axes.w, arm.zMax), normal: axes.w });
-  if (band === undefined) return undefined;
-  const flat = band.vertices.map((vertex): Vec2 => {
-    const d = subtract(vertex, pose.apex);
-    return [dot(d, axes.u), dot(d, axes.v)];
-  });
-  const hull = convexHull(flat);
-  return hull.length >= 3 ? hull : undefined;
-}
 
 function armAt(arm: Arm, angle: number): Ring {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
@@ -108,9 +74,9 @@ function touchEvents(arm: Arm, outline: Ring): readonly number[] {
  * so an arm that slides along a face is not blocked. Throws RangeError on a zero axis or a zero direction along the axis.
  */
 export function blockedArcs(pose: AxisPose, arm: Arm, obstacle: Prism): readonly Arc[] {
-  const axes = axesOf(pose);
+  const axes = poseAxes(pose);
   if (!withinReach(arm, axes, pose, obstacle)) return [];
-  const outline = outlineInBand(pose, axes, arm, obstacle);
+  const outline = outlineInBand(pose, axes, arm.zMin, arm.zMax, obstacle);
   if (outline === undefined) return [];
   const events = [...touchEvents(arm, outline), FULL_TURN];
   const blocked: Arc[] = [];
@@ -123,15 +89,10 @@ export function blockedArcs(pose: AxisPose, arm: Arm, obstacle: Prism): readonly
 }
 
 /** Cheap refusal: nothing beyond the arm's tip circle along one direction, or beyond its heights along the axis, can be hit. */
-function withinReach(arm: Arm, axes: Axes, pose: AxisPose, obstacle: Prism): boolean {
+function withinReach(arm: Arm, axes: PoseAxes, pose: AxisPose, obstacle: Prism): boolean {
   const reach = Math.hypot(arm.radius, arm.halfWidth);
   const meets = (axis: Vec3, from: number, to: number): boolean => {
-    let [low, high] = [Infinity, -Infinity];
-    for (const vertex of obstacle.vertices) {
-      const at = dot(subtract(vertex, pose.apex), axis);
-      low = Math.min(low, at);
-      high = Math.max(high, at);
-    }
+    const [low, high] = stretchAlong(obstacle, pose.apex, axis);
     return low < to && high > from;
   };
   return meets(axes.w, arm.zMin, arm.zMax) && meets(axes.u, -reach, reach) && meets(axes.v, -reach, reach);

@@ -32,6 +32,7 @@ import { rule as nutPullsOut } from "./nut.pulls-out.ts";
 import { rule as panelMisfit } from "./panel.misfit.ts";
 import { rule as screwCrowded } from "./screw.crowded.ts";
 import { rule as screwMisfit } from "./screw.misfit.ts";
+import { rule as screwNoRoom } from "./screw.no-room.ts";
 import { rule as screwOvertight } from "./screw.overtight.ts";
 import { rule as slotMismatched } from "./slot.mismatched.ts";
 import { rule as stockMixed } from "./stock.mixed.ts";
@@ -69,6 +70,7 @@ export const builtInRules: readonly AnyRule[] = [
   tieSlips,
   nutClash,
   screwCrowded,
+  screwNoRoom,
   stockMixed,
   endBare,
   endRaw,

@@ -3,14 +3,8 @@ import { describe, expect, it } from "vitest";
 import { type Arc, arcSize, arcsOverlap, FULL_TURN, WHOLE } from "../../src/geometry/arc.ts";
 import { boxPenetration, type OrientedBox } from "../../src/geometry/box.ts";
 import { prismFromBox } from "../../src/geometry/prism.ts";
-import {
-  type Arm,
-  type AxisPose,
-  blockedArcs,
-  freeArcs,
-  sectorHits,
-  widestArc,
-} from "../../src/geometry/swept-sector.ts";
+import type { AxisPose } from "../../src/geometry/seen-along.ts";
+import { type Arm, blockedArcs, freeArcs, sectorHits, widestArc } from "../../src/geometry/swept-sector.ts";
 import { add, rotateAbout, scale } from "../../src/geometry/vector.ts";
 import { between, boxes, motions, move, moveBox, turn, uprightBox } from "./arbitraries.ts";
 

@@ -1,0 +1,122 @@
+import type { Tool } from "../model/stock/stock.ts";
+import type { Socket } from "./sockets.ts";
+
+/** A round part of a tool: heights over its tip, m. */
+export interface Rung {
+  readonly radius: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** One way to hold a tool: what stands on the axis of the screw, and what swings about it. Heights over the tip, m. */
+export interface Way {
+  readonly tool: Tool;
+  /** Which part goes into the socket, in words. */
+  readonly by: "short arm" | "long arm" | "shaft" | "bit" | "jaw";
+  readonly stem: readonly Rung[];
+  /** Reach from the axis to the end of the arm, half its width, and where it lies, m. */
+  readonly arm: { readonly reach: number; readonly halfWidth: number; readonly from: number; readonly to: number };
+  /** A cross handle reaches as far the other way. */
+  readonly bothWays: boolean;
+  /** Taken out and put back between two bites; a ratchet stays in. */
+  readonly lifts: boolean;
+  /** Whether the hand is on a handle beside the work or on a key itself. */
+  readonly grip: "key" | "wrench";
+}
+
+/** Hexagon across corners over across flats. */
+const CORNERS = 2 / Math.sqrt(3);
+/** Thickness of the grip of a cross handle, m: common practice. */
+const CROSS_GRIP = 0.016;
+/** Head of a quarter inch ratchet: radius and height; half width of its handle; across corners of a quarter inch bit, m: common practice. */
+const RATCHET = { radius: 0.013, height: 0.02, half: 0.007, bit: 0.00635 * CORNERS };
+/** A wrench's head over the size across flats, and its thickness, m: common practice. */
+const JAW = { width: 2.2, thickness: 0.008 };
+
+function lShaped(tool: Tool, stem: number, handle: number, by: Way["by"]): Way {
+  const half = (tool.key * CORNERS) / 2;
+  return {
+    tool,
+    by,
+    stem: [{ radius: half, from: 0, to: stem }],
+    // Both arms are measured to the outside of the bend.
+    arm: { reach: handle - tool.key / 2, halfWidth: half, from: stem - tool.key, to: stem },
+    bothWays: false,
+    lifts: true,
+    grip: "key",
+  };
+}
+
+/**
+ * The ways a tool can be put straight on a screw: an angled key by either arm, arms to the outside of the bend as ISO 2936 measures
+ * them. A ball end counts with its short arm, which is plain; its long arm only runs screws in.
+ */
+function waysOf(tool: Tool): readonly Way[] {
+  const { key, longArm, shortArm } = tool;
+  const half = (key * CORNERS) / 2;
+  switch (tool.kind) {
+    case "hex-key":
+      return [lShaped(tool, shortArm, longArm, "short arm"), lShaped(tool, longArm, shortArm, "long arm")];
+    case "ball-end-key":
+      return [lShaped(tool, shortArm, longArm, "short arm")];
+    case "t-handle":
+      return [
+        {
+          tool,
+          by: "shaft",
+          stem: [{ radius: half, from: 0, to: longArm }],
+          arm: { reach: shortArm / 2, halfWidth: CROSS_GRIP / 2, from: longArm - CROSS_GRIP, to: longArm },
+          bothWays: true,
+          lifts: true,
+          grip: "key",
+        },
+      ];
+    case "bit-ratchet":
+      return [
+        {
+          tool,
+          by: "bit",
+          stem: [
+            { radius: Math.max(half, RATCHET.bit / 2), from: 0, to: longArm },
+            { radius: RATCHET.radius, from: longArm, to: longArm + RATCHET.height },
+          ],
+          arm: { reach: shortArm, halfWidth: RATCHET.half, from: longArm, to: longArm + RATCHET.height },
+          bothWays: false,
+          lifts: false,
+          grip: "wrench",
+        },
+      ];
+    case "wrench":
+      return [
+        {
+          tool,
+          by: "jaw",
+          stem: [{ radius: (key * JAW.width) / 2, from: 0, to: JAW.thickness }],
+          arm: { reach: longArm, halfWidth: key / 2, from: 0, to: JAW.thickness },
+          bothWays: false,
+          lifts: true,
+          grip: "wrench",
+        },
+      ];
+  }
+}
+
+/** Sizes across flats nearer than this are one, m. */
+const SAME_SIZE = 1e-5;
+
+/** Whether a way reaches a socket that lies deep in a hole: what goes below the mouth is thinner than the hole, and the arm stays out. */
+function reaches(way: Way, { depth, hole }: Socket): boolean {
+  return way.arm.from >= depth && way.stem.every(({ radius, from }) => from >= depth || 2 * radius <= hole);
+}
+
+/** All ways to put the tools of a kit on a screw and give it a torque [N·m], in the order of the kit. */
+export function waysFor(kit: ReadonlyMap<string, Tool>, socket: Socket, torque: number): readonly Way[] {
+  const { screw } = socket.screw;
+  const ways: Way[] = [];
+  for (const tool of kit.values()) {
+    if ((tool.kind === "wrench") !== socket.outside || Math.abs(tool.key - screw.key) > SAME_SIZE) continue;
+    if (tool.torque < torque) continue;
+    for (const way of waysOf(tool)) if (socket.outside || reaches(way, socket)) ways.push(way);
+  }
+  return ways;
+}
