@@ -45,6 +45,7 @@ const GRANTED: Readonly<Record<string, string>> = {
   // Hashes for marks that outlive a run.
   "inspection/fingerprint.ts": "node:crypto",
   "report/sarif/fingerprints.ts": "node:crypto",
+  "report/sheet/hashes.ts": "node:crypto",
   // Arithmetic of paths with forward slashes.
   "house/settings.ts": "node:path",
 };

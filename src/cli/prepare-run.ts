@@ -1,6 +1,6 @@
 import type { FrameFile } from "../host/frame-files.ts";
 import { HouseUnusable } from "../host/house-files.ts";
-import { type Inspector, prepare, UntrustedRules } from "../host/inspector.ts";
+import { type Inspector, type InspectorOptions, prepare, UntrustedRules } from "../host/inspector.ts";
 import { RulesUnusable } from "../host/rule-thread/load-rules.ts";
 import { today } from "../host/today.ts";
 import type { Context } from "./context.ts";
@@ -31,11 +31,11 @@ export async function prepareRun(
   files: readonly FrameFile[],
   house: string | undefined,
   context: Context,
-  cureTrials = 0,
+  wanted: Pick<InspectorOptions, "cureTrials" | "margins"> = {},
 ): Promise<Inspector> {
   const { worker } = context;
   const engine = await context.engine();
   return usableOrTold(() =>
-    prepare(files, { engine, worker, today: today(), cureTrials, ...(house === undefined ? {} : { house }) }),
+    prepare(files, { engine, worker, today: today(), ...wanted, ...(house === undefined ? {} : { house }) }),
   );
 }

@@ -4,6 +4,7 @@ import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
 import { registerRules } from "./commands/rules.ts";
 import { registerSection } from "./commands/section.ts";
+import { registerSheet } from "./commands/sheet.ts";
 import { registerStart } from "./commands/start.ts";
 import { registerStatics } from "./commands/statics.ts";
 import type { Context } from "./context.ts";
@@ -26,6 +27,7 @@ export function buildProgram(context: Context): Command {
       getOutHasColors: () => false,
     });
   registerInspect(program, context);
+  registerSheet(program, context);
   registerRules(program, context);
   registerHouse(program, context);
   registerCuts(program, context);

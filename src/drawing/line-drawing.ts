@@ -1,9 +1,12 @@
 import { boundsOf } from "../geometry/bounds.ts";
 import { depthOrder } from "../geometry/depth-order.ts";
 import { dot, type Vec2, type Vec3 } from "../geometry/vector.ts";
+import { drawnSymbols } from "./draw-symbols.ts";
+import { drawnMarks, type Mark } from "./marks.ts";
 import type { Scene } from "./scene.ts";
 import type { Solid, Surface } from "./solids/solid.ts";
 import { escaped, tidy } from "./svg.ts";
+import type { Symbols } from "./symbols.ts";
 import { projected, type View } from "./view.ts";
 
 /** How a part is drawn: as it is, brought out, held back, or not at all. */
@@ -17,12 +20,13 @@ export interface Picture {
   readonly title: string;
   /** Plain where absent. */
   readonly look?: (solid: Solid) => Look;
-  /** Points that get a mark with a word on it: numbers of findings, names of bars. */
-  readonly marks?: readonly { readonly at: Vec3; readonly word: string }[];
+  /** Balloons over the drawing. */
+  readonly marks?: readonly Mark[];
+  /** Loads and supports over the drawing. */
+  readonly symbols?: Symbols;
 }
 
-const MARGIN = 14;
-const MARK = 9;
+const MARGIN = 18;
 const INK = "#20262b";
 const FAINT_INK = "#a9b0b5";
 /** Greys of surfaces turned from, and towards, the light. */
@@ -48,8 +52,21 @@ interface Sheet {
   readonly height: number;
 }
 
-function sheetFor({ solids }: Scene, { view, size }: Picture): Sheet {
-  const points = solids.flatMap(({ prism }) => prism.vertices.map((p): Vec3 => [...projected(view, p), 0]));
+/** All that the picture has to hold. */
+function pointsIn({ solids }: Scene, { symbols }: Picture): readonly Vec3[] {
+  const signs = symbols
+    ? [
+        ...symbols.arrows.flatMap(({ from, to }) => [from, to]),
+        ...symbols.masses.flatMap(({ edges }) => edges.flat()),
+        ...symbols.supports.map(({ at }) => at),
+      ]
+    : [];
+  return [...solids.flatMap(({ prism }) => prism.vertices), ...signs];
+}
+
+function sheetFor(scene: Scene, picture: Picture): Sheet {
+  const { view, size } = picture;
+  const points = pointsIn(scene, picture).map((p): Vec3 => [...projected(view, p), 0]);
   const { min, max } = boundsOf(points.length > 0 ? points : [[0, 0, 0]]);
   const [wide, high] = [Math.max(max[0] - min[0], 1e-3), Math.max(max[1] - min[1], 1e-3)];
   const scale = Math.min((size[0] - 2 * MARGIN) / wide, (size[1] - 2 * MARGIN) / high);
@@ -106,21 +123,13 @@ function outlined(solid: Solid, sheet: Sheet): string {
   return `<path data-outline="${escaped(`${solid.of.kind} ${solid.of.id}`)}" d="${d}" fill="none" stroke="${INK}" stroke-width="1" stroke-dasharray="5 2"/>\n`;
 }
 
-function mark([x, y]: Vec2, word: string): string {
-  const wide = Math.max(2 * MARK, word.length * 7 + 8);
-  return (
-    `<rect x="${tidy(x - wide / 2)}" y="${tidy(y - MARK)}" width="${tidy(wide)}" height="${2 * MARK}" rx="${MARK}" fill="#ffffff" stroke="${INK}" stroke-width="1.2"/>` +
-    `<text x="${tidy(x)}" y="${tidy(y + 4)}" font-family="sans-serif" font-size="11" fill="${INK}" text-anchor="middle">${escaped(word)}</text>\n`
-  );
-}
-
 /**
  * A frame as a line drawing, an SVG document of attributes alone: no script, no style sheet, nothing fetched. Nearer parts hide those
  * behind; parts that run into each other are drawn again in outline over all. The scale depends on the whole frame, so that pictures
  * of one frame with parts hidden fit onto each other.
  */
 export function lineDrawing(scene: Scene, picture: Picture): string {
-  const { view, title, marks = [] } = picture;
+  const { view, title, marks = [], symbols } = picture;
   const look = picture.look ?? (() => "plain");
   const sheet = sheetFor(scene, picture);
   const shown = scene.solids.filter((solid) => look(solid) !== "hidden");
@@ -140,7 +149,8 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
     ...parts,
     ...clashing.map((solid) => outlined(solid, sheet)),
     "</g>\n",
-    ...marks.map(({ at, word }) => mark(sheet.place(at), word)),
+    symbols ? drawnSymbols(symbols, sheet.place) : "",
+    drawnMarks(marks, sheet.place),
     "</svg>\n",
   ].join("");
 }

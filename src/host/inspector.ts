@@ -18,6 +18,8 @@ export interface Inspector {
   readonly cards: readonly RuleCard[];
   /** One report per file, in their order; what goes wrong with one stays with that one. */
   readonly reports: AsyncIterable<Report>;
+  /** The house in force for a file, where there is one. */
+  houseOf(file: FrameFile): Promise<LoadedHouse | undefined>;
   end(): Promise<void>;
 }
 
@@ -29,6 +31,8 @@ export interface InspectorOptions {
   readonly house?: string;
   /** Changed frames that may be inspected a file in search of cures; none where rules of a team run. */
   readonly cureTrials?: number;
+  /** Whether reports keep every measured judgement. */
+  readonly margins?: boolean;
 }
 
 /** A house file that was merely found lists rules, which are code. */
@@ -73,18 +77,18 @@ type Inspect = (
   settings: HouseSettings,
 ) => Promise<Report>;
 
-function inspectHere(engine: Engine, cureTrials: number): Inspect {
+function inspectHere(engine: Engine, cureTrials: number, margins: boolean): Inspect {
   return async (file, bytes, stock, settings) => {
     try {
-      return engine.inspect({ file, bytes, stock, house: { ...settings, rules: engine.rules }, cureTrials });
+      return engine.inspect({ file, bytes, stock, house: { ...settings, rules: engine.rules }, cureTrials, margins });
     } catch (error) {
       return failedReport(file, error instanceof Error ? error.message : String(error));
     }
   };
 }
 
-function inspectThere(thread: RuleThread): Inspect {
-  return (file, bytes, stock, settings) => thread.inspect({ file, bytes, stock, settings });
+function inspectThere(thread: RuleThread, margins: boolean): Inspect {
+  return (file, bytes, stock, settings) => thread.inspect({ file, bytes, stock, settings, margins });
 }
 
 async function inspectOne(
@@ -126,11 +130,18 @@ export async function prepare(files: readonly FrameFile[], options: InspectorOpt
       if (house !== undefined) used.add(house);
     }
     for (const house of used) checked(house, cards);
-    const inspect = thread === undefined ? inspectHere(engine, options.cureTrials ?? 0) : inspectThere(thread);
+    const margins = options.margins === true;
+    const inspect =
+      thread === undefined ? inspectHere(engine, options.cureTrials ?? 0, margins) : inspectThere(thread, margins);
     const reports = async function* (): AsyncGenerator<Report> {
       for (const file of files) yield await inspectOne(file, await houseOf(dirname(file.path)), today, inspect);
     };
-    return { cards, reports: reports(), end: async () => thread?.end() };
+    return {
+      cards,
+      reports: reports(),
+      houseOf: (file) => houseOf(dirname(file.path)),
+      end: async () => thread?.end(),
+    };
   } catch (error) {
     await thread?.end();
     throw error;

@@ -1,4 +1,4 @@
-import { stockInForce } from "../inspection/stock-in-force.ts";
+import { type StockBytes, stockInForce } from "../inspection/stock-in-force.ts";
 import { unansweredQuestions } from "../inspection/unanswered.ts";
 import type { Frame } from "../model/frame.ts";
 import { compareProblems, type Problem } from "../model/problem.ts";
@@ -9,6 +9,8 @@ import { readBytes } from "./read-bytes.ts";
 import { fileProblem } from "./unread-report.ts";
 
 export interface OpenedFrame {
+  /** Absent when the file could not be read. */
+  readonly bytes?: Uint8Array;
   /** Its name in outputs. */
   readonly file: string;
   /** Absent when any of the problems is an error. */
@@ -16,13 +18,13 @@ export interface OpenedFrame {
   readonly problems: readonly Problem[];
 }
 
-/** Reads one frame with the stock it names, for commands that look at a frame without inspecting it. */
-export async function openFrame(path: string): Promise<OpenedFrame> {
+/** Reads one frame with the stock it names and that of a house, for commands that look at a frame itself. */
+export async function openFrame(path: string, houseStock: readonly StockBytes[] = []): Promise<OpenedFrame> {
   const file = nameOf(path);
   const read = await readBytes(path);
   if ("refused" in read) return { file, problems: [fileProblem(file, read.refused, "a frame file")] };
   const named = await stockOfFrame(path, file, read.bytes);
-  const { stock, problems: stockProblems } = stockInForce(named.stock);
+  const { stock, problems: stockProblems } = stockInForce([...houseStock, ...named.stock]);
   const reading = readFrame({ file, bytes: read.bytes, stock });
   const problems = [...named.problems, ...stockProblems, ...reading.problems];
   const { frame, document, origins } = reading;
@@ -30,6 +32,6 @@ export async function openFrame(path: string): Promise<OpenedFrame> {
     problems.push(...unansweredQuestions(frame, (at) => document.place(origins.originOf(at).pointer)));
   problems.sort(compareProblems);
   return frame && !problems.some((problem) => problem.weight === "error")
-    ? { file, frame, problems }
-    : { file, problems };
+    ? { file, bytes: read.bytes, frame, problems }
+    : { file, bytes: read.bytes, problems };
 }

@@ -7,7 +7,7 @@ import type { Judgement } from "../rules/shape/judgement.ts";
 import type { Measurement } from "../rules/shape/message.ts";
 import type { AnyRule, Level } from "../rules/shape/rule.ts";
 import { fingerprint } from "./fingerprint.ts";
-import type { Finding, Measure } from "./report.ts";
+import type { Finding, Margin, Measure } from "./report.ts";
 import { fill } from "./sentence.ts";
 
 /** A judgement whose value is wanted even when it is met. */
@@ -25,6 +25,8 @@ export interface Setting {
   readonly watch?: Watch;
   /** Filled with the value under watch, as printed. */
   readonly watched: string[];
+  /** Filled with every measured judgement, where they are wanted. */
+  readonly margins?: Margin[];
 }
 
 function measureOf(

@@ -10,7 +10,7 @@ import type { Setting, Watch } from "./finding.ts";
 import { Limits } from "./limits.ts";
 import { inReadingOrder } from "./order.ts";
 import { placing } from "./placing.ts";
-import type { Failure, Finding, Report, Tally, Undecided, Verdict } from "./report.ts";
+import type { Failure, Finding, Margin, Report, Tally, Undecided, Verdict } from "./report.ts";
 import { runRule } from "./run-rule.ts";
 import { type StockBytes, stockInForce } from "./stock-in-force.ts";
 import { strangeCriteria, unansweredQuestions } from "./unanswered.ts";
@@ -25,6 +25,8 @@ export interface Inspection {
   readonly house: HouseInForce;
   /** How many changed frames may be inspected in search of cures; none when absent. */
   readonly cureTrials?: number;
+  /** Whether the report keeps every measured judgement, not the closest of each rule alone. */
+  readonly margins?: boolean;
   /** Called before each rule, so that a rule that never returns can be named. */
   readonly ruleStarts?: (rule: string) => void;
 }
@@ -125,7 +127,15 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
   if (problems.some((problem) => problem.weight === "error")) return { report: unread(file, reading, problems) };
 
   const limits = new Limits(frame, house);
-  const setting: Setting = { frame, place, where: whereabouts(frame), ...(watch ? { watch } : {}), watched: [] };
+  const margins: Margin[] | undefined = inspection.margins === true ? [] : undefined;
+  const setting: Setting = {
+    frame,
+    place,
+    where: whereabouts(frame),
+    ...(watch ? { watch } : {}),
+    watched: [],
+    ...(margins ? { margins } : {}),
+  };
   const ran = runAll(frame, house, limits, setting, inspection.ruleStarts);
   for (const bad of limits.bad) {
     problems.push({
@@ -174,6 +184,7 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     findings: inReadingOrder(conceded.findings),
     undecided,
     tallies: ran.tallies,
+    ...(margins ? { margins } : {}),
     failures: ran.failures,
     assumed: frame.assumed,
     concessionRemarks: conceded.remarks,

@@ -65,7 +65,7 @@ function attempt(
   if (changed === undefined) return undefined;
   const bytes = new TextEncoder().encode(JSON.stringify(changed));
   const watch = { rule: finding.rule, key: finding.key, at: finding.at.id };
-  const { report, watched } = inspectOnce({ ...inspection, bytes }, watch);
+  const { report, watched } = inspectOnce({ ...inspection, bytes, margins: false }, watch);
   const mended =
     report.verdict !== "unread" && report.complete && !report.findings.some((left) => left.print === finding.print);
   if (!mended || report.undecided.length > before.undecided.length || !nowhereWorse(before, report)) return undefined;

@@ -72,6 +72,19 @@ export interface Tally {
   };
 }
 
+/** One judgement that was measured against a limit, met or not. */
+export interface Margin {
+  readonly rule: string;
+  readonly at: Ref;
+  readonly met: boolean;
+  /** Demand over capacity. */
+  readonly utilisation: number;
+  readonly sense: "at most" | "at least";
+  readonly measured: string;
+  readonly limit: string;
+  readonly under?: Governing;
+}
+
 export interface Undecided {
   readonly why: string;
   readonly rules: readonly string[];
@@ -106,6 +119,8 @@ export interface Report {
   readonly findings: readonly Finding[];
   readonly undecided: readonly Undecided[];
   readonly tallies: readonly Tally[];
+  /** Every measured judgement with its share of the limit; only when asked for. */
+  readonly margins?: readonly Margin[];
   readonly failures: readonly Failure[];
   readonly assumed: readonly string[];
   /** Concessions that matched nothing, lapsed or ended, in words. */

@@ -3,7 +3,9 @@ import { FactFailed, knownOf } from "../facts/fact.ts";
 import type { Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import { formatPair } from "../model/units/format-quantity.ts";
+import type { Quantity } from "../model/units/quantity.ts";
 import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
+import type { Measurement } from "../rules/shape/message.ts";
 import type { AnyRule, Level } from "../rules/shape/rule.ts";
 import { finding, hangs, type Setting } from "./finding.ts";
 import { givenFor } from "./given-for.ts";
@@ -32,6 +34,36 @@ function isJudgement(value: unknown): value is Judgement {
   return typeof value === "object" && value !== null && "kind" in value && "at" in value;
 }
 
+/** Share of the limit used. What equals its limit by choice, like a count or a caster's one height, says nothing about margins. */
+function shareOf(
+  { measured, limit }: Measurement,
+  quantity: Quantity,
+  sense: "at most" | "at least",
+): number | undefined {
+  const chosen = quantity === "count" || measured === limit.value;
+  return chosen ? undefined : utilisation(measured, limit.value, sense);
+}
+
+function keepMargin(
+  { margins, frame }: Setting,
+  rule: string,
+  { at, m }: Judgement & { readonly kind: "measured" },
+  quantity: Quantity,
+  sense: "at most" | "at least",
+): void {
+  const share = margins && shareOf(m, quantity, sense);
+  if (share === undefined) return;
+  margins?.push({
+    rule,
+    at,
+    met: keeps(m.measured, m.limit.value, sense),
+    utilisation: share,
+    sense,
+    ...formatPair(m.measured, m.limit.value, quantity, frame.units),
+    ...(m.under ? { under: m.under } : {}),
+  });
+}
+
 function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judgement: Judgement, into: Counting): void {
   switch (judgement.kind) {
     case "not applicable":
@@ -57,6 +89,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       if (watch && watch.rule === rule.id && watch.key === judgement.key && watch.at === judgement.at.id) {
         setting.watched.push(formatPair(measured, limit.value, message.measures, setting.frame.units).measured);
       }
+      keepMargin(setting, rule.id, judgement, message.measures, sense);
       if (!keeps(measured, limit.value, sense)) {
         into.notMet += 1;
         into.findings.push(finding(setting, rule, strict, judgement));
@@ -69,9 +102,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
         return;
       }
       into.met += 1;
-      // What equals its limit by choice, like a count or a caster's one height, says nothing about margins.
-      const chosen = message.measures === "count" || measured === limit.value;
-      const share = chosen ? undefined : utilisation(measured, limit.value, sense);
+      const share = shareOf(judgement.m, message.measures, sense);
       if (share === undefined || share <= (into.closest?.utilisation ?? 0)) return;
       into.closest = {
         at: judgement.at,

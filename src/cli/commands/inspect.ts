@@ -3,6 +3,7 @@ import { atomicFile } from "../../host/atomic-file.ts";
 import { type FrameFile, frameFiles } from "../../host/frame-files.ts";
 import { sameFile } from "../../host/same-file.ts";
 import type { Context } from "../context.ts";
+import { CURE_TRIALS, trials } from "../cure-trials.ts";
 import { deliver, type Outlet } from "../deliver.ts";
 import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
 import { type PlannedReport, reportPlan } from "../report-plan.ts";
@@ -15,16 +16,6 @@ interface InspectOptions {
   readonly house?: string;
   readonly colour: ColourWish;
   readonly cures: number;
-}
-
-/** Changed frames that are inspected a file in search of cures when nothing is said: a second or two of work. */
-const CURE_TRIALS = 16;
-
-function trials(written: string): number {
-  const count = Number(written);
-  if (!Number.isInteger(count) || count < 0 || count > 1000)
-    throw new Unusable(`--cures ${written}: found "${written}", expected a whole number from 0 to 1000`);
-  return count;
 }
 
 async function refuseInputs(planned: readonly PlannedReport[], files: readonly FrameFile[]): Promise<void> {
@@ -63,7 +54,7 @@ export function registerInspect(program: Command, context: Context): void {
       outlets.push({ reporter, sink: to === undefined ? context.stdout : atomicFile(to) });
     }
     const { prepareRun } = await import("../prepare-run.ts");
-    const run = await prepareRun(files, house, context, options.cures);
+    const run = await prepareRun(files, house, context, { cureTrials: options.cures });
     const judged = async function* () {
       for await (const report of run.reports) {
         context.exit(exitFor(report, options.gate));

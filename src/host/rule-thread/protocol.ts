@@ -11,6 +11,7 @@ export type ToThread =
       readonly bytes: Uint8Array;
       readonly stock: readonly StockBytes[];
       readonly settings: HouseSettings;
+      readonly margins: boolean;
       /** Rules left out because they did not come to an end before. */
       readonly without: readonly string[];
     };

@@ -17,6 +17,7 @@ export interface RuleThread {
     readonly bytes: Uint8Array;
     readonly stock: readonly StockBytes[];
     readonly settings: HouseSettings;
+    readonly margins?: boolean;
   }): Promise<Report>;
   end(): Promise<void>;
 }
@@ -53,11 +54,11 @@ export async function startRuleThread(
   let { talk, cards } = await start(entry, modules, budget);
   return {
     cards,
-    async inspect({ file, bytes, stock, settings }) {
+    async inspect({ file, bytes, stock, settings, margins = false }) {
       const failures: Failure[] = [];
       const without: string[] = [];
       for (;;) {
-        const answer = await talk.ask({ kind: "inspect", file, bytes, stock, settings, without });
+        const answer = await talk.ask({ kind: "inspect", file, bytes, stock, settings, margins, without });
         if (answer.kind === "answered") {
           const { message } = answer;
           if (message.kind !== "done")

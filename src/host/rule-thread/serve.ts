@@ -37,9 +37,9 @@ export function serveRules(engine: Engine, port: MessagePort): void {
       if (current !== undefined) say({ kind: "rule", rule: current });
     };
     const rules = [...engine.rules, ...team.filter((rule) => !order.without.includes(rule.id))];
-    const { file, bytes, stock, settings } = order;
+    const { file, bytes, stock, settings, margins } = order;
     try {
-      const report = engine.inspect({ file, bytes, stock, house: { ...settings, rules }, ruleStarts });
+      const report = engine.inspect({ file, bytes, stock, house: { ...settings, rules }, margins, ruleStarts });
       say({ kind: "done", report, printed: [...printed].sort() });
     } catch (error) {
       say({ kind: "failed", why: wordsOf(error) });

@@ -1,11 +1,10 @@
 import type { Report, Tally } from "../../inspection/report.ts";
 import { count, listed, percent } from "../count.ts";
+import { CAUTION } from "../words.ts";
 import { type Page, paragraph } from "./page.ts";
 
 /** More parts than these in one line help nobody; the machine reports name them all. */
 const PARTS_NAMED = 5;
-
-const CAUTION = "A screening aid, not a stamp: local codes and a licensed engineer decide.";
 
 /** What could not be decided, said once for all rules that wait for it. */
 export function* undecidedLines(page: Page, report: Report): Generator<string> {

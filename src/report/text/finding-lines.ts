@@ -1,44 +1,21 @@
-import type { Source } from "../../criteria/criterion.ts";
 import type { Finding } from "../../inspection/report.ts";
-import type { Governing } from "../../rules/shape/message.ts";
 import { listed } from "../count.ts";
 import { sentence } from "../sentence.ts";
+import { LIMIT_FROM, stiffnessWords } from "../words.ts";
 import { headed, type Page, paragraph } from "./page.ts";
 
 const INDENT = 8;
 /** Sub-parts named behind findings that read the same. */
 const PARTS_NAMED = 5;
 
-const FROM: Readonly<Record<Source, string>> = {
-  default: "usual limit",
-  stock: "limit from stock",
-  house: "limit of the house",
-  frame: "limit of the frame's criteria",
-  part: "limit set on the part",
-  computed: "limit computed",
-};
-
-const BOUND: Readonly<Record<Governing["bound"], string>> = {
-  tested: "joints as tested",
-  soft: "joints soft",
-  typical: "joints typical",
-  stiff: "joints stiff",
-};
-
 /** Where the limit came from, under which loads and joint stiffness the value governs, and what it is otherwise. */
 function whyOf(finding: Finding): string {
   const { measure } = finding;
   if (measure === undefined) return finding.rule;
-  const parts = [`${FROM[measure.from]}, ${measure.basis}`];
+  const parts = [`${LIMIT_FROM[measure.from]}, ${measure.basis}`];
   if (measure.under !== undefined) parts.push(`under ${measure.under.combination}`);
-  // Where joint stiffness makes no difference to the number, it is not worth a word.
-  const others = Object.entries(measure.otherBounds ?? {}).filter(([, value]) => value !== measure.shown.measured);
-  const alike = measure.otherBounds !== undefined && others.length === 0;
-  const stiffness = measure.under === undefined || alike ? [] : [BOUND[measure.under.bound]];
-  for (const [bound, value] of others) stiffness.push(`${value} if ${bound}`);
-  if (stiffness.length > 0) parts.push(stiffness.join(", "));
-  // The values beside it say so themselves where there are any.
-  if (measure.hangsOnStiffness && others.length === 0) parts.push("hangs on joint stiffness");
+  const stiffness = stiffnessWords(measure);
+  if (stiffness !== undefined) parts.push(stiffness);
   return `${finding.rule}: ${parts.join("; ")}`;
 }
 

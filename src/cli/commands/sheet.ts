@@ -1,0 +1,72 @@
+import type { Command } from "commander";
+import { Option } from "commander";
+import { atomicFile } from "../../host/atomic-file.ts";
+import { nameOf } from "../../host/frame-files.ts";
+import { sameFile } from "../../host/same-file.ts";
+import { Undelivered } from "../../host/sink.ts";
+import type { Context } from "../context.ts";
+import { CURE_TRIALS, trials } from "../cure-trials.ts";
+import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
+import { Unusable } from "../unusable.ts";
+
+interface SheetOptions {
+  readonly to?: string;
+  readonly gate: Gate;
+  readonly house?: string;
+  readonly cures: number;
+}
+
+/** `trysquare sheet`: the inspection of one frame as a page to look at, to hand on and to sign. */
+export function registerSheet(program: Command, context: Context): void {
+  program
+    .command("sheet")
+    .summary("draw a frame with its findings on one page to look at, print and sign")
+    .description(
+      "Inspects one frame and writes its inspection sheet: one HTML file that needs no network, with the frame drawn, every finding pinned to its place with its numbers and cures, the margins of what was met, and a record to sign. Exits like inspect.",
+    )
+    .argument("<file>", "a frame file")
+    .option("--to <file>", "put the sheet into this file instead of standard output")
+    .addOption(new Option("--gate <level>", "level from which the run fails").choices(GATES).default("hold"))
+    .option("--cures <count>", "changed frames to try in search of cures", trials, CURE_TRIALS)
+    .option("--house <file>", "use this house file, and trust the rules it lists")
+    .action(async (path: string, { to, gate, house, cures }: SheetOptions) => {
+      const file = { path, name: nameOf(path) };
+      const read = house === undefined ? [file] : [file, { path: house, name: house }];
+      const input = to === undefined ? undefined : await sameFile(to, read);
+      if (input !== undefined) throw new Unusable(`--to ${to} would replace ${input.name}, which is read`);
+      const [{ prepareRun }, { openFrame }, { sheetDocument }] = await Promise.all([
+        import("../prepare-run.ts"),
+        import("../../host/open-frame.ts"),
+        import("../../report/sheet/sheet-document.ts"),
+      ]);
+      const run = await prepareRun([file], house, context, { cureTrials: cures, margins: true });
+      try {
+        const known = await run.houseOf(file);
+        const opened = await openFrame(path, known?.stock);
+        for await (const report of run.reports) {
+          context.exit(exitFor(report, gate));
+          const sink = to === undefined ? context.stdout : atomicFile(to);
+          try {
+            const drawable = report.verdict !== "unread" && opened.frame !== undefined;
+            for (const chunk of sheetDocument({
+              report,
+              ...(drawable ? { frame: opened.frame } : {}),
+              cards: run.cards,
+              bytes: opened.bytes ?? new Uint8Array(),
+              ...(known ? { house: known.name } : {}),
+              version: context.version,
+            }))
+              await sink.write(chunk);
+            await sink.finish();
+          } catch (error) {
+            await sink.abandon();
+            if (!(error instanceof Undelivered)) throw error;
+            context.tell(error.message);
+            context.exit(EXIT.undelivered);
+          }
+        }
+      } finally {
+        await run.end();
+      }
+    });
+}

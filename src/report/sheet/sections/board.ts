@@ -1,0 +1,55 @@
+import { lineDrawing } from "../../../drawing/line-drawing.ts";
+import type { Mark } from "../../../drawing/marks.ts";
+import { pointsOf } from "../../../drawing/point-of.ts";
+import type { Scene } from "../../../drawing/scene.ts";
+import { symbolsOf } from "../../../drawing/symbols.ts";
+import { views } from "../../../drawing/view.ts";
+import type { Frame } from "../../../model/frame.ts";
+import { drawn, html, type Markup } from "../html.ts";
+import type { PartOfSheet } from "../parts.ts";
+
+const WEIGHT: Readonly<Record<PartOfSheet["level"], NonNullable<Mark["weight"]>>> = {
+  reject: "strong",
+  hold: "plain",
+  note: "light",
+  conceded: "light",
+};
+const SIZE: Readonly<Record<keyof typeof views, readonly [number, number]>> = {
+  isometric: [860, 640],
+  front: [640, 460],
+  side: [640, 460],
+  top: [640, 460],
+};
+const CAPTION: Readonly<Record<keyof typeof views, string>> = {
+  isometric: "Isometric, with loads and supports",
+  front: "Front, seen along +y",
+  side: "Side, seen along −x",
+  top: "Top, seen down",
+};
+
+/** Balloons of the parts that have findings and a place. */
+export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): readonly Mark[] {
+  const pointOf = pointsOf(frame, scene);
+  return parts.flatMap(({ number, findings, level }) => {
+    const at = findings.map(({ finding }) => pointOf(finding.at)).find((point) => point !== undefined);
+    return at ? [{ at, word: String(number), weight: WEIGHT[level] }] : [];
+  });
+}
+
+/** The frame in four views with its balloons: what is seen without scripts and on paper. */
+export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): Markup {
+  const marks = marksOf(frame, scene, parts);
+  const symbols = symbolsOf(frame, scene);
+  const figure = (name: keyof typeof views): Markup => {
+    const picture = { view: views[name], size: SIZE[name], title: `${frame.title}, ${views[name].name} view`, marks };
+    const svg = lineDrawing(scene, name === "isometric" ? { ...picture, symbols } : picture);
+    return html`<figure class="view" data-view="${name}">${drawn(svg)}<figcaption>${CAPTION[name]}</figcaption></figure>
+`;
+  };
+  return html`<section class="board" id="drawing" aria-label="Drawing">
+<div class="easel" id="easel"></div>
+${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}</div>
+<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings. Blue: declared loads and goods, not to the scale of forces.</p>
+</section>
+`;
+}

@@ -1,0 +1,93 @@
+/** How a sheet looks on a screen and on paper. Colours come with words or shapes: it reads in grey and by every eye. */
+export const STYLE = `
+:root{--paper:#fbfaf5;--ink:#20262b;--soft:#545d63;--rule:#cfcabb;--band:#f0ede2;--reject:#96270f;--hold:#7a4f00;--note:#335a78;--accept:#2f6427}
+*{box-sizing:border-box}
+html{color-scheme:light;scroll-padding-top:1rem}
+body{margin:0;background:var(--paper);color:var(--ink);font:15px/1.45 system-ui,"Segoe UI","Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
+h1,h2,h3{font-family:"Iowan Old Style","Palatino Linotype",Palatino,"URW Palladio L",Georgia,serif;font-weight:600;line-height:1.2}
+h1{font-size:1.7rem;margin:.1rem 0 .25rem}
+h2{font-size:1.25rem;margin:2.2rem 0 .5rem;padding-bottom:.2rem;border-bottom:2px solid var(--ink)}
+h3{font-size:1.02rem;margin:1.2rem 0 .4rem}
+h4{font-size:.98rem;margin:0 0 .35rem;font-weight:600}
+p{margin:.35rem 0}
+code{font-family:ui-monospace,"Liberation Mono",Menlo,Consolas,monospace;font-size:.88em}
+.head,main{max-width:1500px;margin:0 auto;padding:0 1.2rem}
+.head{display:flex;gap:1.5rem;justify-content:space-between;align-items:stretch;padding-top:1rem;flex-wrap:wrap}
+.kind{font-size:.78rem;letter-spacing:.14em;text-transform:uppercase;color:var(--soft);margin:0}
+.what{color:var(--soft);margin:0;overflow-wrap:anywhere}
+.name{flex:1 1 22rem;min-width:0}
+.verdict{border:2px solid;border-left-width:10px;padding:.45rem .9rem;min-width:17rem;background:#fff}
+.verdict p{margin:0}
+.verdict strong{font-size:1.35rem;letter-spacing:.08em}
+.verdict .tally{color:var(--soft);font-size:.85rem;margin-top:.2rem}
+.v-reject,.v-unread{border-color:var(--reject)}.v-reject strong,.v-unread strong{color:var(--reject)}
+.v-hold{border-color:var(--hold)}.v-hold strong{color:var(--hold)}
+.v-accept{border-color:var(--accept)}.v-accept strong{color:var(--accept)}
+.desk{display:grid;grid-template-columns:minmax(0,1.35fr) minmax(0,1fr);gap:1.6rem;align-items:start;margin-top:1rem}
+.board{position:sticky;top:.6rem}
+.board .view{margin:0;background:#fff;border:1px solid var(--rule)}
+.view svg{display:block;width:100%;height:auto}
+.view[data-view=isometric] svg{max-height:66vh}
+figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
+.views{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:.5rem;margin-top:.5rem}
+.views svg{height:9.5rem}
+.key{font-size:.82rem;color:var(--soft)}
+.b,.balloon{display:inline-block;min-width:1.55em;padding:0 .35em;border:2px solid var(--ink);border-radius:1em;background:#fff;color:var(--ink);font:700 .8rem/1.45 system-ui,Arial,sans-serif;text-align:center}
+.b.strong,.balloon.w-reject{background:var(--ink);color:#fff}
+.b.light,.balloon.w-note,.balloon.w-conceded{border:1px dashed var(--ink)}
+.findings h2:first-child{margin-top:0}
+.part{border-top:1px solid var(--rule);padding:.2rem 0 .3rem}
+.finding{margin:.4rem 0 .9rem;padding:.5rem .8rem .5rem .9rem;background:#fff;border:1px solid var(--rule);border-left:6px solid var(--note)}
+.finding.l-reject{border-left-color:var(--reject)}
+.finding.l-hold{border-left-color:var(--hold)}
+.finding.l-conceded{border-left:6px double var(--soft)}
+.level{letter-spacing:.06em;font-size:.86em}
+.l-reject .level{color:var(--reject)}.l-hold .level{color:var(--hold)}.l-note .level{color:var(--note)}.l-conceded .level{color:var(--soft)}
+.no{color:var(--soft);font-weight:400}
+.numbers{display:flex;flex-wrap:wrap;gap:.15rem 1.6rem;margin:.3rem 0;font-size:.9rem}
+.numbers dt,.block dt{font-size:.74rem;color:var(--soft)}
+.numbers dd,.block dd{margin:0}
+.numbers .long{flex:1 1 100%}
+.use{vertical-align:middle;margin-left:.3rem;width:90px;height:10px}
+.cures{background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
+.cures p{font-size:.8rem;color:var(--soft);margin:0}
+.cures ul{margin:.1rem 0;padding-left:1.1rem}
+.change{white-space:nowrap}
+.mend{font-size:.92rem}
+.concession{font-style:italic}
+.trace{font-size:.8rem;color:var(--soft);overflow-wrap:anywhere}
+table{border-collapse:collapse;width:100%;font-size:.88rem;margin:.5rem 0 1rem}
+th,td{text-align:left;padding:.22rem .6rem .22rem 0;border-bottom:1px solid var(--rule);vertical-align:top;font-weight:400}
+thead th{font-size:.76rem;color:var(--soft);border-bottom:1px solid var(--ink)}
+.num{text-align:right;white-space:nowrap}
+.checks td.num{text-align:left}
+tr.group th{font-family:"Iowan Old Style","Palatino Linotype",Palatino,Georgia,serif;font-weight:600;padding-top:.7rem;border-bottom-color:var(--ink)}
+tr.not-met td:nth-child(2),td.not-met{font-weight:700}
+tr th span{color:var(--soft)}
+.wide{overflow-x:auto}
+.record ul,.open ul{padding-left:1.2rem;font-size:.92rem}
+.block{border:2px solid var(--ink);background:#fff;margin:1.2rem 0 2rem;display:grid;grid-template-columns:1.5fr 1fr}
+.block dl{display:grid;grid-template-columns:2fr 1fr 1fr;margin:0}
+.block dl div{border-right:1px solid var(--rule);border-bottom:1px solid var(--rule);padding:.25rem .6rem;min-width:0;overflow-wrap:anywhere}
+.block dl .w{grid-column:1/-1}
+.block dl .t{grid-column:1}
+.sign{margin:0;height:100%}
+.sign th{padding:.25rem .6rem;border-right:1px solid var(--rule)}
+.sign td{height:4.6rem;border-right:1px solid var(--rule);border-bottom:0}
+@media (max-width:900px){.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+@page{size:auto;margin:14mm 13mm 16mm}
+@media print{
+body{background:#fff;font-size:9.5pt}
+.head,main{max-width:none;padding:0}
+.desk{display:block}
+.board{position:static}
+.view[data-view=isometric] svg{max-height:120mm}
+.views svg{height:auto;max-height:55mm}
+.finding,.part>h3,.block,tr,figure{break-inside:avoid}
+h2,h3{break-after:avoid}
+.filters,.easel{display:none}
+.wide{overflow:visible}
+.record{break-inside:avoid-page}
+*{-webkit-print-color-adjust:exact;print-color-adjust:exact}
+}
+`;

@@ -1,0 +1,133 @@
+import { createHash } from "node:crypto";
+import { describe, expect, it } from "vitest";
+import { ruleCard } from "../../src/host/rule-card.ts";
+import { unreadReport } from "../../src/host/unread-report.ts";
+import { inspectFile } from "../../src/inspection/inspect-file.ts";
+import type { Report, RuleCard } from "../../src/inspection/report.ts";
+import { readFrame } from "../../src/model/read-frame.ts";
+import { builtinStock } from "../../src/model/stock/builtin-stock.ts";
+import { sheetDocument } from "../../src/report/sheet/sheet-document.ts";
+import type { SheetInput } from "../../src/report/sheet/sheet-input.ts";
+import { builtInRules } from "../../src/rules/index.generated.ts";
+import { textOf } from "../demo/inspect-demo.ts";
+
+const house = { rules: builtInRules, criteria: new Map(), strictness: new Map(), concessions: [], today: "2027-03-31" };
+const cards: readonly RuleCard[] = builtInRules.map(ruleCard);
+
+/** The inspection of a text with all its margins, as the command gives it to the sheet. */
+function inputOf(text: string): SheetInput {
+  const bytes = new TextEncoder().encode(text);
+  const file = "bench.frame.json";
+  const report = inspectFile({ file, bytes, stock: [], house, margins: true });
+  const { frame } = readFrame({ file, bytes, stock: builtinStock() });
+  return { report, ...(frame ? { frame } : {}), cards, bytes, version: "1.2.3" };
+}
+const sheetOf = (input: SheetInput): string => [...sheetDocument(input)].join("");
+const faulty = inputOf(textOf("potting-bench-faulty"));
+const page = sheetOf(faulty);
+const textIn = (markup: string): string => markup.replace(/<[^>]*>/g, "");
+
+describe("the inspection sheet", () => {
+  it("holds every finding once, with its sentence, under the number of its part", () => {
+    const articles = [...page.matchAll(/<article class="finding[^>]*data-at="([^"]*)" data-rule="([^"]*)"/g)];
+    expect(articles.map(([, at, rule]) => `${rule} ${at}`)).toEqual(
+      faulty.report.findings.map(({ rule, at }) => `${rule} ${at.kind} ${at.id}`),
+    );
+    for (const { text } of faulty.report.findings)
+      expect(textIn(page)).toContain(text.replaceAll('"', "&quot;").replaceAll("'", "&#39;"));
+    const parts = new Set(faulty.report.findings.map(({ where }) => where));
+    expect([...page.matchAll(/<section class="part /g)]).toHaveLength(parts.size);
+  });
+
+  it("puts a balloon for every part that has a place on each of the four views", () => {
+    const views = [...page.matchAll(/<figure class="view"[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
+    expect(views).toHaveLength(4);
+    const parts = [...page.matchAll(/<section class="part [^>]*id="p(\d+)"/g)].map(([, n]) => n);
+    for (const view of views) {
+      const balloons = [...view.matchAll(/font-weight="bold"[^>]*>(\d+)<\/text>/g)].map(([, n]) => n);
+      expect([...balloons].sort()).toEqual([...parts].sort());
+    }
+  });
+
+  it("names the file's revision by its SHA-256 (FIPS 180-4), the house and the version", () => {
+    const hash = createHash("sha256").update(textOf("potting-bench-faulty")).digest("hex");
+    expect(page).toContain(hash);
+    expect(page).toContain("trysquare 1.2.3");
+    expect(sheetOf({ ...faulty, house: "shed.house.json" })).toContain("shed.house.json");
+  });
+
+  it("lists every rule that ran with its outcome, and every bar with its shares", () => {
+    for (const { rule } of faulty.report.tallies) expect(page).toContain(`<code>${rule}</code>`);
+    const rows = /id="bars"[\s\S]*?<tbody>([\s\S]*?)<\/tbody>/.exec(page)?.[1] ?? "";
+    expect([...rows.matchAll(/<th scope="row">/g)]).toHaveLength(22);
+    expect(rows).toMatch(/class="num">\d+ %</);
+  });
+
+  it("shows what a cure would come to, before and after", () => {
+    const [finding] = faulty.report.findings.filter(({ measure }) => measure !== undefined);
+    if (!finding) throw new Error("no measured finding");
+    const cures = [{ words: "a stiffer bar", edits: [], after: "1.4 mm" }];
+    const findings = faulty.report.findings.map((one) => (one === finding ? { ...one, cures } : one));
+    const text = sheetOf({ ...faulty, report: { ...faulty.report, findings } });
+    expect(text).toContain(`${finding.measure?.shown.measured} → <b>1.4 mm</b>`);
+  });
+
+  it("keeps conceded findings with who, until when and why", () => {
+    const conceded = { reason: "measured on the floor", who: "the owner", until: "2027-06-30" };
+    const findings = faulty.report.findings.map((finding) => ({ ...finding, conceded }));
+    const text = sheetOf({ ...faulty, report: { ...faulty.report, findings, verdict: "accept" } });
+    expect(text).toContain("conceded by the owner until 2027-06-30: measured on the floor");
+    expect([...text.matchAll(/data-level="conceded"/g)]).toHaveLength(findings.length);
+  });
+
+  it("lets nothing in but its own style and script: the policy holds the hash of exactly what it contains", () => {
+    const [, policy = ""] = /Content-Security-Policy" content="([^"]*)"/.exec(page) ?? [];
+    const unescaped = policy.replaceAll("&#39;", "'");
+    expect(unescaped).toContain("default-src 'none'");
+    expect(unescaped).toContain("base-uri 'none'; form-action 'none'");
+    expect(unescaped).not.toContain("unsafe");
+    const hashOf = (text: string): string => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+    for (const [, style = ""] of page.matchAll(/<style>([\s\S]*?)<\/style>/g))
+      expect(unescaped).toContain(hashOf(style));
+    for (const [, script = ""] of page.matchAll(/<script>([\s\S]*?)<\/script>/g))
+      expect(unescaped).toContain(hashOf(script));
+    const markup = page.replace(/<(style|script)[^>]*>[\s\S]*?<\/\1>/g, "");
+    expect(markup).not.toMatch(/\son\w+=|\sstyle=|\shref=|\ssrc=|javascript:|url\(/i);
+    expect(page.replaceAll("http://www.w3.org/2000/svg", "")).not.toMatch(/https?:/);
+  });
+
+  it("shows hostile names as text", () => {
+    const hostile = `</script><img src=x onerror=alert(1)>"'&\u202e`;
+    const text = textOf("first-bench").replace(/"title": "[^"]*"/, () => `"title": ${JSON.stringify(hostile)}`);
+    const sheet = sheetOf(inputOf(text));
+    expect(sheet).not.toContain("<img");
+    expect(sheet).not.toContain("\u202e");
+    expect(sheet).toContain("&lt;/script&gt;&lt;img src=x onerror=alert(1)&gt;&quot;&#39;&amp;\\u202e");
+  });
+
+  it("is written for a file that cannot be read too, and says what is wrong with it", () => {
+    const sheet = sheetOf(inputOf('{"format": 1, "bars": 3}'));
+    expect(sheet).toContain("UNREAD");
+    expect(textIn(sheet)).toMatch(/error, bench\.frame\.json line 1: found/);
+    expect(sheet).not.toContain("<svg");
+    const report: Report = unreadReport("gone.frame.json", []);
+    expect(sheetOf({ report, cards, bytes: new Uint8Array(), version: "1.2.3" })).toContain("gone.frame.json");
+  });
+
+  it("is the same, byte for byte, for the same input", () => {
+    expect(sheetOf(inputOf(textOf("potting-bench-faulty")))).toBe(page);
+  });
+
+  it("has no two elements of one id, and closes what it opens", () => {
+    const ids = [...page.matchAll(/\sid="([^"]*)"/g)].map(([, id]) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    const open: string[] = [];
+    for (const [, close, tag = "", attributes = ""] of page
+      .replace(/<(style|script)[^>]*>[\s\S]*?<\/\1>/g, "")
+      .matchAll(/<(\/?)([a-z][a-z0-9]*)([^>]*)>/gi)) {
+      if (close) expect(open.pop()).toBe(tag);
+      else if (!attributes.endsWith("/") && tag !== "meta") open.push(tag);
+    }
+    expect(open).toEqual([]);
+  });
+});
