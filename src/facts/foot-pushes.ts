@@ -54,30 +54,24 @@ export const footPushes = defineFact<
     // Three feet stand firm on any floor.
     if (!(uneven > 0) || free.length < 4 || free.every((foot) => foot.hold === "rolling")) return [...worst.values()];
     const service = combined.all.filter((c) => c.kind === "service");
-    const model = solverModel(known, all, feet, frame.stock, "stiff", "free");
-    for (const [odd, foot] of free.entries()) {
-      for (const gap of [uneven, -uneven]) {
-        const contacts = (model.contacts ?? []).map((contact, c) => (c === odd ? { ...contact, gap } : contact));
-        const solution = solveFrame(
-          prepareFrame({ ...model, contacts }),
-          combined.cases,
-          service.map((c) => c.factors),
-        );
-        for (const [i, combination] of service.entries()) {
-          const state = solution.states[i];
-          if (state?.kind !== "solved") continue;
-          for (const [c, other] of free.entries()) {
-            // Casters rated for rolling are judged by a factor instead.
-            if (other.hold === "rolling") continue;
-            note({
-              foot: other,
-              push: state.contacts[c]?.push ?? 0,
-              combination: combination.name,
-              bound: "stiff",
-              odd: foot,
-            });
-          }
-        }
+    const floors = free.flatMap((odd) =>
+      [uneven, -uneven].flatMap((gap) =>
+        service.map((combination) => ({ odd, combination, gaps: free.map((foot) => (foot === odd ? gap : 0)) })),
+      ),
+    );
+    const { states } = solveFrame(
+      prepareFrame(solverModel(known, all, feet, frame.stock, "stiff", "free")),
+      combined.cases,
+      floors.map(({ combination }) => combination.factors),
+      floors.map(({ gaps }) => gaps),
+    );
+    for (const [i, { odd, combination }] of floors.entries()) {
+      const state = states[i];
+      if (state?.kind !== "solved") continue;
+      for (const [c, foot] of free.entries()) {
+        // Casters rated for rolling are judged by a factor instead.
+        if (foot.hold === "rolling") continue;
+        note({ foot, push: state.contacts[c]?.push ?? 0, combination: combination.name, bound: "stiff", odd });
       }
     }
     return [...worst.values()];

@@ -77,10 +77,12 @@ export const frequencies = defineFact<
     const shaking = frame.masses.filter((mass) => mass.shakes !== undefined);
     if (shaking.length === 0 || found.kind !== "solved")
       return shaking.map((mass) => ({ mass, carried: false, next: new Map() }));
+    let like: Prepared | undefined;
     const models = bounds.map((bound) => {
       const bare = solverModel(known, all, feet, frame.stock, bound, "held");
       const { model, carrying } = massedModel(frame, known, all, shares, bare);
-      return { bound, carrying, prepared: prepareFrame(model) };
+      like = prepareFrame(model, like);
+      return { bound, carrying, prepared: like };
     });
     return shaking.map((mass): Shaking => {
       const next = new Map<Bound, Neighbours>();

@@ -1,8 +1,8 @@
-import { prepareFrame } from "../mechanics/frame.ts";
+import { type Frame as Prepared, prepareFrame } from "../mechanics/frame.ts";
 import type { Deflections, InternalForces } from "../mechanics/member/fields.ts";
 import { concatenate, type Piecewise } from "../mechanics/piecewise.ts";
 import { memberDeflections, memberForces, solvedState } from "../mechanics/results.ts";
-import { bucklingModes } from "../mechanics/stability/buckling.ts";
+import { type Buckling, bucklingOf } from "../mechanics/stability/buckling.ts";
 import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
 import { type Combined, combinations, resultantOf } from "./combinations.ts";
@@ -31,6 +31,8 @@ export interface View {
   moved(node: number): readonly [number, number, number];
   /** The first way in which the frame buckles as a whole; undefined where nothing is pressed. Costs an eigenvalue problem. */
   buckling(): BucklingMode | undefined;
+  /** Whether the frame as a whole can bear its axial forces grown by this factor. Costs a factorisation. */
+  stands(factor: number): boolean;
 }
 
 /** How a frame buckles. */
@@ -74,8 +76,8 @@ function translation(u: Float64Array, node: number): readonly [number, number, n
 }
 
 /** @throws Error where the contacts of a solved state leave a mechanism: then the solver contradicts itself. */
-function firstBuckling(solution: Solution, index: number): BucklingMode | undefined {
-  const found = bucklingModes(solution, index, 1);
+function firstBuckling(whole: Buckling, index: number): BucklingMode | undefined {
+  const found = whole.modes(index, 1);
   if (found.kind === "mechanism") throw new Error("a frame in equilibrium was found free to move");
   const [first] = found.modes;
   return first && { factor: first.lambda, moved: (node) => translation(first.displacements, node) };
@@ -83,6 +85,7 @@ function firstBuckling(solution: Solution, index: number): BucklingMode | undefi
 
 function viewOf(
   solution: Solution,
+  whole: Buckling,
   index: number,
   combination: Combined,
   bound: Bound,
@@ -129,8 +132,11 @@ function viewOf(
       return translation(state.displacements, node);
     },
     buckling() {
-      mode ??= { is: firstBuckling(solution, index) };
+      mode ??= { is: firstBuckling(whole, index) };
       return mode.is;
+    },
+    stands(factor) {
+      return mode ? (mode.is?.factor ?? Infinity) > factor : whole.stands(index, factor);
     },
   };
 }
@@ -149,21 +155,24 @@ export const response = defineFact<
     const lifted = new Set<string>();
     let contact = 0;
     const contactOf = feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
+    let like: Prepared | undefined;
     for (const bound of bounds) {
       for (const way of ["free", "held"] as const satisfies readonly Feet[]) {
         const wanted = combined.all.filter((c) => c.sideways === (way === "held"));
         if (wanted.length === 0) continue;
-        const prepared = prepareFrame(solverModel(known, all, feet, frame.stock, bound, way));
+        const prepared: Prepared = prepareFrame(solverModel(known, all, feet, frame.stock, bound, way), like);
+        like = prepared;
         if (prepared.mechanisms.length > 0) return { kind: "loose", motions: namedMotions(prepared.mechanisms, known) };
         const solution = solveFrame(
           prepared,
           combined.cases,
           wanted.map((c) => c.factors),
         );
+        const whole = bucklingOf(solution);
         for (const [i, combination] of wanted.entries()) {
           const state = solution.states[i];
           if (state?.kind === "solved")
-            views.push(viewOf(solution, i, combination, bound, known.piecesOf, feet, contactOf));
+            views.push(viewOf(solution, whole, i, combination, bound, known.piecesOf, feet, contactOf));
           // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
           else if (!combination.sideways || state?.kind === "unsettled") {
             const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";

@@ -85,6 +85,9 @@ function membersOf(structure: Structure, bodies: ReadonlyMap<string, Body>, stoc
   });
 }
 
+/** Nodes and members, which hang on the structure alone: the same arrays each time, so that the solver knows them again. */
+const barsOf = new WeakMap<Structure, Pick<FrameModel, "nodes" | "members">>();
+
 /** Which foot is held both ways and which only against turning, where the rest slide. */
 function anchors(
   feet: readonly Foothold[],
@@ -133,10 +136,10 @@ export function solverModel(
         ground({ x: held.across, y: cross([0, 0, 1], held.across), z: [0, 0, 1] }, [HELD, 0, 0, 0, 0, 0]);
     }
   }
-  return {
-    nodes: structure.nodes.map((node) => node.at),
-    members: membersOf(structure, bodies, stock),
-    springs,
-    contacts,
-  };
+  let bars = barsOf.get(structure);
+  if (!bars) {
+    bars = { nodes: structure.nodes.map((node) => node.at), members: membersOf(structure, bodies, stock) };
+    barsOf.set(structure, bars);
+  }
+  return { ...bars, springs, contacts };
 }

@@ -19,6 +19,8 @@ export interface Stability {
 
 /** EN 1993-1-1:2005 and EN 1999-1-1:2007, 5.2.1: from this α_cr on a first-order analysis will do. */
 const FIRST_ORDER = 10;
+/** Factors this close are the same: of mirrored combinations the first one counts. */
+const SAME = 1e-6;
 /** Combinations looked at for each of two measures, total weight and the hardest pressed foot. */
 const LOOKED_AT = 2;
 
@@ -63,8 +65,12 @@ export const stability = defineFact<Stability, { response: typeof response; foot
     let governing: Stability["governing"];
     for (const name of chosen)
       for (const view of alike.get(name) ?? []) {
+        const own = factors.get(name) ?? Infinity;
+        // What neither governs nor falls below where first-order analysis does need not be known more closely.
+        const matters = Math.max(governing?.mode.factor ?? Infinity, Math.min(own, FIRST_ORDER));
+        if (matters < Infinity && view.stands(matters * (1 - SAME))) continue;
         const mode = view.buckling();
-        factors.set(name, Math.min(factors.get(name) ?? Infinity, mode?.factor ?? Infinity));
+        factors.set(name, Math.min(own, mode?.factor ?? Infinity));
         if (mode && (!governing || mode.factor < governing.mode.factor)) governing = { view, mode };
       }
     const others = new Map<Bound, number>();
@@ -78,7 +84,8 @@ export const stability = defineFact<Stability, { response: typeof response; foot
       others,
       amplification: (combination) => {
         if (combination.kind !== "strength") return 1;
-        const factor = factors.get(pressing(combination)) ?? least;
+        const name = pressing(combination);
+        const factor = chosen.has(name) ? (factors.get(name) ?? Infinity) : least;
         return factor >= FIRST_ORDER ? 1 : amplifier(factor);
       },
     };

@@ -18,15 +18,17 @@ export interface Frame {
 }
 
 /**
- * Checks, assembles, orders and factorises a frame (docs/method/mechanics.md).
+ * Checks, assembles, orders and factorises a frame (docs/method/mechanics.md). `like` is a frame prepared before: where it
+ * has the very same nodes and members (the same arrays), what hangs on these alone is taken over.
  * Throws MechanicsInputError for a model that contradicts itself. A mechanism is no error: it is listed.
  */
-export function prepareFrame(model: FrameModel): Frame {
-  const parts = frameParts(model);
+export function prepareFrame(model: FrameModel, like?: Frame): Frame {
+  const parts = frameParts(model, like?.parts);
   const contacts = contactLinks(parts);
   const system = buildSystem(
     parts,
     contacts.links.map(({ link, base }) => ({ link, stiffness: base })),
+    like?.system,
   );
   return { model, parts, contacts, system, mechanisms: system.mechanisms };
 }

@@ -263,3 +263,45 @@ test("a support that settles closes a gap and presses on it", () => {
   expect(state.contacts[0]?.push).toBeCloseTo(((48 * EI) / L ** 3) * (drop / 2 - gap), 6);
   expect(state.displacements[7]).toBeCloseTo(-gap, 12);
 });
+
+test("gaps given for a combination count as those of the model do", () => {
+  const gap = 2e-3;
+  const [first] = liftingBeam().contacts ?? [];
+  const apart = { ...liftingBeam(), contacts: first ? [{ ...first, gap }] : [] };
+  const cases = [spanLoad(0), spanLoad(1)];
+  const given = solveFrame(
+    prepareFrame(liftingBeam()),
+    cases,
+    [
+      [0, 1],
+      [0, 9],
+      [0, 9],
+    ],
+    [[gap], [gap]],
+  );
+  const own = solveFrame(prepareFrame(apart), cases, [
+    [0, 1],
+    [0, 9],
+  ]);
+  for (const i of [0, 1]) {
+    expect(solvedState(given, i).displacements).toEqual(solvedState(own, i).displacements);
+    expect(solvedState(given, i).contacts).toEqual(solvedState(own, i).contacts);
+  }
+  expect(solvedState(given, 2).contacts[0]?.opening).toBeCloseTo(0, 12);
+  expect(solvedState(given, 1).contacts[0]?.status).toBe("closed");
+});
+
+test("a frame prepared after its like, with other springs, answers as by itself", () => {
+  const base = liftingBeam();
+  const spring = (k: number): FrameModel => ({
+    ...base,
+    springs: [{ from: 2, to: GROUND, axes: GLOBAL, stiffness: [k, k, k, k, k, k] }],
+  });
+  const like = prepareFrame(spring(1e3));
+  const cases = [spanLoad(0), spanLoad(1)];
+  solveFrame(like, cases, [[1, 1]]);
+  const after = solveFrame(prepareFrame(spring(5e4), like), cases, [[1, 1]]);
+  const alone = solveFrame(prepareFrame(spring(5e4)), cases, [[1, 1]]);
+  expect(solvedState(after, 0).displacements).toEqual(solvedState(alone, 0).displacements);
+  expect(after.frame.parts.table).toBe(like.parts.table);
+});

@@ -2,7 +2,7 @@ import { describe, expect, test } from "vitest";
 import { prepareFrame } from "../../src/mechanics/frame.ts";
 import type { FrameModel, Hold, Member, Six } from "../../src/mechanics/model.ts";
 import { GROUND } from "../../src/mechanics/model.ts";
-import { bucklingModes } from "../../src/mechanics/stability/buckling.ts";
+import { bucklingModes, bucklingOf } from "../../src/mechanics/stability/buckling.ts";
 import { naturalModes } from "../../src/mechanics/stability/frequency.ts";
 import { solveFrame } from "../../src/mechanics/statics/solve.ts";
 import { GLOBAL } from "./line-beam.ts";
@@ -53,6 +53,19 @@ const near = (actual: number | undefined, expected: number, allowed: number): vo
 const euler = (EI: number, length = L): number => (Math.PI ** 2 * EI) / length ** 2;
 
 describe("buckling", () => {
+  test("Euler's column stands just below its force and not just above it", () => {
+    for (const factor of [1, 1e-3]) {
+      const load = { nodes: [{ node: 1, force: [-1 / factor, 0, 0] as const }] };
+      const whole = bucklingOf(solveFrame(prepareFrame(column({})), [load], [[1], [0.5], [-1]]));
+      const critical = euler(10_000) * factor;
+      expect(whole.stands(0, 0.9999 * critical)).toBe(true);
+      expect(whole.stands(0, 1.0001 * critical)).toBe(false);
+      expect(whole.stands(1, 1.9999 * critical)).toBe(true);
+      expect(whole.stands(1, 2.0002 * critical)).toBe(false);
+      expect(whole.stands(2, 1e3 * critical)).toBe(true); // pulled
+    }
+  });
+
   test("Euler's forces about both axes, the first four in order", () => {
     const found = pressed(column({ GJ: 1e6 }), 4);
     [euler(10_000), euler(40_000), 4 * euler(10_000), 9 * euler(10_000)].forEach((expected, i) => {

@@ -72,14 +72,20 @@ export function fastened(t: MemberTable, links: Iterable<Link>, freedoms: number
 /** Direction cosines (and arms in m) below this are rounding of axes that are meant to be square to each other. */
 const TOUCHES = 1e-9;
 
+/** Adds stiffness × link ⊗ link to the values of a block on the freedoms of the link. */
+export function addLink({ weights }: Link, stiffness: number, values: Float64Array): void {
+  const n = weights.length;
+  for (let i = 0; i < n; i++) {
+    const factor = stiffness * (weights[i] as number);
+    if (factor === 0) continue;
+    for (let j = 0; j < n; j++) values[n * i + j] = (values[n * i + j] as number) + factor * (weights[j] as number);
+  }
+}
+
 /** stiffness × link ⊗ link. */
 export function linkBlock(link: Link, stiffness: number): Block {
-  const n = link.freedoms.length;
-  const values = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) {
-    const factor = stiffness * (link.weights[i] as number);
-    for (let j = 0; j < n; j++) values[n * i + j] = factor * (link.weights[j] as number);
-  }
+  const values = new Float64Array(link.freedoms.length ** 2);
+  addLink(link, stiffness, values);
   return { freedoms: link.freedoms, values };
 }
 

@@ -1,11 +1,12 @@
 import { MechanicsInputError } from "../errors.ts";
 import type { MemberTable } from "../member/table.ts";
 import { memberTable } from "../member/table.ts";
-import type { FrameModel, Spring } from "../model.ts";
+import type { FrameModel, LoadCase, Spring } from "../model.ts";
 import { GROUND } from "../model.ts";
+import type { AppliedCase } from "../statics/applied.ts";
 import { isTriad } from "../triad.ts";
 import type { Block } from "./blocks.ts";
-import { diagonalOf, linkBlock, stiffnessBlocks } from "./blocks.ts";
+import { addLink, diagonalOf, linkBlock, stiffnessBlocks } from "./blocks.ts";
 import type { Link } from "./link.ts";
 import { slideLink, turnLink } from "./link.ts";
 import { supports } from "./numbering.ts";
@@ -27,8 +28,12 @@ export interface FrameParts {
   readonly fixed: Uint8Array;
   /** Stiffness to ground by freedom. */
   readonly elastic: ReadonlyMap<number, number>;
+  /** Stiffness of the members alone; `blocks` begins with these. */
+  readonly memberBlocks: readonly Block[];
   readonly blocks: readonly Block[];
   readonly diagonal: Float64Array;
+  /** Load cases made ready for these nodes and members, as they come. */
+  readonly applied: Map<LoadCase, AppliedCase>;
 }
 
 function springLinks(model: FrameModel, spring: Spring, index: number): SpringLink[] {
@@ -53,29 +58,35 @@ function springLinks(model: FrameModel, spring: Spring, index: number): SpringLi
   return links;
 }
 
-/** Checks a model and builds its stiffness blocks. Throws MechanicsInputError. */
-export function frameParts(model: FrameModel): FrameParts {
+function membersOf(model: FrameModel): Pick<FrameParts, "table" | "memberBlocks" | "applied"> {
   for (const node of model.nodes) {
     if (!node.every(Number.isFinite)) throw new MechanicsInputError("a node position is not a finite number");
   }
   const table = memberTable(model);
+  return { table, memberBlocks: stiffnessBlocks(table), applied: new Map() };
+}
+
+/**
+ * Checks a model and builds its stiffness blocks. What hangs on nodes and members alone is taken over from `like` where
+ * that has the very same ones. Throws MechanicsInputError.
+ */
+export function frameParts(model: FrameModel, like?: FrameParts): FrameParts {
+  const same = like?.model.nodes === model.nodes && like.model.members === model.members;
+  const { table, memberBlocks, applied } = same ? like : membersOf(model);
   const springs = (model.springs ?? []).flatMap((spring, index) => springLinks(model, spring, index));
   const { fixed, elastic } = supports(model);
-  const blocks = stiffnessBlocks(table);
+  const blocks = [...memberBlocks];
   let last = -1;
   for (const { spring, link, stiffness } of springs) {
     // The links of one spring act on the same freedoms: one block holds them all.
-    const own = linkBlock(link, stiffness);
     const previous = blocks[blocks.length - 1];
-    if (spring === last && previous) {
-      own.values.forEach((value, i) => {
-        previous.values[i] = (previous.values[i] as number) + value;
-      });
-    } else blocks.push(own);
+    if (spring === last && previous) addLink(link, stiffness, previous.values);
+    else blocks.push(linkBlock(link, stiffness));
     last = spring;
   }
   for (const [freedom, stiffness] of elastic) {
     blocks.push({ freedoms: Int32Array.of(freedom), values: Float64Array.of(stiffness) });
   }
-  return { model, table, springs, fixed, elastic, blocks, diagonal: diagonalOf(blocks, fixed.length) };
+  const diagonal = diagonalOf(blocks, fixed.length);
+  return { model, table, springs, fixed, elastic, memberBlocks, blocks, diagonal, applied };
 }

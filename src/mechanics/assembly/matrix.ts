@@ -1,4 +1,4 @@
-import { assembleSymmetric } from "../sparse/assemble.ts";
+import { assembleOnPattern, assembleSymmetric } from "../sparse/assemble.ts";
 import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
 import type { Block } from "./blocks.ts";
 import type { Numbering } from "./numbering.ts";
@@ -6,6 +6,15 @@ import type { Numbering } from "./numbering.ts";
 /** Sums blocks on node freedoms into the matrix of the unknowns. */
 export function assemble(numbering: Numbering, blocks: Iterable<Block>): SymmetricMatrix {
   return assembleSymmetric(numbering.count, onUnknowns(numbering, blocks));
+}
+
+/** The same sum with the pattern of a matrix of these unknowns; undefined where that has no place for some entry. */
+export function assembleOn(
+  pattern: SymmetricMatrix,
+  numbering: Numbering,
+  blocks: Iterable<Block>,
+): SymmetricMatrix | undefined {
+  return assembleOnPattern(pattern, onUnknowns(numbering, blocks));
 }
 
 function* onUnknowns({ unknownOf }: Numbering, blocks: Iterable<Block>) {

@@ -35,6 +35,9 @@ export function supports(model: FrameModel): {
   return { fixed, elastic };
 }
 
+export const sameNumbering = (a: Numbering, b: Numbering): boolean =>
+  a.unknownOf.length === b.unknownOf.length && a.unknownOf.every((unknown, f) => unknown === b.unknownOf[f]);
+
 /** Numbers the freedoms that are neither held nor left without anything fastened to them. */
 export function number(fixed: Uint8Array, fastened: Uint8Array): Numbering {
   const unknownOf = new Int32Array(fixed.length);

@@ -10,9 +10,9 @@ import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
 import type { Block } from "./blocks.ts";
 import { diagonalOf, fastened, linkBlock } from "./blocks.ts";
 import type { FrameParts } from "./frame.ts";
-import { assemble, nodeOf } from "./matrix.ts";
+import { assemble, assembleOn, nodeOf } from "./matrix.ts";
 import type { Numbering } from "./numbering.ts";
-import { number } from "./numbering.ts";
+import { number, sameNumbering } from "./numbering.ts";
 
 /** A stiffness matrix with its factor: the frame's parts and the links that are closed. */
 export interface System {
@@ -44,8 +44,11 @@ function checkSymmetry(blocks: Iterable<Block>): void {
   }
 }
 
-/** Assembles, orders and factorises the frame with the given links, and looks for mechanisms. */
-export function buildSystem(parts: FrameParts, links: readonly StiffLink[]): System {
+/**
+ * Assembles, orders and factorises the frame with the given links, and looks for mechanisms. Numbers, pattern and order of
+ * elimination are taken over from `like` where they fit.
+ */
+export function buildSystem(parts: FrameParts, links: readonly StiffLink[], like?: System): System {
   const blocks = [...parts.blocks, ...links.map(({ link, stiffness }) => linkBlock(link, stiffness))];
   checkSymmetry(blocks);
   const diagonal = diagonalOf(blocks, parts.fixed.length);
@@ -53,8 +56,10 @@ export function buildSystem(parts: FrameParts, links: readonly StiffLink[]): Sys
   const touched = fastened(parts.table, springs, parts.fixed.length);
   for (const freedom of parts.elastic.keys()) touched[freedom] = 1;
   const numbering = number(parts.fixed, touched);
-  const matrix = assemble(numbering, blocks);
-  const analysis = analyse(matrix, nodeOf(numbering));
+  const fitting =
+    like && sameNumbering(like.numbering, numbering) ? assembleOn(like.matrix, numbering, blocks) : undefined;
+  const matrix = fitting ?? assemble(numbering, blocks);
+  const analysis = like && fitting ? like.analysis : analyse(matrix, nodeOf(numbering));
   const factor = factorise(analysis, matrix);
   return {
     numbering,

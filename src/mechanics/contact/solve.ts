@@ -4,7 +4,7 @@ import { motion } from "../assembly/link.ts";
 import { gather, scatter } from "../assembly/matrix.ts";
 import { buildSystem } from "../assembly/system.ts";
 import type { Frame } from "../frame.ts";
-import type { Combination } from "../model.ts";
+import type { Combination, Contact } from "../model.ts";
 import { solveRefined } from "../sparse/refine.ts";
 import type { AppliedCase } from "../statics/applied.ts";
 import { combineResultants } from "../statics/checks.ts";
@@ -58,8 +58,13 @@ const weightedSum = (parts: readonly Float64Array[], factors: ArrayLike<number>,
   return sum;
 };
 
-function results(frame: Frame, status: readonly ContactStatus[], solution: CondensedSolution): ContactResult[] {
-  return (frame.model.contacts ?? []).map((contact, c) => {
+function results(
+  frame: Frame,
+  contacts: readonly Contact[],
+  status: readonly ContactStatus[],
+  solution: CondensedSolution,
+): ContactResult[] {
+  return contacts.map((contact, c) => {
     const normal = frame.contacts.normal[c] ?? 0;
     const own = status[c] ?? "open";
     let sideways: Vec3 = ORIGIN;
@@ -73,18 +78,21 @@ function results(frame: Frame, status: readonly ContactStatus[], solution: Conde
   });
 }
 
-/** Solves one combination with its own set of closed contacts. Throws SolveCheckFailed. */
+/** Solves one combination with its own set of closed contacts and, where given, its own gaps. Throws SolveCheckFailed. */
 export function solveWithContacts(
   frame: Frame,
   answers: ContactAnswers,
   cases: readonly AppliedCase[],
   displacements: readonly Float64Array[],
   factors: Combination,
+  gaps?: readonly number[],
 ): State {
   const { links } = frame.contacts;
+  const given = frame.model.contacts ?? [];
+  const contacts = gaps ? given.map((contact, c) => ({ ...contact, gap: gaps[c] ?? contact.gap })) : given;
   const loaded = weightedSum(displacements, factors, frame.system.numbering.unknownOf.length);
   const found = settleContacts({
-    contacts: frame.model.contacts ?? [],
+    contacts,
     links: frame.contacts,
     flexibility: answers.flexibility,
     motion: Float64Array.from(links, ({ link }) => motion(link, loaded)),
@@ -92,7 +100,7 @@ export function solveWithContacts(
   if (found.kind === "unsettled") return { kind: "unsettled", tried: found.tried };
   const { status } = found.assumed;
   if (found.kind === "free") {
-    const { mechanisms } = buildSystem(frame.parts, closedLinks(frame.contacts, frame.model.contacts ?? [], status));
+    const { mechanisms } = buildSystem(frame.parts, closedLinks(frame.contacts, contacts, status), frame.system);
     return { kind: "mechanism", mechanisms };
   }
   const u = weightedSum(answers.displacements, found.solution.force, loaded.length).map(
@@ -118,7 +126,7 @@ export function solveWithContacts(
     resultant: combineResultants(cases.map((c, i) => [factors[i] ?? 0, c.resultant] as const)),
     contactForce,
   };
-  return recover(frame, u, acting, results(frame, status, found.solution));
+  return recover(frame, u, acting, results(frame, contacts, status, found.solution));
 }
 
 const isOpen = (frame: Frame, status: readonly ContactStatus[], link: number): boolean =>

@@ -27,13 +27,72 @@ export function assembleSymmetric(n: number, blocks: Iterable<ElementBlock>): Sy
   return sumRuns(n, triplets, byColumn);
 }
 
+/**
+ * The same sum stored with the pattern of another matrix of n unknowns, entries that no block touches as zeros; undefined
+ * where the pattern has no place for an entry. Throws as `assembleSymmetric` does.
+ */
+export function assembleOnPattern(
+  { n, colStart, rowIndex }: SymmetricMatrix,
+  blocks: Iterable<ElementBlock>,
+): SymmetricMatrix | undefined {
+  const value = new Float64Array(rowIndex.length);
+  let place = 0;
+  for (const { unknowns, values } of blocks) {
+    const m = checkedSize(n, unknowns, values);
+    for (let b = 0; b < m; b++) {
+      const j = unknowns[b] as number;
+      if (j < 0) continue;
+      for (let a = b; a < m; a++) {
+        const i = unknowns[a] as number;
+        if (i < 0) continue;
+        const entry = values[a * m + b] as number;
+        if (!Number.isFinite(entry)) throw notFinite(i, j);
+        const [row, column] = i < j ? [j, i] : [i, j];
+        // Rows of one joint mostly follow each other.
+        place += 1;
+        const fits = place < (colStart[column + 1] as number) && place >= (colStart[column] as number);
+        if (!fits || rowIndex[place] !== row)
+          place = placeOf(rowIndex, row, colStart[column] as number, colStart[column + 1] as number);
+        if (place < 0) return undefined;
+        value[place] = (value[place] as number) + (i === j && a !== b ? 2 * entry : entry);
+      }
+    }
+  }
+  return { n, colStart, rowIndex, value };
+}
+
+/** Place of a row among ascending ones from `low` up to `high`; −1 where it is not. */
+function placeOf(rowIndex: Int32Array, row: number, low: number, high: number): number {
+  let [from, to] = [low, high - 1];
+  while (from < to) {
+    const middle = (from + to) >>> 1;
+    if ((rowIndex[middle] as number) < row) from = middle + 1;
+    else to = middle;
+  }
+  return rowIndex[from] === row ? from : -1;
+}
+
+function notFinite(i: number, j: number): RangeError {
+  return new RangeError(`the entry of unknowns ${i} and ${j} is not a finite number`);
+}
+
+/** Number of unknowns of a block. */
+function checkedSize(n: number, unknowns: ArrayLike<number>, values: ArrayLike<number>): number {
+  const m = unknowns.length;
+  if (values.length !== m * m)
+    throw new RangeError(`a block on ${m} unknowns needs ${m * m} values, not ${values.length}`);
+  for (let a = 0; a < m; a++)
+    if ((unknowns[a] as number) >= n) throw new RangeError(`unknown ${unknowns[a]} does not exist: there are ${n}`);
+  return m;
+}
+
 function collect(n: number, blocks: Iterable<ElementBlock>): Triplets {
   let row = new Int32Array(Math.max(4 * n, 64));
   let column = new Int32Array(row.length);
   let value = new Float64Array(row.length);
   let count = 0;
   const push = (i: number, j: number, a: number): void => {
-    if (!Number.isFinite(a)) throw new RangeError(`the entry of unknowns ${i} and ${j} is not a finite number`);
+    if (!Number.isFinite(a)) throw notFinite(i, j);
     if (count === row.length) {
       row = grown(row, new Int32Array(2 * count));
       column = grown(column, new Int32Array(2 * count));
@@ -45,12 +104,9 @@ function collect(n: number, blocks: Iterable<ElementBlock>): Triplets {
   };
   for (let j = 0; j < n; j++) push(j, j, 0);
   for (const { unknowns, values } of blocks) {
-    const m = unknowns.length;
-    if (values.length !== m * m)
-      throw new RangeError(`a block on ${m} unknowns needs ${m * m} values, not ${values.length}`);
+    const m = checkedSize(n, unknowns, values);
     for (let a = 0; a < m; a++) {
       const i = unknowns[a] as number;
-      if (i >= n) throw new RangeError(`unknown ${i} does not exist: there are ${n}`);
       if (i < 0) continue;
       for (let b = 0; b <= a; b++) {
         const j = unknowns[b] as number;

@@ -3,16 +3,19 @@ import type { Block } from "../assembly/blocks.ts";
 import { memberBlock } from "../assembly/blocks.ts";
 import type { FrameParts } from "../assembly/frame.ts";
 import { frameParts } from "../assembly/frame.ts";
+import type { System } from "../assembly/system.ts";
+import { buildSystem } from "../assembly/system.ts";
 import { closedLinks } from "../contact/closed.ts";
 import { contactLinks } from "../contact/links.ts";
 import type { Piecewise } from "../piecewise.ts";
 import { extrema, valueAt } from "../piecewise.ts";
 import { memberForces, solvedState } from "../results.ts";
 import type { Solution } from "../statics/solve.ts";
+import type { ContactStatus } from "../statics/state.ts";
 import { armBlock } from "./arm.ts";
 import { geometricMatrix } from "./element-matrices.ts";
 import type { PencilModes } from "./pencil.ts";
-import { lowestModes } from "./pencil.ts";
+import { lowestModes, noneUpTo } from "./pencil.ts";
 import { subdivide } from "./subdivide.ts";
 
 /**
@@ -23,6 +26,21 @@ const PHASE_OF_PIECE = 0.35;
 const MOST_PIECES = 32;
 /** Pieces of compressed members in the first estimate. */
 const FIRST_PIECES = 2;
+/** Meshes that are kept: neighbouring combinations mostly ask for the same ones. */
+const KEPT = 3;
+
+/** Linear buckling of the solved combinations of one frame; what they share is computed once. */
+export interface Buckling {
+  /**
+   * The lowest factors by which the axial forces of a solved combination may grow before the frame buckles (λ of a mode;
+   * α_cr is the first), with modes at the nodes of the frame. Linear buckling about the undeformed shape: axial forces
+   * only; bending moments (lateral-torsional buckling) and warping are not in it. Members are cut finely enough for 1e-4.
+   * Contacts stay as the combination left them. An empty list when nothing is compressed.
+   */
+  modes(combination: number, count: number): PencilModes;
+  /** Whether the axial forces may grow by this factor without buckling: one factorisation, no modes. False for a mechanism. */
+  stands(combination: number, factor: number): boolean;
+}
 
 interface Compressed {
   readonly N: Piecewise;
@@ -30,12 +48,17 @@ interface Compressed {
   readonly push: number;
 }
 
-function geometricBlocks(
-  parts: FrameParts,
-  axial: readonly Compressed[],
-  firstPiece: Int32Array,
-  pieces: Int32Array,
-): Block[] {
+/** The frame cut into pieces, its contacts as some combination left them. */
+interface Mesh {
+  /** How many pieces each member is cut into, and the first of them. */
+  readonly pieces: Int32Array;
+  readonly firstPiece: Int32Array;
+  readonly status: readonly ContactStatus[];
+  readonly parts: FrameParts;
+  readonly system: System;
+}
+
+function geometricBlocks({ parts, pieces, firstPiece }: Mesh, axial: readonly Compressed[]): Block[] {
   const { table, model } = parts;
   const blocks: Block[] = [];
   axial.forEach(({ N }, m) => {
@@ -61,41 +84,81 @@ function geometricBlocks(
   return blocks;
 }
 
-/**
- * The lowest factors by which the axial forces of a solved combination may grow before the frame buckles (λ of a mode;
- * α_cr is the first), with modes at the nodes of the frame. Linear buckling about the undeformed shape: axial forces
- * only; bending moments (lateral-torsional buckling) and warping are not in it. Members are cut finely enough for 1e-4.
- * Contacts stay as the combination left them. An empty list when nothing is compressed.
- */
-export function bucklingModes(solution: Solution, combination: number, count: number): PencilModes {
+const alike = <T>(a: readonly T[], b: readonly T[]): boolean =>
+  a.length === b.length && a.every((value, i) => value === b[i]);
+
+export function bucklingOf(solution: Solution): Buckling {
   const { frame } = solution;
-  const status = solvedState(solution, combination).contacts.map((contact) => contact.status);
-  const axial = frame.model.members.map((_, m): Compressed => {
-    const { N } = memberForces(solution, combination, m);
-    return { N, push: -extrema(N).min.value };
-  });
-  const most = axial.reduce((largest, { push }) => Math.max(largest, push), 0);
-  if (!(most > 0)) return { kind: "modes", modes: [] };
-  const run = (pieces: Int32Array): PencilModes => {
+  const meshes: Mesh[] = [];
+
+  const axialOf = (combination: number): Compressed[] =>
+    frame.model.members.map((_, m) => {
+      const { N } = memberForces(solution, combination, m);
+      return { N, push: -extrema(N).min.value };
+    });
+
+  const statusOf = (combination: number): ContactStatus[] =>
+    solvedState(solution, combination).contacts.map((contact) => contact.status);
+
+  const meshOf = (
+    pieces: Int32Array,
+    status: readonly ContactStatus[],
+    fits: (own: number, wanted: number) => boolean,
+  ): Mesh => {
+    const known = meshes.find(
+      (mesh) => alike(mesh.status, status) && mesh.pieces.every((own, m) => fits(own, pieces[m] as number)),
+    );
+    if (known) return known;
     const { model, firstPiece } = subdivide(frame.model, frame.parts.table.length, pieces);
-    const parts = frameParts(model);
-    const links = closedLinks(contactLinks(parts), model.contacts ?? [], status);
-    return lowestModes(parts, links, geometricBlocks(parts, axial, firstPiece, pieces), count);
+    const parts = frameParts(model, frame.parts);
+    const like = meshes.find((mesh) => alike([...mesh.pieces], [...pieces]))?.system ?? frame.system;
+    const system = buildSystem(parts, closedLinks(contactLinks(parts), model.contacts ?? [], status), like);
+    const mesh = { pieces, firstPiece, status, parts, system };
+    meshes.unshift(mesh);
+    meshes.length = Math.min(meshes.length, KEPT);
+    return mesh;
   };
-  const coarse = run(Int32Array.from(axial, ({ push }) => (push > 0 ? FIRST_PIECES : 1)));
-  if (coarse.kind === "mechanism" || coarse.modes.length === 0) return coarse;
-  const highest = coarse.modes[coarse.modes.length - 1]?.lambda ?? 0;
-  const pieces = Int32Array.from(axial, ({ push }, m) => {
-    const { EIy, EIz } = frame.model.members[m] ?? { EIy: 1, EIz: 1 };
-    if (!(push > 0)) return 1;
-    const phase = Math.sqrt((highest * push) / Math.min(EIy, EIz)) * (frame.parts.table.length[m] as number);
-    return Math.min(Math.max(Math.ceil(phase / PHASE_OF_PIECE), 1), MOST_PIECES);
-  });
-  const fine = run(pieces);
-  if (fine.kind === "mechanism") return fine;
-  const own = 6 * frame.model.nodes.length;
+  const exactly = (own: number, wanted: number): boolean => own === wanted;
+  const atLeast = (own: number, wanted: number): boolean => own >= wanted;
+
+  /** Pieces that do for critical factors up to this one. */
+  const piecesUpTo = (axial: readonly Compressed[], factor: number): Int32Array =>
+    Int32Array.from(axial, ({ push }, m) => {
+      const { EIy, EIz } = frame.model.members[m] ?? { EIy: 1, EIz: 1 };
+      if (!(push > 0)) return 1;
+      const phase = Math.sqrt((factor * push) / Math.min(EIy, EIz)) * (frame.parts.table.length[m] as number);
+      return Math.min(Math.max(Math.ceil(phase / PHASE_OF_PIECE), 1), MOST_PIECES);
+    });
+
   return {
-    kind: "modes",
-    modes: fine.modes.map((mode) => ({ ...mode, displacements: mode.displacements.slice(0, own) })),
+    modes(combination, count) {
+      const axial = axialOf(combination);
+      if (!axial.some(({ push }) => push > 0)) return { kind: "modes", modes: [] };
+      const status = statusOf(combination);
+      const run = (pieces: Int32Array): PencilModes => {
+        const mesh = meshOf(pieces, status, exactly);
+        return lowestModes(mesh.system, geometricBlocks(mesh, axial), count);
+      };
+      const coarse = run(Int32Array.from(axial, ({ push }) => (push > 0 ? FIRST_PIECES : 1)));
+      if (coarse.kind === "mechanism" || coarse.modes.length === 0) return coarse;
+      const fine = run(piecesUpTo(axial, coarse.modes[coarse.modes.length - 1]?.lambda ?? 0));
+      if (fine.kind === "mechanism") return fine;
+      const own = 6 * frame.model.nodes.length;
+      return {
+        kind: "modes",
+        modes: fine.modes.map((mode) => ({ ...mode, displacements: mode.displacements.slice(0, own) })),
+      };
+    },
+    stands(combination, factor) {
+      const axial = axialOf(combination);
+      if (!axial.some(({ push }) => push > 0)) return true;
+      const wanted = piecesUpTo(axial, factor);
+      const mesh = meshOf(wanted, statusOf(combination), atLeast);
+      return mesh.system.mechanisms.length === 0 && noneUpTo(mesh.system, geometricBlocks(mesh, axial), factor);
+    },
   };
 }
+
+/** The lowest buckling modes of one combination; for several of one solution `bucklingOf` shares the work. */
+export const bucklingModes = (solution: Solution, combination: number, count: number): PencilModes =>
+  bucklingOf(solution).modes(combination, count);

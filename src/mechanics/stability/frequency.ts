@@ -2,6 +2,7 @@ import type { Block } from "../assembly/blocks.ts";
 import { memberBlock } from "../assembly/blocks.ts";
 import type { FrameParts } from "../assembly/frame.ts";
 import { frameParts } from "../assembly/frame.ts";
+import { buildSystem } from "../assembly/system.ts";
 import { closedLinks } from "../contact/closed.ts";
 import { contactLinks } from "../contact/links.ts";
 import type { Frame } from "../frame.ts";
@@ -71,9 +72,9 @@ export function naturalModes(frame: Frame, count: number, contacts?: readonly Co
   const status = contacts ?? (model.contacts ?? []).map(({ friction = 0 }) => (friction > 0 ? "holds" : "closed"));
   const run = (pieces: Int32Array): PencilModes => {
     const cut = subdivide(model, frame.parts.table.length, pieces).model;
-    const parts = frameParts(cut);
+    const parts = frameParts(cut, frame.parts);
     const links = closedLinks(contactLinks(parts), model.contacts ?? [], status);
-    return lowestModes(parts, links, massBlocks(parts), count);
+    return lowestModes(buildSystem(parts, links, frame.system), massBlocks(parts), count);
   };
   const coarse = run(Int32Array.from(model.members, ({ massPerLength }) => (massPerLength > 0 ? FIRST_PIECES : 1)));
   if (coarse.kind === "mechanism") return coarse;

@@ -11,8 +11,9 @@ export interface Subdivided {
 
 const NONE: Six<boolean> = [false, false, false, false, false, false];
 
-/** Cuts member m into `pieces[m]` equal lengths. */
+/** Cuts member m into `pieces[m]` equal lengths; the model itself where all stay whole. */
 export function subdivide(model: FrameModel, lengths: Float64Array, pieces: Int32Array): Subdivided {
+  if (pieces.every((count) => count === 1)) return { model, firstPiece: pieces.map((_, m) => m) };
   const nodes: Vec3[] = [...model.nodes];
   const members: Member[] = [];
   const firstPiece = new Int32Array(model.members.length);

@@ -25,8 +25,32 @@ export interface AppliedCase {
   readonly resultant: Resultant;
 }
 
-/** Flattens a load case. Throws MechanicsInputError for a load that nothing can take. */
+/** Flattens a load case, or remembers what came of it. Throws MechanicsInputError for a load that nothing can take. */
 export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: LoadCase): AppliedCase {
+  let applied = parts.applied.get(loadCase);
+  if (!applied) {
+    applied = flatten(parts, loadCase);
+    parts.applied.set(loadCase, applied);
+  }
+  checkTaken(numbering, loadCase, applied);
+  return applied;
+}
+
+function checkTaken({ unknownOf }: Numbering, { settlements = [] }: LoadCase, { onNodes }: AppliedCase): void {
+  for (let freedom = 0; freedom < onNodes.length; freedom++) {
+    if (onNodes[freedom] !== 0 && unknownOf[freedom] === IDLE) {
+      const [node, component] = [Math.floor(freedom / 6), freedom % 6];
+      throw new MechanicsInputError(`node ${node} is loaded in component ${component}, which nothing there resists`);
+    }
+  }
+  for (const { node, component } of settlements) {
+    if (unknownOf[6 * node + component] !== HELD) {
+      throw new MechanicsInputError(`node ${node} settles in component ${component}, where no support is fixed`);
+    }
+  }
+}
+
+function flatten(parts: FrameParts, loadCase: LoadCase): AppliedCase {
   const { model, table } = parts;
   const freedoms = 6 * model.nodes.length;
   const byMember = compileMemberLoads(model, table.length, loadCase);
@@ -36,9 +60,6 @@ export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: Loa
     const [force, moment] = atNode(model, load);
     [...force, ...moment].forEach((value, i) => {
       const freedom = 6 * load.node + i;
-      if (value !== 0 && numbering.unknownOf[freedom] === IDLE) {
-        throw new MechanicsInputError(`node ${load.node} is loaded in component ${i}, which nothing there resists`);
-      }
       onNodes[freedom] = (onNodes[freedom] as number) + value;
     });
   }
@@ -50,13 +71,7 @@ export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: Loa
     putOnNodes(parts, m, held, total);
   }
   const settled = new Float64Array(freedoms);
-  for (const { node, component, value } of loadCase.settlements ?? []) {
-    const freedom = 6 * node + component;
-    if (numbering.unknownOf[freedom] !== HELD) {
-      throw new MechanicsInputError(`node ${node} settles in component ${component}, where no support is fixed`);
-    }
-    settled[freedom] = value;
-  }
+  for (const { node, component, value } of loadCase.settlements ?? []) settled[6 * node + component] = value;
   const hasSettlements = (loadCase.settlements ?? []).length > 0;
   return { byMember, held, onNodes, total, settled, hasSettlements, resultant: resultant(model, loadCase, byMember) };
 }

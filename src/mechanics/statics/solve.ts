@@ -59,13 +59,15 @@ const actingAlone = (applied: AppliedCase): Acting => ({ ...applied, contactForc
 
 /**
  * Solves every combination of load cases. Without contacts the cases are solved and superposed; with contacts each
- * combination finds its own set of closed contacts. A frame with mechanisms gives "mechanism" for all combinations.
+ * combination finds its own set of closed contacts, with its own gaps where `gaps` has some for it (one for each contact, m).
+ * A frame with mechanisms gives "mechanism" for all combinations.
  * Throws SolveCheckFailed when a solution does not satisfy its own equations, MechanicsInputError for impossible loads.
  */
 export function solveFrame(
   frame: Frame,
   loadCases: readonly LoadCase[],
   combinations: readonly Combination[],
+  gaps: readonly (readonly number[])[] = [],
 ): Solution {
   const cases = loadCases.map((loadCase) => applyCase(frame.parts, frame.system.numbering, loadCase));
   const solution = { frame, cases, combinations };
@@ -76,7 +78,9 @@ export function solveFrame(
   const displacements = solveCases(frame, cases);
   if (frame.contacts.links.length > 0) {
     const condensed = condenseContacts(frame);
-    const states = combinations.map((factors) => solveWithContacts(frame, condensed, cases, displacements, factors));
+    const states = combinations.map((factors, i) =>
+      solveWithContacts(frame, condensed, cases, displacements, factors, gaps[i]),
+    );
     return { ...solution, states };
   }
   checkReciprocity(cases, displacements);

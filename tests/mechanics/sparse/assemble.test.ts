@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
-import { assembleSymmetric } from "../../../src/mechanics/sparse/assemble.ts";
+import { assembleOnPattern, assembleSymmetric } from "../../../src/mechanics/sparse/assemble.ts";
 import { multiply, multiplyAbsolute } from "../../../src/mechanics/sparse/symmetric-matrix.ts";
 import { dense, largestDifference } from "./dense.ts";
 
@@ -51,6 +51,21 @@ describe("assembling element blocks", () => {
           expect(rows[0]).toBe(j);
           expect(rows).toEqual([...new Set(rows)].sort((a, b) => a - b));
         }
+      }),
+    );
+  });
+
+  test("gives the same sum on a pattern that has room for it, and none on one that has not", () => {
+    fc.assert(
+      fc.property(blocks, blocks, (drawn, more) => {
+        const own = drawn.map(({ unknowns, half }) => ({ unknowns, values: half }));
+        const others = more.map(({ unknowns, half }) => ({ unknowns, values: half }));
+        const pattern = assembleSymmetric(N, [...own, ...others]);
+        const found = assembleOnPattern(pattern, own);
+        expect(found && dense(found)).toEqual(dense(assembleSymmetric(N, own)));
+        const bare = assembleSymmetric(N, []);
+        const coupled = own.some(({ unknowns }) => new Set(unknowns.filter((i) => i >= 0)).size > 1);
+        expect(assembleOnPattern(bare, own) === undefined).toBe(coupled);
       }),
     );
   });
