@@ -57,7 +57,8 @@ export const stability = defineFact<Stability, { response: typeof response; foot
       if (group) group.push(view);
       else alike.set(name, [view]);
     }
-    const pushes = new Map(standing.map((view) => [view, feet.map((_, i) => view.foot(i))]));
+    // Reactions rather than pushes of contact: an anchored foot presses as well.
+    const pushes = new Map(standing.map((view) => [view, feet.map((_, i) => Math.max(0, view.reaction(i).force[2]))]));
     const total = (view: View): number => (pushes.get(view) ?? []).reduce((sum, push) => sum + push, 0);
     const most = (view: View): number => (pushes.get(view) ?? []).reduce((a, b) => Math.max(a, b), 0);
     const chosen = new Set([...heaviest(alike, total), ...heaviest(alike, most)]);

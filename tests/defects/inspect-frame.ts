@@ -26,7 +26,13 @@ export function frameText(name: string): string {
   return readFileSync(`${FOLDER}/${name}${ENDING}`, "utf8");
 }
 
-/** Inspects a frame file without trying cures. */
-export function inspectFrame(name: string, text: string): Report {
-  return inspectFile({ file: `${name}${ENDING}`, bytes: new TextEncoder().encode(text), stock: [], house });
+/** Inspects a frame file with stock of the team's, without trying cures. */
+export function inspectFrame(name: string, text: string, stock?: string): Report {
+  const bytes = (of: string): Uint8Array => new TextEncoder().encode(of);
+  return inspectFile({
+    file: `${name}${ENDING}`,
+    bytes: bytes(text),
+    stock: stock === undefined ? [] : [{ file: "team.stock.json", bytes: bytes(stock) }],
+    house,
+  });
 }

@@ -6,6 +6,7 @@ import { response } from "../../src/facts/response.ts";
 import { sectionOf } from "../../src/facts/sections.ts";
 import { stability } from "../../src/facts/stability.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/frame.buckles.ts";
 import { referenceCheck } from "../references/load-reference.ts";
 import { PORTAL, portal, testedBracket } from "./portal.ts";
@@ -77,6 +78,21 @@ describe("stability of the whole frame", () => {
     const light = of(0.5);
     expect(light.factor).toBeGreaterThan(10);
     expect(light.grown).toBe(1);
+  });
+
+  it("looks at the heaviest load also where every foot is anchored, whatever the order of the cases", () => {
+    const file = loaded("tested", 4);
+    const legs = ["leg-1", "leg-2", "leg-3", "leg-4"] as const;
+    for (const bar of file.bars)
+      if (legs.some((id) => id === bar.id)) bar.from = [bar.from[0], bar.from[1], 45] as typeof bar.from;
+    file.stands = [{ part: "foot-40-M8", bars: [...legs], hold: "anchored" }];
+    const light = (["dust", "label", "lamp"] as const).map((id) => ({ case: id, on: "top-1", line: 0.001 }) as const);
+    file.loads = [...light, ...(file.loads ?? [])] as NonNullable<FrameFile["loads"]>;
+    const { governing } = factOf(stability, frameFrom(file, testedBracket("tested", 8e3)));
+    expect(governing?.view.combination.name).toContain("1.5 goods");
+    // Legs shorter by the foot, anchored feet that turn hardly less than the bare floor lets them.
+    expect(governing?.mode.factor).toBeGreaterThan(byHand(8e3, 4));
+    expect(governing?.mode.factor).toBeLessThan(1.5 * byHand(8e3, 4));
   });
 
   it("proves the rule", () => {

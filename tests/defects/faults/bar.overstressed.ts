@@ -1,0 +1,23 @@
+import { addLoad } from "../draughting.ts";
+import { type Fault, OVERLOAD } from "../fault.ts";
+
+export const fault: Fault = {
+  rule: "bar.overstressed",
+  key: "over",
+  slip: "a far heavier load hung on the middle of a bar",
+  spots: {
+    "inch-bench": "shelf-1",
+    "plant-display": "back",
+    "pot-rack": "front-up2",
+    "roller-stand": "left",
+    "timber-table": "stretcher",
+    workstation: "foot-rail",
+  },
+  sizes: { sound: 0, faulty: 60000 }, // N
+  consequences: OVERLOAD,
+  plant(file, spot, size) {
+    const force = file.units === "mm-N-kg" ? size : size / 4.4482216; // lbf
+    addLoad(file, { case: "hoist", on: spot, force });
+    return [spot];
+  },
+};

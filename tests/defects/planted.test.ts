@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { builtInRules } from "../../src/rules/index.generated.ts";
+import { SOUND_FRAMES } from "./inspect-frame.ts";
+import { allFaults, trialsOf } from "./plant.ts";
+
+const faults = await allFaults();
+
+describe("planted faults", () => {
+  it("cover every rule in force", () => {
+    const planted = new Set(faults.map(({ fault }) => fault.rule));
+    const missing = builtInRules.map(({ id }) => id).filter((id) => !planted.has(id));
+    expect(missing).toEqual([]);
+  });
+
+  it("name rules, messages and frames that there are, in files named after them", () => {
+    const rules = new Map(builtInRules.map((rule) => [rule.id, Object.keys(rule.messages)]));
+    for (const { name, fault } of faults) {
+      expect(name.startsWith(fault.rule), name).toBe(true);
+      expect(rules.get(fault.rule), name).toContain(fault.key);
+      for (const frame of Object.keys(fault.spots)) expect(SOUND_FRAMES, name).toContain(frame);
+      for (const rule of Object.keys(fault.consequences ?? {}))
+        expect([...rules.keys()], name).toContain(rule.split("/")[0]);
+    }
+  });
+
+  // One fault a rule, in one frame; `npm run bench:defects` plants all of them in all frames.
+  const firsts = [...new Map(faults.toReversed().map((named) => [named.fault.rule, named])).values()].reverse();
+  it.each(firsts)("$fault.rule: $fault.slip", (named) => {
+    const [frame = ""] = Object.keys(named.fault.spots);
+    for (const trial of trialsOf(named, frame, true)) {
+      expect(trial.trouble).toBeUndefined();
+      expect(trial.strange).toEqual([]);
+      expect(trial.found).toBe(true);
+    }
+  });
+});
