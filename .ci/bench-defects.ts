@@ -1,8 +1,9 @@
 // Plants every fault of tests/defects/faults in every sound frame it names, just beyond the limit and far beyond, and prints for each
 // rule how many were found and how many findings followed from none: `npm run bench:defects`, or with words of fault names.
 import { fork } from "node:child_process";
+import { builtInRules } from "../src/rules/index.generated.ts";
 import { frameText, inspectFrame, SOUND_FRAMES } from "../tests/defects/inspect-frame.ts";
-import { allFaults, type Trial, trialsOf } from "../tests/defects/plant.ts";
+import { allFaults, type Trial, trialsOf, unplanted } from "../tests/defects/plant.ts";
 
 const PROCESSES = 2;
 
@@ -83,7 +84,15 @@ async function main(words: readonly string[]): Promise<void> {
   console.log(
     `${trials.length} faults planted in ${SOUND_FRAMES.length} sound frames: ${trials.length - missed.length} found, ${alarms} false alarms; ${((Date.now() - start) / 1000).toFixed(0)} s`,
   );
-  if (missed.length > 0 || alarms > 0) process.exitCode = 1;
+  const bare =
+    words.length > 0
+      ? []
+      : unplanted(
+          builtInRules.map(({ id }) => id),
+          faults,
+        );
+  for (const rule of bare) console.log(`NO FAULT of ${rule} is planted: add tests/defects/faults/${rule}.ts`);
+  if (missed.length + alarms + bare.length > 0) process.exitCode = 1;
 }
 
 const [first, ...rest] = process.argv.slice(2);

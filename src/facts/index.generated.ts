@@ -16,6 +16,8 @@ export { footPushes } from "./foot-pushes.ts";
 export { footing } from "./footing.ts";
 export { frameMiddle } from "./frame-middle.ts";
 export { frequencies } from "./frequencies.ts";
+export { guardReach } from "./guard-reach.ts";
+export { guardSides } from "./guard-sides.ts";
 export { hanging } from "./hanging.ts";
 export { headRoom } from "./head-room.ts";
 export { hindrances } from "./hindrances.ts";

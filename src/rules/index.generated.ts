@@ -19,6 +19,7 @@ import { rule as frameResonates } from "./frame.resonates.ts";
 import { rule as frameSways } from "./frame.sways.ts";
 import { rule as frameTips } from "./frame.tips.ts";
 import { rule as frameUnbraced } from "./frame.unbraced.ts";
+import { rule as guardWithinReach } from "./guard.within-reach.ts";
 import { rule as holeNearEdge } from "./hole.near-edge.ts";
 import { rule as jointGap } from "./joint.gap.ts";
 import { rule as jointHung } from "./joint.hung.ts";
@@ -74,6 +75,7 @@ export const builtInRules: readonly AnyRule[] = [
   stockMixed,
   endBare,
   endRaw,
+  guardWithinReach,
   panelMisfit,
   barAdrift,
   barClash,

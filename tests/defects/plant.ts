@@ -40,6 +40,12 @@ export async function allFaults(): Promise<readonly NamedFault[]> {
   );
 }
 
+/** Rules of which no fault is planted. */
+export function unplanted(rules: readonly string[], faults: readonly NamedFault[]): readonly string[] {
+  const planted = new Set(faults.map(({ fault }) => fault.rule));
+  return rules.filter((id) => !planted.has(id));
+}
+
 interface Planted {
   readonly report: Report;
   readonly parts: readonly string[];

@@ -1,0 +1,64 @@
+import type { Zone } from "../model/frame.ts";
+import { defineFact } from "./fact.ts";
+import { type Opening, openingsOf } from "./guard-openings.ts";
+import { type Guarding, type GuardSide, guardSides } from "./guard-sides.ts";
+import { OUT_OF_REACH, overDistanceWithin } from "./reach-over.ts";
+
+/** How one side of a guard keeps people from a zone. */
+export interface SideReach {
+  /** "-x side", or "top". */
+  readonly name: string;
+  /** The opening that comes nearest to letting someone reach the zone; undefined where the side is closed. */
+  readonly through: Opening | undefined;
+  /** Over the top of the side, where nothing lies over the zone; `needed` undefined: too low to guard at all. */
+  readonly over: { readonly guard: number; readonly distance: number; readonly needed: number | undefined } | undefined;
+}
+
+export interface ZoneReach {
+  readonly zone: Zone;
+  readonly sides: readonly SideReach[];
+  /** Sides on which nothing stands. */
+  readonly open: readonly string[];
+}
+
+const AXES = ["x", "y", "z"] as const;
+
+const nameOf = ({ axis, sign }: { readonly axis: 0 | 1 | 2; readonly sign: 1 | -1 }): string =>
+  axis === 2 ? "top" : `${sign > 0 ? "+" : "-"}${AXES[axis]} side`;
+
+/** The opening whose distance falls furthest short of what is needed, in proportion. */
+function worstOf(openings: readonly Opening[]): Opening | undefined {
+  const short = ({ needed, distance, body }: Opening): number =>
+    body ? Number.MAX_VALUE : needed / Math.max(distance, 1e-9);
+  return openings.reduce<Opening | undefined>((a, b) => (!a || short(b) > short(a) ? b : a), undefined);
+}
+
+function overOf(side: GuardSide, { zone, roofed }: Guarding, floor: number): SideReach["over"] {
+  if (roofed || side.axis === 2) return undefined;
+  const guard = side.high[1] - floor;
+  const face = side.sign > 0 ? zone.high[side.axis] : zone.low[side.axis];
+  const needed = overDistanceWithin(zone.risk, zone.low[2] - floor, zone.high[2] - floor, guard);
+  return { guard, distance: Math.abs(side.at - face), needed };
+}
+
+/** Openings above the height that nobody reaches from the floor are nobody's way in. */
+const reachable = (zone: Zone, floor: number): boolean => zone.low[2] - floor < OUT_OF_REACH[zone.risk];
+
+/** For every zone and side: how near an arm, a leg or a body comes through the guard, under it and over it. */
+export const guardReach = defineFact<readonly ZoneReach[], { guardSides: typeof guardSides }>({
+  id: "guard-reach",
+  needs: { guardSides },
+  compute({ guardSides: all }, frame) {
+    const floor = frame.floor.z;
+    return all.map((guarding): ZoneReach => {
+      const { zone } = guarding;
+      if (!reachable(zone, floor)) return { zone, sides: [], open: [] };
+      const sides = guarding.sides.map((side) => ({
+        name: nameOf(side),
+        through: worstOf(openingsOf(side, zone)),
+        over: overOf(side, guarding, floor),
+      }));
+      return { zone, sides, open: guarding.open.map(nameOf) };
+    });
+  },
+});
