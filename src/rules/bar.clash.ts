@@ -23,7 +23,7 @@ export const rule = defineRule({
   messages: {
     clash: {
       text: "runs {depth:length} into {other:part}",
-      advice: "move one of them, or cut a bar shorter",
+      advice: "move one of them, or cut a bar shorter, with gloves and eye protection on",
       measures: "length",
     },
   },
