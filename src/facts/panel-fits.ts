@@ -11,9 +11,8 @@ export interface SlotFit extends FacingSlots {
   readonly size: number;
   /** Left between the floors when the panel is sawn large and has grown most, m; negative where it jams. */
   readonly room: number;
-  /** In the slot it leaves furthest when it is sawn small, has shrunk most and lies at the floor opposite, m. */
+  /** Left in the one slot when it is sawn small, has shrunk most and lies at the floor of the deeper one, m. */
   readonly engaged: number;
-  readonly leaves: SlotEdge;
 }
 
 /** A rectangular panel in slots: its size along both of its axes and how it fits. */
@@ -27,9 +26,9 @@ export interface PanelFit {
 }
 
 /** What a panel may be off its size as sawn, m: common practice. */
-const SAWN_WITHIN = 0.001;
+export const SAWN_WITHIN = 0.001;
 /** Room left when the panel has grown most, where its size is worked out, m: common practice. */
-const SPARE = 0.0005;
+export const SPARE = 0.0005;
 /** Sizes worked out are full steps of a rule, m: 1 mm, or 1/32 in. */
 const STEP = { "mm-N-kg": 0.001, "in-lbf-lb": 0.0254 / 32 } as const;
 
@@ -50,7 +49,6 @@ function fitOf(low: SlotEdge, high: SlotEdge, slots: FacingSlots, size: number, 
     size,
     room: roomLeft(slots, size, SAWN_WITHIN, growth),
     engaged: leastEngaged(slots, slot, size, SAWN_WITHIN, growth),
-    leaves: slot === 0 ? low : high,
   };
 }
 

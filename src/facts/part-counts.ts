@@ -1,5 +1,7 @@
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
+import { panelFits } from "./panel-fits.ts";
+import { panelNotches } from "./panel-notches.ts";
 import { placements } from "./placements.ts";
 import { sheets } from "./sheets.ts";
 import { standings } from "./standings.ts";
@@ -9,27 +11,35 @@ export interface PartCount {
   readonly kind: "connector" | "screw" | "nut" | "cap" | "stand" | "sheet";
   readonly name: string;
   readonly count: number;
-  /** Of a sheet: its size, m; undefined where it follows from slots. */
+  /** Of a sheet: its size, m; undefined where its outline is not known. */
   readonly size?: readonly [number, number];
+  /** Of a sheet: the notches in its corners, as given or as they must be cut, m. */
+  readonly notches?: readonly [number, number];
 }
+
+/** Sizes are told apart to a thousandth of a millimetre. */
+const micron = (size: number): number => Math.round(size * 1e6);
 
 /** What has to lie on the bench beside the bars, counted. */
 export const partCounts = defineFact<
   readonly PartCount[],
-  { placements: typeof placements; ends: typeof ends; standings: typeof standings; sheets: typeof sheets }
+  {
+    placements: typeof placements;
+    ends: typeof ends;
+    standings: typeof standings;
+    sheets: typeof sheets;
+    fits: typeof panelFits;
+    notched: typeof panelNotches;
+  }
 >({
   id: "part-counts",
-  needs: { placements, ends, standings, sheets },
-  compute({ placements: placed, ends: states, standings: standing, sheets: laid }, frame) {
-    const counts = new Map<
-      string,
-      { kind: PartCount["kind"]; name: string; count: number; size?: readonly [number, number] }
-    >();
-    const add = (kind: PartCount["kind"], name: string, size?: readonly [number, number]): void => {
-      const key = `${kind} ${name} ${size?.join("x") ?? ""}`;
-      const known = counts.get(key);
-      if (known) known.count += 1;
-      else counts.set(key, { kind, name, count: 1, ...(size ? { size } : {}) });
+  needs: { placements, ends, standings, sheets, fits: panelFits, notched: panelNotches },
+  compute({ placements: placed, ends: states, standings: standing, sheets: laid, fits, notched }, frame) {
+    const counts = new Map<string, PartCount>();
+    const add = (kind: PartCount["kind"], name: string, sheet: Pick<PartCount, "size" | "notches"> = {}): void => {
+      const key = JSON.stringify([kind, name, sheet.size?.map(micron), sheet.notches?.map(micron)]);
+      const count = (counts.get(key)?.count ?? 0) + 1;
+      counts.set(key, { kind, name, count, ...sheet });
     };
     for (const connector of placed.connectors) {
       add("connector", connector.part.name);
@@ -52,7 +62,9 @@ export const partCounts = defineFact<
     for (const { stand } of standing.all) add("stand", stand.part.name);
     for (const panel of frame.panels) {
       const sheet = laid.find((s) => s.panel === panel);
-      add("sheet", panel.sheet.name, panel.size ?? sheet?.size);
+      const size = panel.size ?? sheet?.size ?? fits.find((fit) => fit.panel === panel)?.size;
+      const notches = panel.notches ?? notched.find((one) => one.panel === panel)?.needed;
+      add("sheet", panel.sheet.name, { ...(size ? { size } : {}), ...(notches ? { notches } : {}) });
     }
     return [...counts.values()].sort((a, b) =>
       a.kind < b.kind ? -1 : a.kind > b.kind ? 1 : a.name < b.name ? -1 : a.name > b.name ? 1 : 0,

@@ -31,6 +31,8 @@ import { rule as loadNone } from "./load.none.ts";
 import { rule as nutClash } from "./nut.clash.ts";
 import { rule as nutPullsOut } from "./nut.pulls-out.ts";
 import { rule as panelMisfit } from "./panel.misfit.ts";
+import { rule as panelRattles } from "./panel.rattles.ts";
+import { rule as panelUncut } from "./panel.uncut.ts";
 import { rule as screwCrowded } from "./screw.crowded.ts";
 import { rule as screwMisfit } from "./screw.misfit.ts";
 import { rule as screwNoRoom } from "./screw.no-room.ts";
@@ -77,6 +79,8 @@ export const builtInRules: readonly AnyRule[] = [
   endRaw,
   guardWithinReach,
   panelMisfit,
+  panelRattles,
+  panelUncut,
   barAdrift,
   barClash,
   barSkewed,

@@ -1,5 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { panelFits } from "../facts/panel-fits.ts";
+import { shapedFits } from "../facts/shaped-fits.ts";
 import { type SlotEdge, slotPanels } from "../facts/slot-panels.ts";
 import { ref } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -46,9 +47,12 @@ const slotTurn = defineCriterion({
   basis: "common practice",
 });
 
+/** Measures nearer to each other than this are the same, m or rad. */
+const ALIKE = 1e-9;
+
 /** The edge of which a measure is greatest. */
 function worst(edges: readonly SlotEdge[], measure: (edge: SlotEdge) => number): SlotEdge | undefined {
-  return edges.reduce<SlotEdge | undefined>((a, b) => (a && measure(a) >= measure(b) ? a : b), undefined);
+  return edges.reduce<SlotEdge | undefined>((a, b) => (a && measure(a) >= measure(b) - ALIKE ? a : b), undefined);
 }
 
 export const rule = defineRule({
@@ -57,7 +61,7 @@ export const rule = defineRule({
   group: "panels",
   level: "hold",
   basis: ["geometry", "thermal expansion", "common practice"],
-  needs: { slotPanels, panelFits },
+  needs: { slotPanels, panelFits, shapedFits },
   criteria: {
     engagement: panelEngagement,
     roomAsked: panelRoom,
@@ -118,15 +122,23 @@ export const rule = defineRule({
       sense: "at least",
     },
     slips: {
-      text: "{engaged:length} of it stay in the slot of {bar:bar} when it has shrunk most and lies at the floor of the slot opposite",
+      text: "from {low:bar} to {high:bar}, {engaged:length} of it stay in one slot when it has shrunk most and lies at the floor of the other",
       overlap:
-        "it comes {engaged:length} out of the slot of {bar:bar} when it has shrunk most and lies at the floor of the slot opposite",
+        "from {low:bar} to {high:bar}, it comes {engaged:length} out of one slot when it has shrunk most and lies at the floor of the other",
       advice: "order it larger, take a deeper slot or gasket, or divide the opening by another bar",
       measures: "length",
       sense: "at least",
     },
+    leaves: {
+      text: "{engaged:length} of it stay in the slot of {bar:bar} when it has shrunk most and is pushed away from there",
+      overlap:
+        "it comes {engaged:length} out of the slot of {bar:bar} when it has shrunk most and is pushed away from there",
+      advice: "take a deeper slot or gasket, or divide the opening by another bar",
+      measures: "length",
+      sense: "at least",
+    },
   },
-  *inspect({ slotPanels: { all, planeless }, panelFits: fitting }, given, say) {
+  *inspect({ slotPanels: { all, planeless }, panelFits: fitting, shapedFits: shaped }, given, say) {
     for (const panel of planeless) yield undecided(panel.ref, "the bars round it span no plane");
     for (const { panel, edges, slotless, rectangle } of all) {
       if (panel.held.kind !== "in-slot") continue;
@@ -164,12 +176,17 @@ export const rule = defineRule({
         yield say.thin(at, { ...values, least }, { measured, limit: { value: least, from: "stock", basis } });
         yield say.tight(at, { ...values, most }, { measured, limit: { value: most, from: "stock", basis } });
       }
-      if (!rectangle && slotless.length === 0)
-        yield undecided(at, "its outline is no rectangle, and its size is not worked out");
+      if (rectangle || slotless.length > 0) continue;
+      const fit = shaped.find((one) => one.panel === panel);
+      if (fit) {
+        const kept = si(fit.engaged, "length");
+        const bar = fit.leaves.body.bar.ref;
+        yield say.leaves(at, { engaged: kept, bar }, { measured: kept, limit: given.engagement.at(at) });
+      } else yield undecided(at, "it is no rectangle and has a free edge, so its outline is not known");
     }
     for (const { panel, fits } of fitting) {
       const at = panel.ref;
-      for (const { edges, opening, depths, size, room, engaged, leaves } of fits) {
+      for (const { edges, opening, depths, size, room, engaged } of fits) {
         const [low, high] = [edges[0].body.bar.ref, edges[1].body.bar.ref];
         if (panel.size) {
           const between = si(opening + depths[0] + depths[1], "length");
@@ -186,11 +203,7 @@ export const rule = defineRule({
             yield say.jams(at, { room: left, low, high }, { measured: left, limit: given.roomAsked.at(at) });
         }
         const kept = si(engaged, "length");
-        yield say.slips(
-          at,
-          { engaged: kept, bar: leaves.body.bar.ref },
-          { measured: kept, limit: given.engagement.at(at) },
-        );
+        yield say.slips(at, { engaged: kept, low, high }, { measured: kept, limit: given.engagement.at(at) });
       }
     }
   },

@@ -174,6 +174,50 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
       slip: "the top of the door's stile left as sawn",
       findings: [{ rule: "end.raw", key: "raw", level: "hold", parts: ["door-free/to"] }],
     },
+    {
+      slip: "the gasket of left-upper forgotten",
+      findings: [
+        {
+          rule: "panel.rattles",
+          key: "loose",
+          level: "note",
+          parts: ["left-upper"],
+          measured: 8.2 - 5,
+          limit: 0.5,
+          unit: "mm",
+        },
+      ],
+    },
+    {
+      slip: "a sheet of 8 mm typed for back-upper, in a gasket for 4 to 6 mm",
+      findings: [
+        {
+          rule: "panel.misfit",
+          key: "tight",
+          level: "hold",
+          parts: ["back-upper"],
+          measured: 8,
+          limit: 6,
+          unit: "mm",
+        },
+      ],
+    },
+    {
+      slip: "the notches of door-lower forgotten",
+      because: "an end fastener stands in either upper corner",
+      // In the slot of the waist from its mouth down, which the sheet enters by the 10.5 mm its gasket leaves.
+      findings: [
+        {
+          rule: "panel.uncut",
+          key: "corner",
+          level: "hold",
+          parts: ["door-lower", "door-waist.from/1", "door-waist.to/1"],
+          measured: -10.5,
+          limit: 0.5,
+          unit: "mm",
+        },
+      ],
+    },
   ],
 
   "sack-cart-faulty": [

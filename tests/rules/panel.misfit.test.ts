@@ -7,6 +7,22 @@ import { pane, paneled } from "./panel-frames.ts";
 
 const GROWS = (65e-6 - 23e-6) * 15;
 
+/**
+ * The right triangle between left, bottom and the stay, mm. Its middle lies at (1000/3, 1000/3): the mean of the middles of its three
+ * edges, (0, 500), (500, 0) and (500, 500). From there its floors lie away by 1000/3 − 20 + 10.5 to the left and below; to the stay
+ * (1000 − 2000/3)/√2 − 20 + 10.5. Sawn to leave 0.25 mm at each when grown, 0.5 mm small, shrunk: play all round of 1000/3 and 235.7 mm
+ * less that. Pushed from the stay into the square corner it goes back by √2 times the play there.
+ */
+const TRIANGLE = (() => {
+  const [leg, stay] = [1000 / 3 - 20 + 10.5, (1000 - 2000 / 3) / Math.SQRT2 - 20 + 10.5];
+  const small = (floor: number): number => ((floor - 0.25) / (1 + GROWS) - 0.5 - 0.5) * (1 - GROWS);
+  const play = (floor: number): number => floor - small(floor);
+  const fromStay = 10.5 - play(stay) - Math.SQRT2 * play(leg);
+  // Pushed from the left: along the bottom until the stay's slot is met, on the floor of the bottom slot.
+  const fromLeft = 10.5 - play(leg) - (Math.SQRT2 * play(stay) + play(leg));
+  return Math.min(fromStay, fromLeft);
+})();
+
 function sized(width: number): (file: FrameFile) => void {
   return pane((panel) => {
     panel.size = [width, 976];
@@ -142,6 +158,29 @@ describe("panel.misfit", () => {
           bar.profile = "40x40-8-one-closed";
         },
         finds: says("slotless"),
+      },
+      {
+        // A third bar at 45° in the corner: the sheet keeps 10.5 mm in each slot, less what play there is.
+        title: "a triangle",
+        edit: (file) => {
+          file.bars.push({ id: "stay", profile: "40x40-8", from: [0, 0, 1000], to: [1000, 0, 0] });
+          file.criteria = { "panel-engagement": "5 mm" };
+          pane((panel) => {
+            panel.edges = [{ bar: "left" }, { bar: "stay" }, { bar: "bottom" }];
+          })(file);
+        },
+        finds: [],
+      },
+      {
+        title: "a triangle with little in its slots",
+        edit: (file) => {
+          file.bars.push({ id: "stay", profile: "40x40-8", from: [0, 0, 1000], to: [1000, 0, 0] });
+          file.criteria = { "panel-engagement": "5.5 mm" };
+          pane((panel) => {
+            panel.edges = [{ bar: "left" }, { bar: "stay" }, { bar: "bottom" }];
+          })(file);
+        },
+        finds: [{ at: "pane", key: "leaves", measured: TRIANGLE / 1000, within: 1e-6 }],
       },
       {
         title: "three bars, and open above",

@@ -39,10 +39,11 @@ export function* cutText(sheet: CutSheet): Generator<string> {
     const own = headings[part.kind] ?? part.kind;
     if (own !== heading) yield `\n${own}\n`;
     heading = own;
-    const size = part.size
-      ? `, ${part.size.map((side) => formatQuantity(side, "length", sheet.units)).join(" × ")}`
-      : "";
-    yield `  ${part.count} × ${part.name}${size}\n`;
+    const sides = (pair: readonly number[]): string =>
+      pair.map((side) => formatQuantity(side, "length", sheet.units)).join(" × ");
+    const size = part.size ? `, ${sides(part.size)}` : "";
+    const notches = part.notches ? `, corners notched ${sides(part.notches)}` : "";
+    yield `  ${part.count} × ${part.name}${size}${notches}\n`;
   }
   yield "\nWear eye protection and hearing protection at the saw, gloves for sawn bars but not near turning tools;\ndeburr every cut before assembly. Check lengths against the drawing before the first cut.\n";
 }
