@@ -22,6 +22,9 @@ const DRAWING_RULES = [
   "screw.misfit",
   "slot.mismatched",
   "stock.mixed",
+  "panel.misfit",
+  "panel.rattles",
+  "panel.uncut",
 ];
 /** Rounding of a frame 2 m long, in the unit of the value. */
 const ROUNDING = 1e-9;

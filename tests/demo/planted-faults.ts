@@ -203,8 +203,7 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
       ],
     },
     {
-      slip: "the notches of door-lower forgotten",
-      because: "an end fastener stands in either upper corner",
+      slip: "the notches of door-lower forgotten, and an end fastener stands in either upper corner",
       // In the slot of the waist from its mouth down, which the sheet enters by the 10.5 mm its gasket leaves.
       findings: [
         {
