@@ -34,7 +34,7 @@ export async function allFaults(): Promise<readonly NamedFault[]> {
     .sort();
   return Promise.all(
     files.map(async (file) => {
-      const { fault } = (await import(`./faults/${file}`)) as { fault: Fault };
+      const { fault } = (await import(`./faults/${file.slice(0, -3)}.ts`)) as { fault: Fault };
       return { name: file.slice(0, -".ts".length), fault };
     }),
   );

@@ -8,7 +8,11 @@ export const fault: Fault = {
   // Fasteners 9.5 mm under the faces that look at each other, in bars of 45 mm; their nuts are 22 mm long.
   spots: { "saw-guard": "low-left" },
   sizes: { just: 0.2, far: 2.8 }, // mm by which the nuts overlap
-  consequences: { "screw.crowded": "the keys have no room between the rails", ...OVERLOAD },
+  consequences: {
+    "guard.within-reach": "the panel there no longer fits and is left out",
+    "screw.crowded": "the keys have no room between the rails",
+    ...OVERLOAD,
+  },
   plant(file, spot, size) {
     const first = bar(file, spot);
     const [from, to] = [point(file, spot, "from"), point(file, spot, "to")];
