@@ -18,6 +18,8 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   drawing: ["facts", "model", "geometry"],
   house: ["rules", "criteria", "model"],
   inspection: ["cures", "drawing", "rules", "criteria", "house", "facts", "model"],
+  // Runs in the reader's browser; the shape of what it is given is all it knows.
+  viewer: ["drawing"],
   report: ["inspection", "drawing", "house", "rules", "criteria", "facts", "model"],
   host: ["report", "inspection", "house", "rules", "criteria", "model"],
   cli: ["host", "report", "inspection", "house", "rules", "cures", "criteria", "drawing", "facts", "model"],
@@ -36,6 +38,7 @@ const PURE = [
   "rules",
   "cures",
   "drawing",
+  "viewer",
   "house",
   "inspection",
   "report",

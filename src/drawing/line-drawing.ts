@@ -1,6 +1,6 @@
 import { boundsOf } from "../geometry/bounds.ts";
 import { depthOrder } from "../geometry/depth-order.ts";
-import { dot, type Vec2, type Vec3 } from "../geometry/vector.ts";
+import { along, dot, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import { drawnSymbols } from "./draw-symbols.ts";
 import { drawnMarks, type Mark } from "./marks.ts";
 import type { Scene } from "./scene.ts";
@@ -20,6 +20,8 @@ export interface Picture {
   readonly title: string;
   /** Plain where absent. */
   readonly look?: (solid: Solid) => Look;
+  /** Only what lies round this point fills the picture, m; the rest runs out of it. */
+  readonly focus?: { readonly at: Vec3; readonly radius: number };
   /** Balloons over the drawing. */
   readonly marks?: readonly Mark[];
   /** Loads and supports over the drawing. */
@@ -53,7 +55,9 @@ interface Sheet {
 }
 
 /** All that the picture has to hold. */
-function pointsIn({ solids }: Scene, { symbols }: Picture): readonly Vec3[] {
+function pointsIn({ solids }: Scene, { symbols, focus, view }: Picture): readonly Vec3[] {
+  if (focus)
+    return [-1, 1].map((side) => along(along(focus.at, view.right, side * focus.radius), view.up, side * focus.radius));
   const signs = symbols
     ? [
         ...symbols.arrows.flatMap(({ from, to }) => [from, to]),

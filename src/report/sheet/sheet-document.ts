@@ -1,7 +1,10 @@
-import { sceneOf } from "../../drawing/scene.ts";
+import { type Scene, sceneOf } from "../../drawing/scene.ts";
+import type { Frame } from "../../model/frame.ts";
+import { safeJson } from "../json/safe-json.ts";
 import { policyHash } from "./hashes.ts";
 import { html, type Markup } from "./html.ts";
-import { partsOf } from "./parts.ts";
+import { type PartOfSheet, partsOf } from "./parts.ts";
+import { picturesFor } from "./pictures.ts";
 import { barsOf } from "./sections/bars.ts";
 import { boardOf } from "./sections/board.ts";
 import { checksOf, openOf } from "./sections/checks.ts";
@@ -10,18 +13,30 @@ import { loadsOf } from "./sections/loads.ts";
 import { recordOf } from "./sections/record.ts";
 import { titleOf } from "./sections/title.ts";
 import type { SheetInput } from "./sheet-input.ts";
+import { sheetModel } from "./sheet-model.ts";
 import { STYLE } from "./style.ts";
+import viewer from "./viewer.generated.json" with { type: "json" };
 
 /** Nothing is fetched, nothing is sent, no base or form can lead elsewhere; only the style and the script written here count. */
-function policyOf(styles: string): string {
-  return ["default-src 'none'", `style-src ${policyHash(styles)}`, "base-uri 'none'", "form-action 'none'"].join("; ");
+function policyOf(style: string, script: string | undefined): string {
+  return [
+    "default-src 'none'",
+    `style-src ${policyHash(style)}`,
+    ...(script === undefined ? [] : [`script-src ${policyHash(script)}`]),
+    "base-uri 'none'",
+    "form-action 'none'",
+  ].join("; ");
 }
 
-function bodyOf(input: SheetInput): Markup {
+interface Drawable {
+  readonly frame: Frame;
+  readonly scene: Scene;
+}
+
+function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readonly PartOfSheet[]): Markup {
   const { report, frame, cards } = input;
-  const parts = partsOf(report);
-  const main = frame
-    ? html`<div class="desk">${boardOf(frame, sceneOf(frame), parts)}${findingsOf(parts, cards, () => undefined)}</div>`
+  const main = drawable
+    ? html`<div class="desk">${boardOf(drawable.frame, drawable.scene, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene))}</div>`
     : "";
   const rest = frame ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}` : "";
   return html`${titleOf(report)}<main>${openOf(report)}${main}${rest}${recordOf(input)}</main>`;
@@ -29,18 +44,27 @@ function bodyOf(input: SheetInput): Markup {
 
 /** The inspection sheet of one frame: one HTML document that needs nothing beside itself. The same input gives the same bytes. */
 export function* sheetDocument(input: SheetInput): Generator<string> {
-  const { report } = input;
+  const { report, frame, cards } = input;
+  const parts = partsOf(report);
+  const drawable = frame && { frame, scene: sceneOf(frame) };
+  const script = drawable ? viewer.script : undefined;
   const name = report.title === "" ? report.file : report.title;
   yield "<!doctype html>\n";
   yield html`<html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policyOf(STYLE)}">
+<meta http-equiv="Content-Security-Policy" content="${policyOf(STYLE, script)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="generator" content="trysquare ${input.version}">
 <title>Inspection sheet: ${name}</title>
 `.markup;
   yield `<style>${STYLE}</style>\n</head>\n<body>\n`;
-  yield bodyOf(input).markup;
+  yield bodyOf(input, drawable, parts).markup;
+  if (drawable && script !== undefined) {
+    const model = sheetModel(drawable.frame, drawable.scene, report, parts, cards);
+    // A "<" in a text may not end the element.
+    yield `<script type="application/json" id="model">${safeJson(model).replaceAll("<", "\\u003c")}</script>\n`;
+    yield `<script>${script}</script>\n`;
+  }
   yield "</body>\n</html>\n";
 }

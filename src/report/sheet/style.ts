@@ -49,6 +49,12 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .numbers dd,.block dd{margin:0}
 .numbers .long{flex:1 1 100%}
 .use{vertical-align:middle;margin-left:.3rem;width:90px;height:10px}
+.check{margin:.5rem 0}
+.check svg{display:block;max-width:100%;height:auto}
+.check svg.picture{width:30rem}
+.check svg:not(.picture){width:19rem;border:1px solid var(--rule)}
+.check figcaption{padding-left:0}
+.forces{width:auto}
 .cures{background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
 .cures p{font-size:.8rem;color:var(--soft);margin:0}
 .cures ul{margin:.1rem 0;padding-left:1.1rem}
@@ -74,9 +80,37 @@ tr th span{color:var(--soft)}
 .sign{margin:0;height:100%}
 .sign th{padding:.25rem .6rem;border-right:1px solid var(--rule)}
 .sign td{height:4.6rem;border-right:1px solid var(--rule);border-bottom:0}
-@media (max-width:900px){.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+.turning .view[data-view=isometric]{display:none}
+.stage{position:relative;background:#fff;border:1px solid var(--rule);overflow:hidden}
+.stage canvas{display:block;width:100%;height:min(56vh,44rem);touch-action:none;cursor:grab}
+.stage canvas:active{cursor:grabbing}
+.stage canvas:focus-visible{outline:3px solid var(--note);outline-offset:-3px}
+.pin{position:absolute;left:0;top:0;min-width:22px;height:20px;padding:0 5px;border:2px solid var(--ink);border-radius:11px;background:#fff;color:var(--ink);font:700 11px/16px system-ui,Arial,sans-serif;cursor:pointer}
+.pin.strong{background:var(--ink);color:#fff}
+.pin.light{border:1px dashed var(--ink)}
+.pin.chosen{box-shadow:0 0 0 4px #f0b429;z-index:2}
+.tools{font-size:.85rem;margin-bottom:.4rem}
+.row{display:flex;flex-wrap:wrap;gap:.3rem .5rem;align-items:center;margin:.2rem 0}
+.tools button,.tools select,.filter select{font:inherit;color:inherit;background:#fff;border:1px solid #8f9488;border-radius:2px;padding:.18rem .55rem;max-width:100%}
+.tools select{max-width:19rem}
+.tools button{cursor:pointer}
+.tools button:hover{background:var(--band)}
+:focus-visible{outline:3px solid var(--note);outline-offset:1px}
+.tools input[type=range]{width:8.5rem}
+.legend{display:flex;flex-wrap:wrap;gap:.2rem .9rem;font-size:.82rem;min-height:1.4em}
+.swatch{display:inline-block;width:1.1em;height:.9em;border:1px solid var(--ink);vertical-align:-.08em}
+.readout{font-size:.85rem;color:var(--soft);min-height:1.4em;margin:.25rem 0}
+.readout b{color:var(--ink)}
+.pick{font:inherit;font-weight:700;min-width:2.1em;margin-right:.2rem;padding:.05rem .45rem;border:1px solid #8f9488;border-radius:2px;background:var(--band);color:var(--ink);cursor:pointer}
+.pick[aria-pressed=true]{background:#f0b429;border-color:var(--ink)}
+.finding.chosen{outline:2px solid var(--ink)}
+.filter{display:flex;flex-wrap:wrap;gap:.25rem .9rem;font-size:.85rem;align-items:center;margin:.2rem 0 .6rem}
+[hidden]{display:none!important}
+@media (max-width:900px){.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
 @page{size:auto;margin:14mm 13mm 16mm}
 @media print{
+.turning .view[data-view=isometric]{display:block}
+[hidden]{display:revert!important}
 body{background:#fff;font-size:9.5pt}
 .head,main{max-width:none;padding:0}
 .desk{display:block}
@@ -86,6 +120,8 @@ body{background:#fff;font-size:9.5pt}
 .finding,.part>h3,.block,tr,figure{break-inside:avoid}
 h2,h3{break-after:avoid}
 .filters,.easel{display:none}
+.pick{border:0;background:none;padding:0;min-width:0;font-weight:400}
+.finding.chosen{outline:0}
 .wide{overflow:visible}
 .record{break-inside:avoid-page}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}

@@ -1,0 +1,61 @@
+/** What the page's own viewer is given: the frame as numbers, mm, rounded; no name is anything but text to be shown. */
+export interface ModelData {
+  readonly profiles: readonly ProfileData[];
+  readonly bars: readonly BarData[];
+  readonly pieces: readonly PieceData[];
+  /** Rules that give each bar a share of a limit. */
+  readonly checks: readonly { readonly rule: string; readonly title: string }[];
+  readonly groups: readonly string[];
+  /** Loads under which the bent shape is known. */
+  readonly bends: readonly { readonly name: string /** Greatest displacement, mm. */; readonly most: number }[];
+  /** Arrows of loads: from and to, six numbers each. */
+  readonly arrows: readonly (readonly number[])[];
+  /** Dashed boxes of goods: the ends of their edges. */
+  readonly boxes: readonly number[];
+  readonly pins: readonly PinData[];
+}
+
+/** Points [y, z] of the outline and then of the holes, two numbers each, and triangles over them. */
+export interface ProfileData {
+  readonly outer: readonly number[];
+  readonly holes: readonly (readonly number[])[];
+  readonly triangles: readonly number[];
+  /** Half the size along y and z. */
+  readonly half: readonly [number, number];
+}
+
+export interface BarData {
+  readonly id: string;
+  /** "40x40-8, 780 mm". */
+  readonly what: string;
+  readonly profile: number;
+  /** Drawn from point, then section axes x y z. */
+  readonly frame: readonly number[];
+  /** Point and outward normal of the two cuts. */
+  readonly cuts: readonly [readonly number[], readonly number[]];
+  /** Share of each check's limit; null where it does not apply. */
+  readonly shares: readonly (number | null)[];
+  /** Place in `groups`, −1 for none. */
+  readonly group: number;
+  /** For each bend: displacement at evenly spaced stations, three numbers each; empty where unknown. */
+  readonly bent: readonly (readonly number[])[];
+}
+
+export interface PieceData {
+  readonly kind: "connector" | "screw" | "panel" | "stand" | "cap" | "mass";
+  readonly id: string;
+  /** The bar it goes with, −1 for none. */
+  readonly bar: number;
+  /** Flat faces: corners, three numbers each; triangles over them where they are not convex. */
+  readonly faces: readonly { readonly at: readonly number[]; readonly triangles?: readonly number[] }[];
+}
+
+/** A numbered part with findings. */
+export interface PinData {
+  readonly number: number;
+  readonly where: string;
+  readonly level: "reject" | "hold" | "note" | "conceded";
+  readonly at: readonly number[];
+  /** Bars to bring out when it is chosen. */
+  readonly bars: readonly string[];
+}

@@ -1,0 +1,65 @@
+import { barDiagram } from "../../drawing/bar-diagram.ts";
+import { jointPicture } from "../../drawing/joint-picture.ts";
+import type { Scene } from "../../drawing/scene.ts";
+import { factOf } from "../../facts/fact.ts";
+import { jointForces } from "../../facts/joint-forces.ts";
+import { response, type View } from "../../facts/response.ts";
+import { spans } from "../../facts/spans.ts";
+import type { Finding } from "../../inspection/report.ts";
+import type { Frame } from "../../model/frame.ts";
+import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { drawn, html, type Markup } from "./html.ts";
+
+/** The state under which the value of a finding governs. */
+function viewOf(frame: Frame, { measure }: Finding): View | undefined {
+  const found = factOf(response, frame);
+  const under = measure?.under;
+  if (found.kind !== "solved" || !under) return undefined;
+  return found.views.find(({ combination, bound }) => combination.name === under.combination && bound === under.bound);
+}
+
+function barPicture(frame: Frame, finding: Finding, view: View): Markup | undefined {
+  const bar = finding.at.id;
+  const svg = barDiagram({ bar, view, spans: factOf(spans, frame).get(bar) ?? [], units: frame.units });
+  return svg === undefined
+    ? undefined
+    : html`<figure class="check">${drawn(svg)}<figcaption>${bar} under ${view.combination.name}, stations from its from end; not to scale across.</figcaption></figure>
+`;
+}
+
+/** What each screw of a joint bears, as a table beside the joint. */
+function forcesTable(frame: Frame, joint: string, view: View): Markup | undefined {
+  const forces = factOf(jointForces, frame).find(({ link }) => link.joint.id === joint);
+  if (!forces) return undefined;
+  const print = (value: number): string => formatQuantity(value, "force", frame.units);
+  return html`<table class="forces"><thead><tr><th scope="col">Screw</th><th scope="col" class="num">Across it</th><th scope="col" class="num">Along it</th><th scope="col" class="num">From bending</th></tr></thead><tbody>${forces
+    .borne(view)
+    .clamps.map(
+      ({ clamp, shear, pull, bent }) =>
+        html`<tr><th scope="row">${clamp.placed.ref.id}</th><td class="num">${print(shear)}</td><td class="num">${print(pull)}</td><td class="num">${print(bent)}</td></tr>`,
+    )}</tbody></table>
+`;
+}
+
+/** The picture of a check, where there is one: the bent bar with its forces, or the joint with what its screws bear. */
+export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => Markup | undefined {
+  return (finding) => {
+    const view = viewOf(frame, finding);
+    if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
+    const joint = jointOf(scene, finding);
+    if (joint === undefined) return undefined;
+    const svg = jointPicture(scene, joint);
+    const table = view && forcesTable(frame, joint, view);
+    if (svg === undefined) return table;
+    return html`<figure class="check">${drawn(svg)}<figcaption>Joint ${joint}${view ? html`; forces under ${view.combination.name}` : ""}.</figcaption></figure>
+${table}`;
+  };
+}
+
+/** The joint that a finding on a joint, connector, screw or nut is about. */
+function jointOf(scene: Scene, { at }: Finding): string | undefined {
+  if (at.kind === "joint") return at.id;
+  if (at.kind !== "connector" && at.kind !== "screw" && at.kind !== "nut") return undefined;
+  const solid = scene.solids.find(({ of }) => at.id === of.id || at.id.startsWith(`${of.id}/`));
+  return solid?.with[0];
+}

@@ -1,0 +1,53 @@
+import type { ModelData } from "../drawing/model3d/model-data.ts";
+
+export type Rgb = readonly [number, number, number];
+
+/** How bars are coloured: plain, by sub-assembly, or by the share they use of one check's limit. */
+export type Scheme =
+  | { readonly by: "plain" }
+  | { readonly by: "group" }
+  | { readonly by: "check"; readonly index: number };
+
+const hex = (code: string): Rgb => [0, 2, 4].map((i) => Number.parseInt(code.slice(i, i + 2), 16)) as unknown as Rgb;
+
+/** Of shares: each step darker than the one before, so that it reads without colour too; the last turns to brick. */
+export const STEPS: readonly { readonly below: number; readonly words: string; readonly colour: Rgb }[] = [
+  { below: 0.5, words: "under 50 %", colour: hex("eef1e4") },
+  { below: 0.8, words: "50 to 80 %", colour: hex("b5cdd2") },
+  { below: 1 + 1e-9, words: "80 to 100 %", colour: hex("5f93a8") },
+  { below: Infinity, words: "beyond the limit", colour: hex("84230f") },
+];
+const UNJUDGED: Rgb = hex("ffffff");
+
+/** Neighbours differ in lightness as well as in hue. */
+const GROUPS: readonly Rgb[] = ["1d5c68", "e2b04a", "7c4f8a", "a8c686", "a8503a", "9db9e0", "4c4a3d", "d9a0a0"].map(
+  hex,
+);
+
+const BAR: Rgb = hex("dfe2e1");
+const PIECE: Rgb = hex("b4b9bb");
+const SCREW: Rgb = hex("6c7478");
+const PANEL: Rgb = hex("d8cfb4");
+const CHOSEN: Rgb = hex("f0b429");
+
+export const groupColour = (group: number): Rgb => GROUPS[group % GROUPS.length] ?? BAR;
+
+function ofBar(model: ModelData, index: number, scheme: Scheme): Rgb {
+  const bar = model.bars[index];
+  if (!bar || scheme.by === "plain") return BAR;
+  if (scheme.by === "group") return bar.group < 0 ? BAR : groupColour(bar.group);
+  const share = bar.shares[scheme.index] ?? null;
+  return share === null ? UNJUDGED : (STEPS.find(({ below }) => share < below)?.colour ?? UNJUDGED);
+}
+
+/** Colour of each part: bars, then pieces. */
+export function coloursOf(model: ModelData, scheme: Scheme, chosen: ReadonlySet<string>): readonly Rgb[] {
+  const bars = model.bars.map((bar, i) => (chosen.has(bar.id) ? CHOSEN : ofBar(model, i, scheme)));
+  const pieces = model.pieces.map(({ kind, id, bar }) => {
+    if (chosen.has(id)) return CHOSEN;
+    if (kind === "panel") return PANEL;
+    if (scheme.by === "group" && bar >= 0) return ofBar(model, bar, scheme);
+    return kind === "screw" ? SCREW : PIECE;
+  });
+  return [...bars, ...pieces];
+}

@@ -1,0 +1,244 @@
+import type { BarData, ModelData, PieceData } from "../drawing/model3d/model-data.ts";
+import { add, cross, dot, mix, size, times, unit, type Vec, vecAt } from "./vec.ts";
+
+/** Corners of triangles or ends of lines, with all that moves and colours them. */
+export interface Mesh {
+  readonly at: Float32Array;
+  readonly normal: Float32Array;
+  /** Where it goes when parts are drawn apart, for a spread of one. */
+  readonly away: Float32Array;
+  /** Where it belongs: index of a bar, or of a piece after all bars. */
+  readonly part: Int32Array;
+  /** Station along its bar, 0 to 1. */
+  readonly station: Float32Array;
+}
+
+export interface Meshes {
+  readonly solid: Mesh;
+  readonly panels: Mesh;
+  readonly edges: Mesh;
+  /** Middle of each part, bars first. */
+  readonly middles: readonly Vec[];
+  readonly low: Vec;
+  readonly high: Vec;
+}
+
+class Growing {
+  readonly at: number[] = [];
+  readonly normal: number[] = [];
+  readonly part: number[] = [];
+  readonly station: number[] = [];
+  put(p: Vec, n: Vec, part: number, station: number): void {
+    this.at.push(p[0], p[1], p[2]);
+    this.normal.push(n[0], n[1], n[2]);
+    this.part.push(part);
+    this.station.push(station);
+  }
+  done(away: readonly Vec[]): Mesh {
+    const moved = new Float32Array(this.at.length);
+    this.part.forEach((part, i) => {
+      moved.set(away[part] ?? [0, 0, 0], 3 * i);
+    });
+    return {
+      at: Float32Array.from(this.at),
+      normal: Float32Array.from(this.normal),
+      away: moved,
+      part: Int32Array.from(this.part),
+      station: Float32Array.from(this.station),
+    };
+  }
+}
+
+/** Past this many bars their true outline is too much to draw: the envelope stands for it. */
+const DETAILED = 400;
+/** Corners of an outline that turn by more than this show as an edge along the bar. */
+const SHARP = Math.cos(Math.PI / 6);
+
+export interface Fibre {
+  readonly from: Vec;
+  readonly to: Vec;
+}
+
+/** The line along the bar through a point of its section, from cut to cut. */
+export function fibre({ frame, cuts }: BarData, y: number, z: number): Fibre {
+  const [x, oy, oz] = [vecAt(frame, 3), vecAt(frame, 6), vecAt(frame, 9)];
+  const base = add(add(vecAt(frame, 0), oy, y), oz, z);
+  const onto = (cut: readonly number[]): Vec => {
+    const normal = vecAt(cut, 3);
+    const slope = dot(normal, x);
+    return Math.abs(slope) < 1e-9 ? base : add(base, x, dot(add(vecAt(cut, 0), base, -1), normal) / slope);
+  };
+  return { from: onto(cuts[0]), to: onto(cuts[1]) };
+}
+
+function outlineOf(model: ModelData, bar: BarData): readonly number[] {
+  const profile = model.profiles[bar.profile];
+  if (!profile) return [];
+  const [h, w] = profile.half;
+  return model.bars.length > DETAILED ? [h, -w, h, w, -h, w, -h, -w] : profile.outer;
+}
+
+function addBar(model: ModelData, bar: BarData, index: number, solid: Growing, edges: Growing): void {
+  const outline = outlineOf(model, bar);
+  const profile = model.profiles[bar.profile];
+  if (!profile) return;
+  const [half, axisY, axisZ] = [profile.half, vecAt(bar.frame, 6), vecAt(bar.frame, 9)];
+  const steps = model.bends.length > 0 ? 8 : 1;
+  const count = outline.length / 2;
+  const point = (i: number): readonly [number, number] => [
+    outline[2 * (i % count)] ?? 0,
+    outline[2 * (i % count) + 1] ?? 0,
+  ];
+  const fibres = Array.from({ length: count }, (_, i) => fibre(bar, ...point(i)));
+  for (let i = 0; i < count; i++) {
+    const [a, b] = [point(i), point(i + 1)];
+    const [dy, dz] = [b[0] - a[0], b[1] - a[1]];
+    const long = Math.hypot(dy, dz) || 1;
+    // The outline runs from y towards z: its outside lies to the right of each edge.
+    const normal = add(times(axisY, dz / long), axisZ, -dy / long);
+    const [f, g] = [fibres[i], fibres[(i + 1) % count]];
+    if (!f || !g) continue;
+    for (let k = 0; k < steps; k++) {
+      const [s, t] = [k / steps, (k + 1) / steps];
+      const [p, q, r, u] = [mix(f.from, f.to, s), mix(g.from, g.to, s), mix(g.from, g.to, t), mix(f.from, f.to, t)];
+      for (const [corner, station] of [
+        [p, s],
+        [q, s],
+        [r, t],
+        [p, s],
+        [r, t],
+        [u, t],
+      ] as const)
+        solid.put(corner, normal, index, station);
+    }
+    const before = point(i + count - 1);
+    const turn =
+      ((a[0] - before[0]) * dy + (a[1] - before[1]) * dz) /
+      (long * (Math.hypot(a[0] - before[0], a[1] - before[1]) || 1));
+    const outside = Math.abs(Math.abs(a[0]) - half[0]) < 0.3 || Math.abs(Math.abs(a[1]) - half[1]) < 0.3;
+    if (turn < SHARP && outside)
+      for (let k = 0; k < steps; k++)
+        for (const t of [k / steps, (k + 1) / steps]) edges.put(mix(f.from, f.to, t), normal, index, t);
+    for (const end of ["from", "to"] as const) {
+      edges.put(f[end], normal, index, end === "from" ? 0 : 1);
+      edges.put(g[end], normal, index, end === "from" ? 0 : 1);
+    }
+  }
+  addCaps(model, bar, index, solid, fibres);
+}
+
+function addCaps(model: ModelData, bar: BarData, index: number, solid: Growing, fibres: readonly Fibre[]): void {
+  const profile = model.profiles[bar.profile];
+  if (!profile) return;
+  const rough = model.bars.length > DETAILED;
+  const rings = rough ? [] : profile.holes;
+  const points = rough
+    ? fibres
+    : [
+        ...fibres,
+        ...rings.flatMap((ring) =>
+          Array.from({ length: ring.length / 2 }, (_, i) => fibre(bar, ring[2 * i] ?? 0, ring[2 * i + 1] ?? 0)),
+        ),
+      ];
+  const triangles = rough ? [0, 1, 2, 0, 2, 3] : profile.triangles;
+  for (const [end, cut, station] of [
+    ["from", bar.cuts[0], 0],
+    ["to", bar.cuts[1], 1],
+  ] as const)
+    for (const i of triangles) {
+      const at = points[i];
+      if (at) solid.put(at[end], vecAt(cut, 3), index, station);
+    }
+}
+
+function corners({ at }: PieceData["faces"][number]): readonly Vec[] {
+  return Array.from({ length: at.length / 3 }, (_, i) => vecAt(at, 3 * i));
+}
+
+/** Normal of a flat loop, by the sum of its edges' cross products (M. Newell). */
+function normalOf(loop: readonly Vec[]): Vec {
+  let sum: Vec = [0, 0, 0];
+  loop.forEach((p, i) => {
+    sum = add(sum, cross(p, loop[(i + 1) % loop.length] ?? p));
+  });
+  return unit(sum);
+}
+
+function addPiece(piece: PieceData, index: number, station: number, into: Growing, edges: Growing): void {
+  for (const face of piece.faces) {
+    const loop = corners(face);
+    const normal = normalOf(loop);
+    const fan = face.triangles ?? loop.slice(2).flatMap((_, i) => [0, i + 1, i + 2]);
+    for (const i of fan) into.put(loop[i] ?? [0, 0, 0], normal, index, station);
+    loop.forEach((p, i) => {
+      edges.put(p, normal, index, station);
+      edges.put(loop[(i + 1) % loop.length] ?? p, normal, index, station);
+    });
+  }
+}
+
+const middleOfBar = (bar: BarData): Vec => {
+  const { from, to } = fibre(bar, 0, 0);
+  return mix(from, to, 0.5);
+};
+
+/** How far along its bar a piece sits. */
+function stationOf(piece: PieceData, bar: BarData | undefined, middle: Vec): number {
+  if (!bar || piece.kind === "panel") return 0;
+  const { from, to } = fibre(bar, 0, 0);
+  const run = add(to, from, -1);
+  return Math.min(1, Math.max(0, dot(add(middle, from, -1), run) / (dot(run, run) || 1)));
+}
+
+/** Each sub-assembly goes away from the middle as one; without any, each part does. */
+function awayOf(model: ModelData, middles: readonly Vec[], centre: Vec): readonly Vec[] {
+  const own = (i: number): Vec => add(middles[i] ?? centre, centre, -1);
+  const groups = model.groups.map((_, group) => {
+    const members = model.bars.flatMap((bar, i) => (bar.group === group ? [own(i)] : []));
+    return times(
+      members.reduce((a, b) => add(a, b), [0, 0, 0] as Vec),
+      1 / Math.max(1, members.length),
+    );
+  });
+  const ofBar = (i: number): Vec => {
+    const group = model.bars[i]?.group ?? -1;
+    return groups[group] ?? (model.groups.length > 0 ? [0, 0, 0] : times(own(i), 0.6));
+  };
+  return middles.map((_, i) => {
+    if (i < model.bars.length) return ofBar(i);
+    const piece = model.pieces[i - model.bars.length];
+    if (!piece) return [0, 0, 0];
+    // Panels go up and out on their own, so that what is under them shows.
+    if (piece.kind === "panel" || piece.bar < 0) return add(own(i), [0, 0, 0.35 * size(own(i))]);
+    return ofBar(piece.bar);
+  });
+}
+
+/** The frame as triangles and lines. */
+export function meshesOf(model: ModelData): Meshes {
+  const [solid, panels, edges] = [new Growing(), new Growing(), new Growing()];
+  const middles: Vec[] = model.bars.map(middleOfBar);
+  for (const [i, bar] of model.bars.entries()) addBar(model, bar, i, solid, edges);
+  model.pieces.forEach((piece, i) => {
+    const points = piece.faces.flatMap(corners);
+    const middle = times(
+      points.reduce((a, b) => add(a, b), [0, 0, 0] as Vec),
+      1 / Math.max(1, points.length),
+    );
+    middles.push(middle);
+    const station = stationOf(piece, model.bars[piece.bar], middle);
+    addPiece(piece, model.bars.length + i, station, piece.kind === "panel" ? panels : solid, edges);
+  });
+  let [low, high]: [Vec, Vec] = [
+    [Infinity, Infinity, Infinity],
+    [-Infinity, -Infinity, -Infinity],
+  ];
+  for (const list of [solid.at, panels.at])
+    for (let i = 0; i < list.length; i += 3) {
+      const p = vecAt(list, i);
+      low = [Math.min(low[0], p[0]), Math.min(low[1], p[1]), Math.min(low[2], p[2])];
+      high = [Math.max(high[0], p[0]), Math.max(high[1], p[1]), Math.max(high[2], p[2])];
+    }
+  const away = awayOf(model, middles, mix(low, high, 0.5));
+  return { solid: solid.done(away), panels: panels.done(away), edges: edges.done(away), middles, low, high };
+}
