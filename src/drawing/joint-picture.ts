@@ -1,11 +1,33 @@
 import { boundsOf } from "../geometry/bounds.ts";
-import { distance, midpoint } from "../geometry/vector.ts";
+import { distance, dot, midpoint, normalise, type Vec3 } from "../geometry/vector.ts";
 import { lineDrawing } from "./line-drawing.ts";
 import type { Scene } from "./scene.ts";
-import { views } from "./view.ts";
+import type { Solid } from "./solids/solid.ts";
+import { viewFrom } from "./view.ts";
 
 /** Room round the connectors of a joint, as a share of their size. */
 const ROOM = 1.1;
+
+const CORNERS: readonly Vec3[] = [1, -1].flatMap((z) =>
+  [
+    [1, -1],
+    [-1, -1],
+    [1, 1],
+    [-1, 1],
+  ].map(([x = 1, y = 1]): Vec3 => normalise([x, y, z])),
+);
+
+/** Which way a screw's head looks; undefined for what has no head. */
+function headWay({ kind, surfaces }: Solid): Vec3 | undefined {
+  return kind === "screw" ? surfaces.find((surface) => surface.kind === "recess")?.normal : undefined;
+}
+
+/** The corner of the eight from which the most of the screws' heads are seen. */
+function bestCorner(own: readonly Solid[]): Vec3 {
+  const heads = own.map(headWay).filter((way) => way !== undefined);
+  const seen = (corner: Vec3): number => heads.reduce((sum, way) => sum + Math.max(0, dot(way, corner)), 0);
+  return CORNERS.reduce((a, b) => (seen(b) > seen(a) + 1e-9 ? b : a));
+}
 
 /** A joint from near by: its connectors with their screws between the bars they hold. Undefined for one without a shape. */
 export function jointPicture(scene: Scene, joint: string): string | undefined {
@@ -13,6 +35,7 @@ export function jointPicture(scene: Scene, joint: string): string | undefined {
   const points = own.flatMap(({ prism }) => prism.vertices);
   if (points.length === 0) return undefined;
   const { min, max } = boundsOf(points);
+  const eye = bestCorner(own);
   const held = new Set(own.flatMap((solid) => solid.with));
   return lineDrawing(
     {
@@ -22,21 +45,14 @@ export function jointPicture(scene: Scene, joint: string): string | undefined {
       ),
     },
     {
-      view: views.isometric,
+      view: viewFrom("near", eye, [0, 0, 1]),
       size: [300, 240],
       title: `joint ${joint} from near by`,
       focus: { at: midpoint(min, max), radius: ROOM * 0.5 * distance(min, max) },
-      marks: own.flatMap(({ kind, of, prism }) => {
-        const bounds = boundsOf(prism.vertices);
-        return kind === "screw"
-          ? [
-              {
-                at: midpoint(bounds.min, bounds.max),
-                word: of.id.slice(of.id.lastIndexOf("/") + 1),
-                weight: "light" as const,
-              },
-            ]
-          : [];
+      marks: own.flatMap((solid) => {
+        const [way, { min: low, max: high }] = [headWay(solid), boundsOf(solid.prism.vertices)];
+        if (!way || dot(way, eye) < 0.1) return [];
+        return [{ at: midpoint(low, high), word: solid.of.id.split("/").slice(1).join("/"), weight: "light" as const }];
       }),
     },
   );

@@ -1,11 +1,13 @@
 import { bodies } from "../facts/bodies.ts";
 import { clashes } from "../facts/clashes.ts";
+import { ends } from "../facts/ends.ts";
 import { factOf } from "../facts/fact.ts";
 import { placements } from "../facts/placements.ts";
 import { sheets } from "../facts/sheets.ts";
 import { standings } from "../facts/standings.ts";
 import type { Frame } from "../model/frame.ts";
 import { barSolid } from "./solids/bar-solid.ts";
+import { capSolid } from "./solids/cap-solid.ts";
 import { connectorSolids } from "./solids/connector-solids.ts";
 import { laidSolid, slottedSolid } from "./solids/panel-solid.ts";
 import type { Solid } from "./solids/solid.ts";
@@ -25,6 +27,11 @@ export function sceneOf(frame: Frame): Scene {
   for (const body of all.values()) {
     const solid = barSolid(body);
     if (solid) solids.push(solid);
+  }
+  for (const state of factOf(ends, frame)) {
+    const body = all.get(state.bar.id);
+    const cap = body && capSolid(body, state, frame.stock);
+    if (cap) solids.push(cap);
   }
   for (const placed of factOf(placements, frame).connectors) solids.push(...connectorSolids(placed));
   for (const sheet of factOf(sheets, frame)) solids.push(laidSolid(sheet));

@@ -68,6 +68,7 @@ export function seenAt(eye: Eye, point: Vec, width: number, height: number): rea
 
 /** Between two eyes, the short way round. */
 export function between(a: Eye, b: Eye, t: number): Eye {
+  if (t >= 1) return b;
   const ease = t * t * (3 - 2 * t);
   const round = ((((b.turn - a.turn) % (2 * Math.PI)) + 3 * Math.PI) % (2 * Math.PI)) - Math.PI;
   return {

@@ -13,7 +13,7 @@ const hex = (code: string): Rgb => [0, 2, 4].map((i) => Number.parseInt(code.sli
 /** Of shares: each step darker than the one before, so that it reads without colour too; the last turns to brick. */
 export const STEPS: readonly { readonly below: number; readonly words: string; readonly colour: Rgb }[] = [
   { below: 0.5, words: "under 50 %", colour: hex("eef1e4") },
-  { below: 0.8, words: "50 to 80 %", colour: hex("b5cdd2") },
+  { below: 0.8, words: "50 to 80 %", colour: hex("a6c2c9") },
   { below: 1 + 1e-9, words: "80 to 100 %", colour: hex("5f93a8") },
   { below: Infinity, words: "beyond the limit", colour: hex("84230f") },
 ];

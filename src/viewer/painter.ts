@@ -171,7 +171,7 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       if (panels) {
         gl.enable(gl.BLEND);
         gl.depthMask(false);
-        draw(panels, gl.TRIANGLES, 0, 0.3, 0);
+        draw(panels, gl.TRIANGLES, 0, 0.24, 0);
         gl.depthMask(true);
         gl.disable(gl.BLEND);
       }

@@ -2,7 +2,7 @@ import type { ModelData } from "../drawing/model3d/model-data.ts";
 import { listFor } from "./list.ts";
 import { readoutFor } from "./readout.ts";
 import { stageFor } from "./stage.ts";
-import { toolsFor } from "./tools.ts";
+import { lookTools, viewTools } from "./tools.ts";
 
 /** Puts the turning view in the place of the isometric drawing, where the browser can draw it; otherwise the drawings stay. */
 function start(): void {
@@ -14,7 +14,7 @@ function start(): void {
   if (stage) {
     const readout = readoutFor(model);
     stage.onBar((bar) => readout.show(bar));
-    easel.append(toolsFor(model, stage), stage.root, readout.root);
+    easel.append(viewTools(stage), stage.root, readout.root, lookTools(model, stage));
     document.body.classList.add("turning");
   }
   listFor(model, stage);

@@ -71,7 +71,7 @@ class Easel implements Stage {
           tabindex: "-1",
           class: `pin ${LEVELS[level]}`,
           title: where,
-          "aria-label": `Findings of ${where}`,
+          "aria-label": `${number}: findings of ${where}`,
         },
         String(number),
       );
@@ -91,7 +91,7 @@ class Easel implements Stage {
   }
 
   private whole(name: string): Eye {
-    const grown = (p: Vec): Vec => add(this.middle, add(p, this.middle, -1), 1 + 1.2 * this.apart);
+    const grown = (p: Vec): Vec => add(this.middle, add(p, this.middle, -1), 1 + 0.66 * this.apart);
     return fitted(VIEWS[name] ?? this.eye, grown(this.meshes.low), grown(this.meshes.high), this.aspect());
   }
 

@@ -97,13 +97,18 @@ function bendTools(model: ModelData, stage: Stage, across: number): readonly Nod
   return [element("label", { for: "bend-shape" }, "Bent under "), shape, slider, told];
 }
 
-/** The buttons and sliders over the drawing. */
-export function toolsFor(model: ModelData, stage: Stage): HTMLElement {
+/** The buttons of the views, over the drawing. */
+export function viewTools(stage: Stage): HTMLElement {
   const views = VIEW_WORDS.map(([name, word]) => {
     const button = element("button", { type: "button", "data-view": name }, word);
     button.addEventListener("click", () => stage.view(name));
     return button;
   });
+  return element("div", { class: "row tools", role: "group", "aria-label": "Views" }, ...views);
+}
+
+/** Colours, bending and spread, under the drawing. */
+export function lookTools(model: ModelData, stage: Stage): HTMLElement {
   const all = schemes(model);
   const legend = element("div", { class: "legend" });
   const scheme = element("select", { id: "scheme" }, ...options(all.map(([name]) => name)));
@@ -122,7 +127,6 @@ export function toolsFor(model: ModelData, stage: Stage): HTMLElement {
   return element(
     "div",
     { class: "tools" },
-    element("div", { class: "row", role: "group", "aria-label": "Views" }, ...views),
     element(
       "div",
       { class: "row" },

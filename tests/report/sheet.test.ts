@@ -1,29 +1,14 @@
 import { createHash } from "node:crypto";
 import { describe, expect, it } from "vitest";
-import { ruleCard } from "../../src/host/rule-card.ts";
 import { unreadReport } from "../../src/host/unread-report.ts";
-import { inspectFile } from "../../src/inspection/inspect-file.ts";
-import type { Report, RuleCard } from "../../src/inspection/report.ts";
-import { readFrame } from "../../src/model/read-frame.ts";
-import { builtinStock } from "../../src/model/stock/builtin-stock.ts";
+import type { Report } from "../../src/inspection/report.ts";
 import { sheetDocument } from "../../src/report/sheet/sheet-document.ts";
 import type { SheetInput } from "../../src/report/sheet/sheet-input.ts";
-import { builtInRules } from "../../src/rules/index.generated.ts";
 import { textOf } from "../demo/inspect-demo.ts";
+import { sheetInput } from "./sheet-of-text.ts";
 
-const house = { rules: builtInRules, criteria: new Map(), strictness: new Map(), concessions: [], today: "2027-03-31" };
-const cards: readonly RuleCard[] = builtInRules.map(ruleCard);
-
-/** The inspection of a text with all its margins, as the command gives it to the sheet. */
-function inputOf(text: string): SheetInput {
-  const bytes = new TextEncoder().encode(text);
-  const file = "bench.frame.json";
-  const report = inspectFile({ file, bytes, stock: [], house, margins: true });
-  const { frame } = readFrame({ file, bytes, stock: builtinStock() });
-  return { report, ...(frame ? { frame } : {}), cards, bytes, version: "1.2.3" };
-}
 const sheetOf = (input: SheetInput): string => [...sheetDocument(input)].join("");
-const faulty = inputOf(textOf("potting-bench-faulty"));
+const faulty = sheetInput(textOf("potting-bench-faulty"));
 const page = sheetOf(faulty);
 const textIn = (markup: string): string => markup.replace(/<[^>]*>/g, "");
 
@@ -99,23 +84,23 @@ describe("the inspection sheet", () => {
   it("shows hostile names as text", () => {
     const hostile = `</script><img src=x onerror=alert(1)>"'&\u202e`;
     const text = textOf("first-bench").replace(/"title": "[^"]*"/, () => `"title": ${JSON.stringify(hostile)}`);
-    const sheet = sheetOf(inputOf(text));
+    const sheet = sheetOf(sheetInput(text));
     expect(sheet).not.toContain("<img");
     expect(sheet).not.toContain("\u202e");
     expect(sheet).toContain("&lt;/script&gt;&lt;img src=x onerror=alert(1)&gt;&quot;&#39;&amp;\\u202e");
   });
 
   it("is written for a file that cannot be read too, and says what is wrong with it", () => {
-    const sheet = sheetOf(inputOf('{"format": 1, "bars": 3}'));
+    const sheet = sheetOf(sheetInput('{"format": 1, "bars": 3}'));
     expect(sheet).toContain("UNREAD");
     expect(textIn(sheet)).toMatch(/error, bench\.frame\.json line 1: found/);
     expect(sheet).not.toContain("<svg");
     const report: Report = unreadReport("gone.frame.json", []);
-    expect(sheetOf({ report, cards, bytes: new Uint8Array(), version: "1.2.3" })).toContain("gone.frame.json");
+    expect(sheetOf({ report, cards: [], bytes: new Uint8Array(), version: "1.2.3" })).toContain("gone.frame.json");
   });
 
   it("is the same, byte for byte, for the same input", () => {
-    expect(sheetOf(inputOf(textOf("potting-bench-faulty")))).toBe(page);
+    expect(sheetOf(sheetInput(textOf("potting-bench-faulty")))).toBe(page);
   });
 
   it("has no two elements of one id, and closes what it opens", () => {

@@ -59,7 +59,7 @@ function bendsOf(
   const seen = new Set<string>();
   const bends = [];
   for (const view of found.views) {
-    if (view.combination.kind === "strength" || (view.bound !== "typical" && view.bound !== "tested")) continue;
+    if (view.combination.kind === "strength" || view.bound !== "typical") continue;
     if (seen.has(view.combination.name)) continue;
     seen.add(view.combination.name);
     const lines = new Map<string, readonly Vec3[]>();

@@ -41,17 +41,20 @@ function forcesTable(frame: Frame, joint: string, view: View): Markup | undefine
 `;
 }
 
-/** The picture of a check, where there is one: the bent bar with its forces, or the joint with what its screws bear. */
+/** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, or the joint with what its screws bear. */
 export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => Markup | undefined {
+  const shown = new Set<string>();
   return (finding) => {
     const view = viewOf(frame, finding);
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const joint = jointOf(scene, finding);
     if (joint === undefined) return undefined;
-    const svg = jointPicture(scene, joint);
+    // One picture of a joint is enough.
+    const svg = shown.has(joint) ? undefined : jointPicture(scene, joint);
+    shown.add(joint);
     const table = view && forcesTable(frame, joint, view);
     if (svg === undefined) return table;
-    return html`<figure class="check">${drawn(svg)}<figcaption>Joint ${joint}${view ? html`; forces under ${view.combination.name}` : ""}.</figcaption></figure>
+    return html`<figure class="check near">${drawn(svg)}<figcaption>Joint ${joint}${view ? html`; forces under ${view.combination.name}` : ""}.</figcaption></figure>
 ${table}`;
   };
 }

@@ -52,7 +52,9 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .check{margin:.5rem 0}
 .check svg{display:block;max-width:100%;height:auto}
 .check svg.picture{width:30rem}
-.check svg:not(.picture){width:19rem;border:1px solid var(--rule)}
+.check svg:not(.picture){width:17rem;border:1px solid var(--rule)}
+.check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
+.finding{display:flow-root}
 .check figcaption{padding-left:0}
 .forces{width:auto}
 .cures{background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
@@ -106,8 +108,9 @@ tr th span{color:var(--soft)}
 .finding.chosen{outline:2px solid var(--ink)}
 .filter{display:flex;flex-wrap:wrap;gap:.25rem .9rem;font-size:.85rem;align-items:center;margin:.2rem 0 .6rem}
 [hidden]{display:none!important}
-@media (max-width:900px){.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
-@page{size:auto;margin:14mm 13mm 16mm}
+@media screen and (max-width:900px){.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+.two{columns:22rem 2;column-gap:2rem}
+@page{margin:14mm 13mm 16mm;@bottom-left{content:"Inspection sheet";font:8pt system-ui,Arial,sans-serif;color:#545d63}@bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt system-ui,Arial,sans-serif;color:#545d63}}
 @media print{
 .turning .view[data-view=isometric]{display:block}
 [hidden]{display:revert!important}
@@ -115,8 +118,11 @@ body{background:#fff;font-size:9.5pt}
 .head,main{max-width:none;padding:0}
 .desk{display:block}
 .board{position:static}
-.view[data-view=isometric] svg{max-height:120mm}
-.views svg{height:auto;max-height:55mm}
+.view[data-view=isometric] svg{max-height:105mm}
+.check.near svg{width:48mm!important}
+.desk table,.checks table,.bars table{font-size:8pt}
+.trace{font-size:7.5pt}
+.views svg{height:38mm}
 .finding,.part>h3,.block,tr,figure{break-inside:avoid}
 h2,h3{break-after:avoid}
 .filters,.easel{display:none}

@@ -16,7 +16,7 @@ function outcome({ met, notMet, undecided }: Tally): string {
 function row(tally: Tally, card: RuleCard | undefined): Markup {
   const { closest, rule, notMet, undecided } = tally;
   const margin = closest
-    ? html`${closest.measured}; ${closest.limit} ${closest.sense === "at most" ? "allowed" : "needed"}, on ${closest.at.id}`
+    ? html`${closest.measured}; ${closest.limit} ${closest.sense === "at most" ? "allowed" : "needed"}${closest.at.kind === "frame" ? "" : html`, on ${closest.at.id}`}`
     : "";
   const state = notMet > 0 ? "not-met" : undecided > 0 ? "open" : "met";
   return html`<tr class="${state}"><th scope="row"><code>${rule}</code> <span>${card?.title ?? ""}</span></th><td>${outcome(tally)}</td><td>${margin}</td><td class="num">${closest ? html`${percent(closest.utilisation)} ${drawn(useBar(closest.utilisation))}` : ""}</td></tr>

@@ -42,8 +42,8 @@ function findingOf({ number, finding }: NumberedFinding, card: RuleCard | undefi
   return html`<article class="finding l-${word}" id="f${number}" data-level="${word}" data-group="${card?.group ?? "other"}" data-at="${at.kind} ${at.id}" data-rule="${rule}">
 <h4><span class="no">${number}</span> <span class="level">${word.toUpperCase()}</span> ${sentence(finding)}</h4>
 ${conceded ? html`<p class="concession">A ${level}, conceded by ${conceded.who} until ${conceded.until}: ${conceded.reason}</p>` : ""}
-${measure ? numbers(measure) : ""}
 ${pictureOf(finding)}
+${measure ? numbers(measure) : ""}
 ${cures.length > 0 ? html`<div class="cures"><p>What would cure it, tried on a copy of the frame:</p><ul>${cures.map((one) => cure(one, measure))}</ul></div>` : ""}
 ${advice === undefined ? "" : html`<p class="mend">To mend it: ${advice}.</p>`}
 <p class="trace"><code>${rule}</code> ${card?.title ?? ""}; by ${card && card.basis.length > 0 ? card.basis.join("; ") : "the team's own rule"}; worked out in docs/rules/${rule}.md. At ${at.id}, ${place.file} line ${place.line}${others.length > 0 ? html`; with ${others.join(", ")}` : ""}.</p>

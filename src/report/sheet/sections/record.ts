@@ -23,7 +23,8 @@ export function recordOf({ report, bytes, house, version }: SheetInput): Markup 
   return html`<section class="record" id="record">
 <h2>Record</h2>
 <h3>Assumed</h3>
-<ul>${[...assumed, ...TAKEN].map((one) => html`<li>${one}</li>`)}</ul>
+<ul class="two">${assumed.map((one) => html`<li>${one}</li>`)}</ul>
+<ul>${TAKEN.map((one) => html`<li>${one}</li>`)}</ul>
 <h3>Cautions</h3>
 <ul>${CAUTIONS.map((one) => html`<li>${one}</li>`)}</ul>
 ${cureTrials.untried > 0 ? html`<p>${cureTrials.tried} changes were tried in search of cures, ${cureTrials.untried} more were not.</p>` : ""}

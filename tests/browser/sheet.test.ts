@@ -1,0 +1,273 @@
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { textOf } from "../demo/inspect-demo.ts";
+import { sheetOfText } from "../report/sheet-of-text.ts";
+import { browserPath, startBrowser, without } from "./browser.ts";
+
+const SLOW = 240_000;
+const require = createRequire(import.meta.url);
+const axeSource = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+const { PNG } = require("pngjs") as {
+  readonly PNG: {
+    readonly sync: { read(png: Buffer): { readonly width: number; readonly height: number; readonly data: Buffer } };
+  };
+};
+/** Run in the page, as text: what the picture was last turned to, once it is drawn. */
+const TURN = `new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(document.querySelector("canvas")?.dataset.turn ?? ""))))`;
+const FOCUSED = `document.activeElement?.classList.contains("pick") ? document.activeElement.closest("article")?.id ?? "" : ""`;
+const VIOLATIONS = `axe.run().then(({ violations }) => violations.map(({ id, nodes }) => id + ": " + nodes[0]?.html))`;
+const OVERFLOW = "document.documentElement.scrollWidth - document.documentElement.clientWidth";
+
+interface Opened {
+  readonly page: Page;
+  /** Whatever the page complained of, and whatever it asked for besides itself. */
+  readonly complaints: string[];
+  readonly requests: string[];
+}
+
+describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () => {
+  let folder = "";
+  let browser: Browser;
+  let address = "";
+  beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), "trysquare-sheet-"));
+    address = write("faulty.html", sheetOfText(textOf("potting-bench-faulty")));
+    browser = await startBrowser();
+  }, SLOW);
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  function write(name: string, text: string): string {
+    const path = join(folder, name);
+    writeFileSync(path, text);
+    return pathToFileURL(path).href;
+  }
+
+  async function open(url: string, options: BrowserContextOptions = {}, by = browser): Promise<Opened> {
+    const context = await by.newContext({
+      viewport: { width: 1280, height: 800 },
+      reducedMotion: "reduce",
+      ...options,
+    });
+    context.setDefaultTimeout(SLOW / 2);
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    const requests: string[] = [];
+    page.on("console", (message) => {
+      // The software renderer tells of its own slowness; that is not the page's doing.
+      if (!/GPU stall|GL Driver Message/.test(message.text())) complaints.push(message.text());
+    });
+    page.on("pageerror", (error) => complaints.push(error.message));
+    page.on("dialog", (dialog) => {
+      complaints.push(`dialog: ${dialog.message()}`);
+      void dialog.dismiss();
+    });
+    page.on("request", (request) => requests.push(request.url()));
+    await page.goto(url);
+    return { page, complaints, requests };
+  }
+
+  const turnOf = (page: Page): Promise<string> => page.evaluate<string>(TURN);
+
+  it(
+    "opens from the disk without a complaint and asks for nothing but itself",
+    async () => {
+      const { page, complaints, requests } = await open(address);
+      await page.waitForSelector("body.turning");
+      expect(complaints).toEqual([]);
+      expect(requests).toEqual([address]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it("is no larger than 1.5 MB", () => {
+    expect(readFileSync(join(folder, "faulty.html")).length).toBeLessThan(1.5e6);
+  });
+
+  it(
+    "draws the frame: ink and grey on a good part of the picture",
+    async () => {
+      const { page } = await open(address);
+      await page.waitForSelector("body.turning canvas");
+      await turnOf(page);
+      const { width, height, data } = PNG.sync.read(await page.locator(".stage canvas").screenshot());
+      let inked = 0;
+      for (let i = 0; i < data.length; i += 4) if ((data[i] ?? 255) < 245) inked++;
+      expect(inked / (width * height)).toBeGreaterThan(0.03);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "turns by mouse, by keys and by touch",
+    async () => {
+      const { page } = await open(address, { hasTouch: true });
+      const canvas = page.locator(".stage canvas");
+      await canvas.scrollIntoViewIfNeeded();
+      const box = await canvas.boundingBox();
+      if (!box) throw new Error("no canvas");
+      const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+      const start = await turnOf(page);
+      await page.mouse.move(x, y);
+      await page.mouse.down();
+      await page.mouse.move(x + 90, y + 30, { steps: 3 });
+      await page.mouse.up();
+      const dragged = await turnOf(page);
+      expect(dragged).not.toBe(start);
+      await canvas.focus();
+      await page.keyboard.press("ArrowLeft");
+      expect(await turnOf(page)).not.toBe(dragged);
+      await page.keyboard.press("f");
+      expect(await turnOf(page)).toBe("0.000 0.000");
+      await page.keyboard.press("i");
+      // Isometric: an eighth of a turn, lifted by asin(1/√3).
+      expect(await turnOf(page)).toBe("0.785 0.615");
+      const session = await page.context().newCDPSession(page);
+      const touch = (type: "touchStart" | "touchMove" | "touchEnd", px: number): Promise<unknown> =>
+        session.send("Input.dispatchTouchEvent", { type, touchPoints: type === "touchEnd" ? [] : [{ x: px, y }] });
+      await touch("touchStart", x);
+      await touch("touchMove", x + 40);
+      await touch("touchMove", x + 80);
+      await touch("touchEnd", x + 80);
+      expect(await turnOf(page)).not.toBe("0.785 0.615");
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "brings every finding within reach of the keyboard, and turns to the one chosen",
+    async () => {
+      const { page } = await open(address);
+      await page.waitForSelector("body.turning");
+      const count = await page.locator("article.finding").count();
+      const seen = new Set<string>();
+      for (let presses = 0; presses < 60 && seen.size < count; presses++) {
+        await page.keyboard.press("Tab");
+        const id = await page.evaluate<string>(FOCUSED);
+        if (id !== "") seen.add(id);
+      }
+      expect(seen.size).toBe(count);
+      const before = await turnOf(page);
+      await page.keyboard.press("Enter");
+      expect(await turnOf(page)).not.toBe(before);
+      expect(await page.locator(".pick[aria-pressed=true]").count()).toBe(1);
+      expect(await page.locator(".pin.chosen").count()).toBe(1);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "filters by level and by group, findings and pins alike",
+    async () => {
+      const { page } = await open(address);
+      await page.waitForSelector("body.turning");
+      const visible = (): Promise<number> => page.locator("article.finding:visible").count();
+      const all = await visible();
+      await page.getByLabel(/^hold/).uncheck();
+      const rejects = await page.locator('article.finding[data-level="reject"]').count();
+      expect(await visible()).toBe(rejects);
+      expect(rejects).toBeLessThan(all);
+      await page.getByLabel(/^hold/).check();
+      await page.locator("#show-group").selectOption("drawing");
+      const drawing = await page.locator('article.finding[data-group="drawing"]').count();
+      expect(await visible()).toBe(drawing);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "shows the drawings instead where there is no WebGL, and says all without scripts",
+    async () => {
+      const plain = await startBrowser(["--disable-3d-apis"]);
+      try {
+        const { page, complaints } = await open(address, {}, plain);
+        expect(await page.locator("canvas").count()).toBe(0);
+        expect(await page.locator("figure.view[data-view=isometric] svg").isVisible()).toBe(true);
+        // Filters need no drawing.
+        expect(await page.locator("#filters input").count()).toBeGreaterThan(0);
+        expect(complaints).toEqual([]);
+      } finally {
+        await plain.close();
+      }
+      const { page } = await open(address, { javaScriptEnabled: false });
+      expect(await page.locator("figure.view svg:visible").count()).toBe(4);
+      expect(await page.locator("article.finding:visible").count()).toBeGreaterThan(5);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "prints to A4 and Letter as a record of a few pages, with the drawing and without the tools",
+    async () => {
+      const { page } = await open(address);
+      await page.waitForSelector("body.turning");
+      for (const format of ["A4", "Letter"] as const) {
+        const pdf = (await page.pdf({ format })).toString("latin1");
+        const pages = [...pdf.matchAll(/\/Type\s*\/Page\b/g)].length;
+        expect(pages).toBeGreaterThanOrEqual(5);
+        expect(pages).toBeLessThanOrEqual(11);
+      }
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator("figure.view[data-view=isometric] svg").isVisible()).toBe(true);
+      expect(await page.locator(".stage").isVisible()).toBe(false);
+      expect(await page.locator(".sign").isVisible()).toBe(true);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it.each([
+    ["wide", 1280],
+    ["on a phone", 390],
+  ])(
+    "has nothing an accessibility checker objects to, %s",
+    async (_, width) => {
+      const { page } = await open(address, { viewport: { width, height: 800 } });
+      await page.waitForSelector("body.turning");
+      await page.evaluate(axeSource);
+      const violations = await page.evaluate<readonly string[]>(VIOLATIONS);
+      expect(violations).toEqual([]);
+      const overflow = await page.evaluate<number>(OVERFLOW);
+      expect(overflow).toBe(0);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "shows hostile names as text and runs none of them",
+    async () => {
+      const hostile = `</script><script>alert(1)</script><img src=x onerror=alert(2)>"'&\u202e`;
+      // Ids hold no blank, dot or slash.
+      const id = `<b>"'&amp\u202e`;
+      const frame = JSON.parse(textOf("potting-bench-faulty").replaceAll(/"shelf-4"/g, () => JSON.stringify(id))) as {
+        title: string;
+        revision: string;
+      };
+      frame.title = hostile;
+      frame.revision = hostile;
+      const { page, complaints, requests } = await open(write("hostile.html", sheetOfText(JSON.stringify(frame))));
+      await page.waitForSelector("body.turning");
+      expect(await page.locator("h1").textContent()).toBe(hostile.replace("\u202e", "\\u202e"));
+      expect(await page.locator("main").textContent()).toContain(`<b>"'&amp\\u202e`);
+      expect(await page.locator("img").count()).toBe(0);
+      expect(complaints).toEqual([]);
+      expect(requests).toHaveLength(1);
+      await page.context().close();
+    },
+    SLOW,
+  );
+});

@@ -1,0 +1,127 @@
+import { describe, expect, it } from "vitest";
+import { modelOf } from "../../src/drawing/model3d/model-of.ts";
+import { sceneOf } from "../../src/drawing/scene.ts";
+import { symbolsOf } from "../../src/drawing/symbols.ts";
+import { bodies } from "../../src/facts/bodies.ts";
+import { factOf } from "../../src/facts/fact.ts";
+import { response } from "../../src/facts/response.ts";
+import { area } from "../../src/geometry/polygon.ts";
+import { length } from "../../src/geometry/vector.ts";
+import { bentAt } from "../../src/viewer/bend.ts";
+import { axesOf, between, fitted, matrixOf, seenAt, VIEWS } from "../../src/viewer/camera.ts";
+import { STEPS } from "../../src/viewer/colours.ts";
+import { fibre, meshesOf } from "../../src/viewer/mesh.ts";
+import { textOf } from "../demo/inspect-demo.ts";
+import { frameOf } from "../facts/known.ts";
+
+const frame = frameOf(JSON.parse(textOf("potting-bench")));
+const scene = sceneOf(frame);
+const model = modelOf(frame, { scene, symbols: symbolsOf(frame, scene), pins: [], checks: [] });
+
+describe("the numbers a viewer is given", () => {
+  it("make bars as long as they are cut, between their cuts", () => {
+    const all = factOf(bodies, frame);
+    for (const bar of model.bars) {
+      const { from, to } = fibre(bar, 0, 0);
+      const long = Math.hypot(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
+      expect(long).toBeCloseTo((all.get(bar.id)?.cutLength ?? 0) * 1000, 1);
+    }
+  });
+
+  it("fill the metal of each section and no more: triangles against Green's theorem", () => {
+    const [profile] = model.profiles;
+    const real = frame.bars[0]?.profile.region;
+    if (!profile || !real) throw new Error("no profile");
+    const points = [profile.outer, ...profile.holes].flat();
+    const at = (i: number): readonly [number, number] => [points[2 * i] ?? 0, points[2 * i + 1] ?? 0];
+    let sum = 0;
+    for (let i = 0; i < profile.triangles.length; i += 3) {
+      const [a, b, c] = [0, 1, 2].map((k) => at(profile.triangles[i + k] ?? 0));
+      if (a && b && c) sum += ((b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1])) / 2;
+    }
+    expect(sum / 1e6 / area(real)).toBeCloseTo(1, 3);
+  });
+
+  it("bend each bar as the response has it at its ends", () => {
+    const found = factOf(response, frame);
+    if (found.kind !== "solved") throw new Error("not solved");
+    const [bend] = model.bends;
+    const view = found.views.find(({ combination, bound }) => combination.name === bend?.name && bound === "typical");
+    const moved = view?.deflections("front");
+    if (!moved || !bend) throw new Error("no bending");
+    const index = model.bars.findIndex(({ id }) => id === "front");
+    // front runs along +x, face A up: local x, y, z are global x, z, -y.
+    const at = bentAt(model, index, 0, 0);
+    const start = (p: { coefficients: Float64Array }): number => (p.coefficients[0] ?? 0) * 1000;
+    expect(at).toEqual([
+      expect.closeTo(start(moved.x), 3),
+      expect.closeTo(-start(moved.z), 3),
+      expect.closeTo(start(moved.y), 3),
+    ]);
+    expect(length(at)).toBeLessThanOrEqual(bend.most);
+  });
+
+  it("give normals that look outwards: every face of a bar's mesh is turned away from its axis", () => {
+    const { solid } = meshesOf(model);
+    const [bar] = model.bars;
+    if (!bar) throw new Error("no bar");
+    const [half] = model.profiles[bar.profile]?.half ?? [20];
+    let faces = 0;
+    solid.part.forEach((part, i) => {
+      if (part !== 0) return;
+      const p = [0, 1, 2].map((k) => (solid.at[3 * i + k] ?? 0) - (bar.frame[k] ?? 0));
+      const n = [0, 1, 2].map((k) => solid.normal[3 * i + k] ?? 0);
+      const [y, ny] = [p, n].map((v) => v.reduce((sum, c, k) => sum + c * (bar.frame[6 + k] ?? 0), 0));
+      // On the outer faces alone: walls of slots look into the bar by right.
+      if (y !== undefined && ny !== undefined && Math.abs(Math.abs(y) - half) < 0.01 && Math.abs(ny) > 0.99) {
+        faces++;
+        expect(Math.sign(ny)).toBe(Math.sign(y));
+      }
+    });
+    expect(faces).toBeGreaterThan(10);
+  });
+});
+
+describe("the eye of the viewer", () => {
+  it("sees all three axes alike in the isometric view, at √(2/3) of their length (ISO 5456-3)", () => {
+    const eye = { turn: 0, lift: 0, centre: [0, 0, 0] as const, height: 2, ...VIEWS.isometric };
+    const { right, up } = axesOf(eye);
+    for (const i of [0, 1, 2] as const) expect(Math.hypot(right[i], up[i])).toBeCloseTo(Math.sqrt(2 / 3), 12);
+  });
+
+  it("puts points where the matrix puts them, and the whole frame inside the picture", () => {
+    const eye = fitted(VIEWS.isometric ?? { turn: 0, lift: 0 }, [0, 0, 0], [1800, 700, 1400], 1.5);
+    const m = matrixOf(eye, 1.5, 5000);
+    for (const p of [
+      [0, 0, 0],
+      [1800, 700, 1400],
+      [1800, 0, 0],
+      [0, 700, 1400],
+    ] as const) {
+      const [x, y] = [0, 1].map(
+        (r) => (m[r] ?? 0) * p[0] + (m[4 + r] ?? 0) * p[1] + (m[8 + r] ?? 0) * p[2] + (m[12 + r] ?? 0),
+      );
+      const [sx, sy] = seenAt(eye, p, 900, 600);
+      expect(sx).toBeCloseTo(450 + 450 * (x ?? 0), 3);
+      expect(sy).toBeCloseTo(300 - 300 * (y ?? 0), 3);
+      expect(Math.max(Math.abs(x ?? 9), Math.abs(y ?? 9))).toBeLessThan(1);
+    }
+  });
+
+  it("glides the short way round", () => {
+    const eye = { turn: 3, lift: 0, centre: [0, 0, 0] as const, height: 1 };
+    expect(between(eye, { ...eye, turn: -3 }, 0.5).turn).toBeCloseTo(Math.PI, 6);
+  });
+});
+
+it("shares are painted darker the more is used: they read without colour (WCAG relative luminance)", () => {
+  const luminance = (c: readonly number[]): number => {
+    const [r = 0, g = 0, b = 0] = c.map((v) =>
+      v / 255 <= 0.04045 ? v / 255 / 12.92 : ((v / 255 + 0.055) / 1.055) ** 2.4,
+    );
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const steps = STEPS.map(({ colour }) => luminance(colour));
+  // Neighbouring steps differ by a contrast of 1.5 and more.
+  for (const [i, one] of steps.slice(1).entries()) expect(((steps[i] ?? 0) + 0.05) / (one + 0.05)).toBeGreaterThan(1.5);
+});

@@ -1,0 +1,20 @@
+import { ruleCard } from "../../src/host/rule-card.ts";
+import { inspectFile } from "../../src/inspection/inspect-file.ts";
+import { readFrame } from "../../src/model/read-frame.ts";
+import { builtinStock } from "../../src/model/stock/builtin-stock.ts";
+import { sheetDocument } from "../../src/report/sheet/sheet-document.ts";
+import type { SheetInput } from "../../src/report/sheet/sheet-input.ts";
+import { builtInRules } from "../../src/rules/index.generated.ts";
+
+const house = { rules: builtInRules, criteria: new Map(), strictness: new Map(), concessions: [], today: "2027-03-31" };
+
+/** The inspection of a text with all its margins, as the command gives it to the sheet. */
+export function sheetInput(text: string): SheetInput {
+  const bytes = new TextEncoder().encode(text);
+  const file = "bench.frame.json";
+  const report = inspectFile({ file, bytes, stock: [], house, margins: true });
+  const { frame } = readFrame({ file, bytes, stock: builtinStock() });
+  return { report, ...(frame ? { frame } : {}), cards: builtInRules.map(ruleCard), bytes, version: "1.2.3" };
+}
+
+export const sheetOfText = (text: string): string => [...sheetDocument(sheetInput(text))].join("");
