@@ -1,4 +1,5 @@
 import { Command } from "commander";
+import { registerCompare } from "./commands/compare.ts";
 import { registerCuts } from "./commands/cuts.ts";
 import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
@@ -28,6 +29,7 @@ export function buildProgram(context: Context): Command {
     });
   registerInspect(program, context);
   registerSheet(program, context);
+  registerCompare(program, context);
   registerRules(program, context);
   registerHouse(program, context);
   registerCuts(program, context);

@@ -1,0 +1,127 @@
+import { keeps } from "../criteria/keeps.ts";
+import type { Bar, Frame, Triple } from "../model/frame.ts";
+import type { Level } from "../rules/shape/rule.ts";
+import type { Finding, Report } from "./report.ts";
+
+/** What became of the bars from one revision of a frame to the next. */
+export interface BarChanges {
+  readonly added: readonly string[];
+  readonly removed: readonly string[];
+  /** The same bar under another id: alike in profile, place and stance. */
+  readonly renamed: readonly { readonly from: string; readonly to: string }[];
+  /** How far the end that moved most went, m. */
+  readonly moved: readonly { readonly bar: string; readonly by: number }[];
+  readonly changed: readonly { readonly bar: string; readonly what: readonly BarTrait[] }[];
+}
+
+export type BarTrait = "profile" | "stance" | "ends" | "holes";
+
+/** A finding of both revisions, in the order old, new. */
+export interface FindingPair {
+  readonly before: Finding;
+  readonly after: Finding;
+}
+
+export interface FindingChanges {
+  readonly fresh: readonly Finding[];
+  readonly gone: readonly Finding[];
+  readonly worse: readonly FindingPair[];
+  readonly better: readonly FindingPair[];
+  readonly alike: readonly FindingPair[];
+}
+
+/** Ends nearer to each other than this are where they were, m: rounding of a change of units. */
+const STILL = 1e-6;
+const GRAVITY: Readonly<Record<Level, number>> = { note: 1, hold: 2, reject: 3 };
+
+const apart = (a: Triple, b: Triple): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
+
+/** What an author wrote of an end, without the names it carries. */
+const written = ({ ends, holes, stance }: Bar): Readonly<Record<"ends" | "holes" | "stance", string>> => ({
+  ends: JSON.stringify([ends.from, ends.to].map(({ cut, cap, edge }) => [cut, cap.kind, edge])),
+  holes: JSON.stringify(holes),
+  stance: JSON.stringify(stance),
+});
+
+function traitsChanged(before: Bar, after: Bar): readonly BarTrait[] {
+  const [old, now] = [written(before), written(after)];
+  const changed: BarTrait[] = before.profile.name === after.profile.name ? [] : ["profile"];
+  for (const trait of ["stance", "ends", "holes"] as const) if (old[trait] !== now[trait]) changed.push(trait);
+  return changed;
+}
+
+const movedBy = (before: Bar, after: Bar): number =>
+  Math.max(apart(before.from, after.from), apart(before.to, after.to));
+
+/** Bars of two revisions by their ids; what has a new id alone is told as renamed. */
+export function compareBars(before: Frame, after: Frame): BarChanges {
+  const old = new Map(before.bars.map((bar) => [bar.ref.id, bar]));
+  const now = new Map(after.bars.map((bar) => [bar.ref.id, bar]));
+  const removed = new Map([...old].filter(([id]) => !now.has(id)));
+  const added = new Map([...now].filter(([id]) => !old.has(id)));
+  const renamed: { from: string; to: string }[] = [];
+  for (const [to, bar] of added) {
+    for (const [from, gone] of removed) {
+      if (movedBy(gone, bar) > STILL || traitsChanged(gone, bar).length > 0) continue;
+      renamed.push({ from, to });
+      removed.delete(from);
+      added.delete(to);
+      break;
+    }
+  }
+  const moved: { bar: string; by: number }[] = [];
+  const changed: { bar: string; what: readonly BarTrait[] }[] = [];
+  for (const [id, bar] of now) {
+    const known = old.get(id);
+    if (!known) continue;
+    const by = movedBy(known, bar);
+    if (by > STILL) moved.push({ bar: id, by });
+    const what = traitsChanged(known, bar);
+    if (what.length > 0) changed.push({ bar: id, what });
+  }
+  return { added: [...added.keys()], removed: [...removed.keys()], renamed, moved, changed };
+}
+
+/** Positive where the later finding is graver or further from its limit; nought where nothing tells them apart. */
+function worsened({ before, after }: FindingPair): number {
+  const level = (finding: Finding): number => (finding.conceded ? 0 : GRAVITY[finding.level]);
+  if (level(before) !== level(after)) return level(after) - level(before);
+  const [was, is] = [before.measure, after.measure];
+  if (!was || !is) return 0;
+  // Against its own limit each, as the limit may have changed too.
+  const [a, b] = [was.utilisation, is.utilisation];
+  if (a !== undefined && b !== undefined) return keeps(b, a, "at most") ? (keeps(a, b, "at most") ? 0 : -1) : 1;
+  if (keeps(is.measured, was.measured, is.sense)) return keeps(was.measured, is.measured, is.sense) ? 0 : -1;
+  return 1;
+}
+
+/** Findings of two revisions: the same rule saying the same of the same parts, by fingerprint; else of the same part. */
+export function compareFindings(before: Report, after: Report): FindingChanges {
+  const about = ({ rule, key, at }: Finding): string => `${rule} ${key} ${at.kind} ${at.id}`;
+  const left = [...before.findings];
+  const take = (same: (finding: Finding) => boolean): Finding | undefined => {
+    const index = left.findIndex(same);
+    return index < 0 ? undefined : left.splice(index, 1)[0];
+  };
+  const partners = new Map<Finding, Finding>();
+  for (const finding of after.findings) {
+    const partner = take(({ print }) => print === finding.print);
+    if (partner) partners.set(finding, partner);
+  }
+  for (const finding of after.findings) {
+    if (partners.has(finding)) continue;
+    const partner = take((other) => about(other) === about(finding));
+    if (partner) partners.set(finding, partner);
+  }
+  const pairs = after.findings.flatMap((finding): FindingPair[] => {
+    const partner = partners.get(finding);
+    return partner ? [{ before: partner, after: finding }] : [];
+  });
+  return {
+    fresh: after.findings.filter((finding) => !partners.has(finding)),
+    gone: left,
+    worse: pairs.filter((pair) => worsened(pair) > 0),
+    better: pairs.filter((pair) => worsened(pair) < 0),
+    alike: pairs.filter((pair) => worsened(pair) === 0),
+  };
+}

@@ -1,0 +1,123 @@
+import type { BarChanges, FindingChanges, FindingPair } from "../../inspection/compare.ts";
+import type { Finding, Report } from "../../inspection/report.ts";
+import { showHidden } from "../../model/text/quote.ts";
+import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { count, listed } from "../count.ts";
+import { safeJson } from "../json/safe-json.ts";
+import { sentence } from "../sentence.ts";
+import { CAUTION } from "../words.ts";
+
+/** Two revisions of a frame and what became of it; bars only where both files could be read. */
+export interface Comparison {
+  readonly before: Report;
+  readonly after: Report;
+  readonly bars?: BarChanges;
+  readonly findings: FindingChanges;
+}
+
+/** Names in one line of text; the json form names them all. */
+const NAMED = 12;
+
+function* barLines({ bars, after: { units } }: Comparison): Generator<string> {
+  if (!bars) return;
+  const { added, removed, renamed, moved, changed } = bars;
+  const lines: string[] = [];
+  if (added.length > 0) lines.push(`${count(added.length, "bar")} added: ${listed(added, NAMED)}`);
+  if (removed.length > 0) lines.push(`${count(removed.length, "bar")} removed: ${listed(removed, NAMED)}`);
+  if (renamed.length > 0)
+    lines.push(
+      `renamed: ${listed(
+        renamed.map(({ from, to }) => `${from} to ${to}`),
+        NAMED,
+      )}`,
+    );
+  if (moved.length > 0)
+    lines.push(
+      `moved: ${listed(
+        moved.map(({ bar, by }) => `${bar} by ${formatQuantity(by, "length", units)}`),
+        NAMED,
+      )}`,
+    );
+  if (changed.length > 0)
+    lines.push(
+      `changed: ${listed(
+        changed.map(({ bar, what }) => `${bar} in ${listed(what)}`),
+        NAMED,
+      )}`,
+    );
+  if (lines.length === 0) lines.push("no bar was added, removed, moved or changed");
+  for (const line of lines) yield `${showHidden(line)}\n`;
+  yield "\n";
+}
+
+const told = (finding: Finding): string =>
+  `${finding.where}: ${finding.conceded ? "CONCEDED" : finding.level.toUpperCase()} ${sentence(finding)} [${finding.rule}]`;
+
+/** "was 8.1 mm, is 9.4 mm; 4.9 mm allowed": what a pair says beside its part. */
+function change({ before, after }: FindingPair): string {
+  const [was, is] = [before.measure, after.measure];
+  const level = before.level === after.level ? "" : `${before.level} to ${after.level}, `;
+  const conceded = before.conceded === undefined && after.conceded !== undefined ? "now conceded, " : "";
+  const numbers =
+    was && is
+      ? `was ${was.shown.measured} of ${was.shown.limit}, is ${is.shown.measured} of ${is.shown.limit} ${is.sense === "at most" ? "allowed" : "needed"}`
+      : sentence(after);
+  return `${after.where}: ${level}${conceded}${numbers} [${after.rule}]`;
+}
+
+/** What changed between two revisions, for a reader: bars first, then findings from bad news to good. */
+export function* compareText(comparison: Comparison): Generator<string> {
+  const { before, after, findings } = comparison;
+  const name = ({ file, revision, verdict }: Report): string =>
+    `${file}${revision === undefined ? "" : ` revision ${revision}`} (${verdict.toUpperCase()})`;
+  yield `${showHidden(`${name(before)} to ${name(after)}`)}\n\n`;
+  yield* barLines(comparison);
+  const groups: readonly (readonly [string, readonly string[]])[] = [
+    ["NEW", findings.fresh.map(told)],
+    ["WORSE", findings.worse.map(change)],
+    ["BETTER", findings.better.map(change)],
+    ["GONE", findings.gone.map(told)],
+  ];
+  for (const [word, lines] of groups) for (const line of lines) yield `${word.padEnd(6)}  ${showHidden(line)}\n`;
+  if (groups.some(([, lines]) => lines.length > 0)) yield "\n";
+  yield `${count(findings.fresh.length, "new finding")}, ${findings.worse.length} worse, ${findings.better.length} better, ${findings.gone.length} gone, ${findings.alike.length} as before.\n`;
+  yield `${CAUTION}\n`;
+}
+
+/** The same as one JSON document; findings by fingerprint, rule and part, values in SI. */
+export function* compareJson({ before, after, bars, findings }: Comparison): Generator<string> {
+  const head = ({ file, title, revision, verdict, complete }: Report): object => ({
+    file,
+    title,
+    revision,
+    verdict,
+    complete,
+  });
+  const one = (finding: Finding): object => ({
+    rule: finding.rule,
+    level: finding.level,
+    at: finding.at,
+    where: finding.where,
+    text: sentence(finding),
+    measured: finding.measure?.measured,
+    limit: finding.measure?.limit,
+    utilisation: finding.measure?.utilisation,
+    conceded: finding.conceded,
+    fingerprint: finding.print,
+  });
+  const pair = (both: FindingPair): object => ({ before: one(both.before), after: one(both.after) });
+  yield safeJson({
+    formatVersion: "1.0",
+    before: head(before),
+    after: head(after),
+    bars,
+    findings: {
+      new: findings.fresh.map(one),
+      gone: findings.gone.map(one),
+      worse: findings.worse.map(pair),
+      better: findings.better.map(pair),
+      alike: findings.alike.map(pair),
+    },
+  });
+  yield "\n";
+}

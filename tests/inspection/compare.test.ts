@@ -1,0 +1,135 @@
+import { describe, expect, it } from "vitest";
+import { compareBars, compareFindings } from "../../src/inspection/compare.ts";
+import type { Finding, Report } from "../../src/inspection/report.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { compareJson, compareText } from "../../src/report/compare/forms.ts";
+import { frameOf } from "../facts/known.ts";
+import { loose, openEnd, rejected, sagging } from "../report/sample-report.ts";
+import { barOf, edited, tee } from "../rules/base-frames.ts";
+
+const report = (...findings: readonly Finding[]): Report => ({ ...rejected, findings });
+const sagOf = (measured: number, limit = 0.0049): Finding => {
+  if (!sagging.measure) throw new Error("no measure");
+  const shown = { measured: `${(measured * 1000).toFixed(1)} mm`, limit: `${(limit * 1000).toFixed(1)} mm` };
+  return { ...sagging, measure: { ...sagging.measure, measured, limit, utilisation: measured / limit, shown } };
+};
+
+describe("findings of two revisions", () => {
+  it("are new, gone or as before by their fingerprint", () => {
+    const found = compareFindings(report(sagging, loose), report(loose, openEnd));
+    expect(found.fresh).toEqual([openEnd]);
+    expect(found.gone).toEqual([sagging]);
+    expect(found.alike).toEqual([{ before: loose, after: loose }]);
+  });
+
+  it("are worse when more of the limit is used, better when less, also where the limit changed", () => {
+    expect(compareFindings(report(sagging), report(sagOf(0.009))).worse).toHaveLength(1);
+    expect(compareFindings(report(sagging), report(sagOf(0.006))).better).toHaveLength(1);
+    expect(compareFindings(report(sagging), report(sagOf(0.0081, 0.002))).worse).toHaveLength(1);
+    expect(compareFindings(report(sagOf(0.0081)), report(sagOf(0.0081))).alike).toHaveLength(1);
+  });
+
+  it("are better when conceded or of a lower level", () => {
+    const conceded = { reason: "measured", who: "the owner", until: "2027-06-30" };
+    expect(compareFindings(report(loose), report({ ...loose, conceded })).better).toHaveLength(1);
+    expect(compareFindings(report({ ...loose, level: "hold" }), report(loose)).worse).toHaveLength(1);
+  });
+
+  it("are paired by rule, message and part where the sentence names other parts now", () => {
+    const other = { ...sagOf(0.0095), print: "another" };
+    expect(compareFindings(report(sagging), report(other)).worse).toEqual([{ before: sagging, after: other }]);
+  });
+
+  it("pair each finding once", () => {
+    const found = compareFindings(report(loose), report(loose, { ...loose, print: "second" }));
+    expect([found.alike.length, found.fresh.length, found.gone.length]).toEqual([1, 1, 0]);
+  });
+});
+
+describe("bars of two revisions", () => {
+  const base = frameOf(tee());
+  const changesOf = (edit: (file: FrameFile) => void) => compareBars(base, frameOf(edited(tee(), edit)));
+  const nothing = { added: [], removed: [], renamed: [], moved: [], changed: [] };
+
+  it("are none where nothing changed", () => {
+    expect(changesOf(() => {})).toEqual(nothing);
+  });
+
+  it("are moved by the distance of the end that went furthest: 30 and 40 mm make 50", () => {
+    const { moved } = changesOf((file) => {
+      const rail = barOf(file, "rail");
+      const [x, y, z] = rail.to as [number, number, number];
+      rail.to = [x + 30, y, z + 40];
+    });
+    expect(moved).toEqual([{ bar: "rail", by: expect.closeTo(0.05, 12) }]);
+  });
+
+  it("are added, and changed in profile or stance", () => {
+    const found = changesOf((file) => {
+      barOf(file, "rail").profile = "40x80-8";
+      file.bars.push({
+        id: "extra",
+        profile: "40x40-8",
+        from: [0, 500, 0],
+        to: [0, 900, 0],
+      } as FrameFile["bars"][number]);
+    });
+    expect(found.added).toEqual(["extra"]);
+    expect(found.changed).toEqual([{ bar: "rail", what: ["profile"] }]);
+  });
+
+  it("are renamed where only the id is another", () => {
+    const from = frameOf(
+      edited(tee(), (file) => {
+        file.bars.push({
+          id: "one",
+          profile: "40x40-8",
+          from: [0, 500, 0],
+          to: [0, 900, 0],
+        } as FrameFile["bars"][number]);
+      }),
+    );
+    const to = frameOf(
+      edited(tee(), (file) => {
+        file.bars.push({
+          id: "other",
+          profile: "40x40-8",
+          from: [0, 500, 0],
+          to: [0, 900, 0],
+        } as FrameFile["bars"][number]);
+      }),
+    );
+    expect(compareBars(from, to)).toEqual({ ...nothing, renamed: [{ from: "one", to: "other" }] });
+  });
+});
+
+describe("what compare writes", () => {
+  const bars = { added: ["rail-9"], removed: [], renamed: [], moved: [{ bar: "rail-3", by: 0.0215 }], changed: [] };
+  const [before, after] = [report(sagging, loose), report(sagOf(0.009), openEnd)];
+  const comparison = { before, after, bars, findings: compareFindings(before, after) };
+
+  it("reads from bad news to good, with the amounts", () => {
+    const text = [...compareText(comparison)].join("");
+    expect(text).toContain("1 bar added: rail-9\nmoved: rail-3 by 21.5 mm\n");
+    expect(text).toMatch(/NEW {5}rail-3, between leg-1 and leg-4: CONCEDED the far end is open/);
+    expect(text).toContain("was 8.1 mm of 4.9 mm, is 9.0 mm of 4.9 mm allowed [bar.sags]");
+    expect(text).toMatch(/GONE {4}brace-1: REJECT turns freely/);
+    expect(text.indexOf("NEW")).toBeLessThan(text.indexOf("GONE"));
+    expect(text).toContain("1 new finding, 1 worse, 0 better, 1 gone, 0 as before.");
+  });
+
+  it("is one JSON document with everything in it", () => {
+    const document = JSON.parse([...compareJson(comparison)].join("")) as {
+      bars: unknown;
+      findings: Record<string, unknown[]>;
+    };
+    expect(document.bars).toEqual(bars);
+    expect(Object.entries(document.findings).map(([key, list]) => [key, list.length])).toEqual([
+      ["new", 1],
+      ["gone", 1],
+      ["worse", 1],
+      ["better", 0],
+      ["alike", 0],
+    ]);
+  });
+});
