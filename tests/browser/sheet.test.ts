@@ -174,11 +174,11 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
       await page.waitForSelector("body.turning");
       const visible = (): Promise<number> => page.locator("article.finding:visible").count();
       const all = await visible();
-      await page.getByLabel(/^hold/).uncheck();
+      await page.locator("#show-hold").uncheck();
       const rejects = await page.locator('article.finding[data-level="reject"]').count();
       expect(await visible()).toBe(rejects);
       expect(rejects).toBeLessThan(all);
-      await page.getByLabel(/^hold/).check();
+      await page.locator("#show-hold").check();
       await page.locator("#show-group").selectOption("drawing");
       const drawing = await page.locator('article.finding[data-group="drawing"]').count();
       expect(await visible()).toBe(drawing);
@@ -251,8 +251,8 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
     "shows hostile names as text and runs none of them",
     async () => {
       const hostile = `</script><script>alert(1)</script><img src=x onerror=alert(2)>"'&\u202e`;
-      // Ids hold no blank, dot or slash.
-      const id = `<b>"'&amp\u202e`;
+      // Ids hold no blank, dot, slash or sign that hides itself.
+      const id = `<b>"'&amp`;
       const frame = JSON.parse(textOf("potting-bench-faulty").replaceAll(/"shelf-4"/g, () => JSON.stringify(id))) as {
         title: string;
         revision: string;
@@ -262,7 +262,7 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
       const { page, complaints, requests } = await open(write("hostile.html", sheetOfText(JSON.stringify(frame))));
       await page.waitForSelector("body.turning");
       expect(await page.locator("h1").textContent()).toBe(hostile.replace("\u202e", "\\u202e"));
-      expect(await page.locator("main").textContent()).toContain(`<b>"'&amp\\u202e`);
+      expect(await page.locator("main").textContent()).toContain(id);
       expect(await page.locator("img").count()).toBe(0);
       expect(complaints).toEqual([]);
       expect(requests).toHaveLength(1);
