@@ -3,6 +3,7 @@ import { registerCompare } from "./commands/compare.ts";
 import { registerCuts } from "./commands/cuts.ts";
 import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
+import { registerReach } from "./commands/reach.ts";
 import { registerRules } from "./commands/rules.ts";
 import { registerSection } from "./commands/section.ts";
 import { registerSheet } from "./commands/sheet.ts";
@@ -34,6 +35,7 @@ export function buildProgram(context: Context): Command {
   registerHouse(program, context);
   registerCuts(program, context);
   registerSection(program, context);
+  registerReach(program, context);
   registerStart(program, context);
   registerStatics(program, context);
   return program;

@@ -1,77 +1,90 @@
-import { boundsOf } from "../geometry/bounds.ts";
+import { type Bounds3, boundsOf } from "../geometry/bounds.ts";
 import { overlappingPairs } from "../geometry/sweep-and-prune.ts";
-import { along, type Vec3 } from "../geometry/vector.ts";
-import type { Tool } from "../model/stock/stock.ts";
+import { along, distance, type Vec3 } from "../geometry/vector.ts";
+import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import type { PlacedScrew } from "./placed.ts";
 import { placements } from "./placements.ts";
 import { type Rod, rodGap } from "./rods.ts";
+import { headTop, type Socket, socketOf } from "./sockets.ts";
+import { type Way, waysFor } from "./tool-ways.ts";
 
 /** A screw whose key, or head, comes near another screw's head. */
 export interface HeadRoom {
   readonly screw: PlacedScrew;
   readonly other: PlacedScrew;
-  /** Free length between the straight key on the one and the head of the other, m; negative where they meet. */
+  /** Free length between the tool that passes best on the one and the head of the other, m; negative where they meet. */
   readonly keyToHead: number;
   /** Free length between the two heads, m. */
   readonly headToHead: number;
 }
 
-/** Reach of the key where stock holds none of the size, m. */
-const USUAL_REACH = 0.03;
-/** Hexagon across corners over across flats. */
-const CORNERS = 2 / Math.sqrt(3);
-/** Heads further apart than this never matter to each other, m. */
+/** Stems and heads further apart than this never matter to each other, m. */
 const NEAR = 0.005;
 
-function keyReach(tools: ReadonlyMap<string, Tool>, size: number): number {
-  let reach = Infinity;
-  for (const tool of tools.values()) {
-    if (tool.kind === "hex-key" && Math.abs(tool.key - size) < 1e-5) reach = Math.min(reach, tool.shortArm);
-  }
-  return Number.isFinite(reach) ? reach : USUAL_REACH;
+interface Place {
+  readonly screw: PlacedScrew;
+  /** What each way to hold a tool takes up on the axis while it is put in. */
+  readonly stems: readonly (readonly Rod[])[];
+  /** The head, where it stands out. */
+  readonly head: Rod | undefined;
 }
 
-const headTop = (screw: PlacedScrew): Vec3 => along(screw.seat, screw.axis, -screw.screw.headHeight);
+/** Stems of the tools that fit a socket, tip at the mouth. */
+function stemsOf({ mouth, out, depth }: Socket, ways: readonly Way[]): Place["stems"] {
+  return ways.map(({ stem }) =>
+    stem.map(({ radius, from, to }) => ({
+      line: { from: along(mouth, out, Math.max(0, from - depth)), to: along(mouth, out, to) },
+      radius,
+    })),
+  );
+}
 
-const headRod = (screw: PlacedScrew): Rod => ({
-  line: { from: screw.seat, to: headTop(screw) },
-  radius: screw.screw.headDiameter / 2,
-});
+/** The box round some rods. */
+function around(rods: readonly Rod[]): Bounds3 {
+  return boundsOf(
+    rods.flatMap(({ line, radius: r }) =>
+      [line.from, line.to].flatMap((p): Vec3[] => [
+        [p[0] - r, p[1] - r, p[2] - r],
+        [p[0] + r, p[1] + r, p[2] + r],
+      ]),
+    ),
+  );
+}
+
+const lengthOf = (stem: readonly Rod[]): number => Math.max(...stem.map(({ line }) => distance(line.from, line.to)));
+
+/** The shortest of the stems: where even that one is not near a head, no tool needs to be. */
+const shortest = (stems: Place["stems"]): readonly Rod[] =>
+  stems.reduce<readonly Rod[]>((a, b) => (a.length === 0 || lengthOf(b) < lengthOf(a) ? b : a), []);
+
+/** The most that the tools of the kit leave between themselves and a head: that of the tool that passes best. */
+const passing = (stems: Place["stems"], head: Rod): number =>
+  Math.max(...stems.map((stem) => Math.min(...stem.map((rod) => rodGap(rod, head)))));
 
 /**
- * How much room each screw's straight key has past the heads of its neighbours. The key is taken as its bit across corners,
- * straight out from the drive by the length of the short arm: what must be free to put any key in. Bars, brackets and the
- * swing of the arm are not looked at here.
+ * How much room each screw's tool has past the heads of its neighbours: every tool of the kit that fits is put straight in, and the one
+ * that passes best counts. Bars, brackets and the turn of the handle are not looked at here.
  */
-export const headRoom = defineFact<readonly HeadRoom[], { placements: typeof placements }>({
+export const headRoom = defineFact<readonly HeadRoom[], { bodies: typeof bodies; placements: typeof placements }>({
   id: "head-room",
-  needs: { placements },
-  compute({ placements: placed }, frame) {
-    const screws = placed.connectors
-      .flatMap((connector) => connector.screws)
-      .filter((screw) => screw.screw.head !== "none");
-    const keys = screws.map((screw) => {
-      const reach = keyReach(frame.stock.tools, screw.screw.key);
-      // A screw driven elsewhere than at its head is driven below the face: its key starts there.
-      const own = screw.drive.point === screw.seat;
-      const start = own ? headTop(screw) : screw.drive.point;
-      const rod: Rod = {
-        line: { from: start, to: along(start, screw.drive.axis, -reach) },
-        radius: (screw.screw.key * CORNERS) / 2,
-      };
-      return { rod, own };
-    });
-    const bounds = screws.map((screw, i) => {
-      const key = keys[i];
-      const r = Math.max(screw.screw.headDiameter / 2, key?.rod.radius ?? 0);
-      const points = [screw.seat, headTop(screw), ...(key ? [key.rod.line.from, key.rod.line.to] : [])];
-      return boundsOf(
-        points.flatMap((p): Vec3[] => [
-          [p[0] - r, p[1] - r, p[2] - r],
-          [p[0] + r, p[1] + r, p[2] + r],
-        ]),
-      );
+  needs: { bodies, placements },
+  compute({ bodies: all, placements: placed }, frame) {
+    const places: Place[] = [];
+    for (const connector of placed.connectors) {
+      for (const screw of connector.screws) {
+        const socket = socketOf(connector, screw, all);
+        if (!socket) continue;
+        const ways = waysFor(frame.stock.tools, socket, connector.choice?.torque ?? 0);
+        // Heads inside a bar's slot, or sunk flush, are in nobody's way.
+        const out = socket.hole === Infinity && screw.screw.head !== "countersunk";
+        const head = { line: { from: screw.seat, to: headTop(screw) }, radius: screw.screw.headDiameter / 2 };
+        places.push({ screw, stems: stemsOf(socket, ways), head: out ? head : undefined });
+      }
+    }
+    const bounds = places.map(({ screw, stems, head }) => {
+      const rods = [...shortest(stems), ...(head ? [head] : [])];
+      return rods.length > 0 ? around(rods) : boundsOf([screw.seat]);
     });
     const list: HeadRoom[] = [];
     for (const [i, j] of overlappingPairs(bounds, NEAR)) {
@@ -79,12 +92,12 @@ export const headRoom = defineFact<readonly HeadRoom[], { placements: typeof pla
         [i, j],
         [j, i],
       ] as const) {
-        const [screw, other, key, otherKey] = [screws[p], screws[q], keys[p], keys[q]];
-        if (!screw || !other || !key || !otherKey) continue;
-        // Heads inside a bar's slot are in nobody's way.
-        const keyToHead = otherKey.own ? rodGap(key.rod, headRod(other)) : Infinity;
-        const headToHead = key.own && otherKey.own ? rodGap(headRod(screw), headRod(other)) : Infinity;
-        if (keyToHead < NEAR || headToHead < NEAR) list.push({ screw, other, keyToHead, headToHead });
+        const [own, other] = [places[p], places[q]];
+        if (!own || !other?.head) continue;
+        const keyToHead = own.stems.length > 0 ? passing(own.stems, other.head) : Infinity;
+        const headToHead = own.head ? rodGap(own.head, other.head) : Infinity;
+        if (keyToHead < NEAR || headToHead < NEAR)
+          list.push({ screw: own.screw, other: other.screw, keyToHead, headToHead });
       }
     }
     return list;

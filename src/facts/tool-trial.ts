@@ -8,7 +8,7 @@ import type { Ref } from "../model/ref.ts";
 import type { Obstacle } from "./obstacles.ts";
 import { rodGap } from "./rods.ts";
 import type { Socket } from "./sockets.ts";
-import type { Way } from "./tool-ways.ts";
+import { LOOK, type Way } from "./tool-ways.ts";
 
 /** What a part takes of the turn of a handle. */
 export interface Blocked {
@@ -33,8 +33,6 @@ export interface Trial {
   readonly blocked: readonly Blocked[];
 }
 
-/** How far past the end of the tool its way out is looked at, m. */
-export const LOOK = 0.02;
 /** Sine under which a head stands along the axis of the tool. */
 const PARALLEL = 1e-6;
 /** Sinking in less than this is touching, m. */
@@ -136,4 +134,19 @@ export function mostInTheWay(trial: Trial): Ref | undefined {
   let most: { of: Ref; size: number } | undefined;
   for (const one of share.values()) if (!most || one.size > most.size) most = one;
   return most?.of;
+}
+
+/** How near a trial comes to serving: the share of the swing, and where there is none, of the length to put the tool in. */
+const nearness = ({ swing, way, straight, asks }: Trial): number =>
+  swing > 0 ? 1 + swing / way.tool.swing : Math.min(1, straight / asks);
+
+/** The first way that serves, or the one that comes nearest; undefined where there is no way. */
+export function bestTrial(socket: Socket, ways: readonly Way[], near: readonly Obstacle[]): Trial | undefined {
+  let best: Trial | undefined;
+  for (const way of ways) {
+    const trial = tryWay(way, socket, near);
+    if (serves(trial)) return trial;
+    if (!best || nearness(trial) > nearness(best)) best = trial;
+  }
+  return best;
 }

@@ -1,3 +1,5 @@
+import type { Bounds3 } from "../geometry/bounds.ts";
+import { along } from "../geometry/vector.ts";
 import type { Tool } from "../model/stock/stock.ts";
 import type { Socket } from "./sockets.ts";
 
@@ -99,6 +101,32 @@ function waysOf(tool: Tool): readonly Way[] {
         },
       ];
   }
+}
+
+/** How far past the end of a tool its way out is looked at, m. */
+export const LOOK = 0.02;
+
+/** Pictures show what lies this far under the socket, m. */
+const UNDER = 0.02;
+
+/** The box round everything the tools may take up at a socket: their length along the axis, their reach to all sides. */
+export function reachBounds({ socket, ways }: { readonly socket: Socket; readonly ways: readonly Way[] }): Bounds3 {
+  let [length, side] = [0, 0];
+  for (const way of ways) {
+    for (const rung of way.stem) {
+      length = Math.max(length, rung.to);
+      side = Math.max(side, rung.radius);
+    }
+    side = Math.max(side, Math.hypot(way.arm.reach, way.arm.halfWidth));
+  }
+  const { out, mouth } = socket;
+  const ends = [along(mouth, out, -socket.depth - UNDER), along(mouth, out, length + LOOK)] as const;
+  const extent = (i: 0 | 1 | 2, sign: 1 | -1): number =>
+    sign * Math.max(sign * ends[0][i], sign * ends[1][i]) + sign * side * Math.sqrt(Math.max(0, 1 - out[i] ** 2));
+  return {
+    min: [extent(0, -1), extent(1, -1), extent(2, -1)],
+    max: [extent(0, 1), extent(1, 1), extent(2, 1)],
+  };
 }
 
 /** Sizes across flats nearer than this are one, m. */

@@ -8,7 +8,7 @@ const keyClearance = defineCriterion({
   name: "key-clearance",
   quantity: "length",
   standard: "0.5 mm",
-  about: "free length between the key on one screw and the head of the next, or between two heads",
+  about: "free length between the tool on one screw and the head of the next, or between two heads",
   basis: "common practice",
 });
 

@@ -1,0 +1,58 @@
+import { type Command, Option } from "commander";
+import { atomicFile } from "../../host/atomic-file.ts";
+import { sameFile } from "../../host/same-file.ts";
+import { nearest } from "../../model/text/nearest.ts";
+import type { Context } from "../context.ts";
+import { EXIT } from "../exit-code.ts";
+import { problemWords } from "../problem-words.ts";
+import { Unusable } from "../unusable.ts";
+
+interface ReachOptions {
+  readonly as: "text" | "json";
+  readonly picture?: string;
+}
+
+/** `trysquare reach`: which tool gets to a screw, how far it turns, and a picture of it. */
+export function registerReach(program: Command, context: Context): void {
+  program
+    .command("reach")
+    .summary("show which tools get to a screw and how far they turn, and draw it")
+    .description(
+      "Tries every tool in stock on the screws of a frame, among the parts that stand when each is tightened: the free length in front of it and the free arc of the handle. With a screw named, every way to hold every tool that fits; without, the tool for each screw.",
+    )
+    .argument("<file>", "a frame file")
+    .argument("[screw]", 'a screw, such as "rail-1.from/1/a1"')
+    .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
+    .option("--picture <file>", "draw the tool on the screw into this SVG file")
+    .action(async (path: string, screw: string | undefined, { as, picture }: ReachOptions) => {
+      const [{ openFrame }, { reachSheetOf }, forms] = await Promise.all([
+        import("../../host/open-frame.ts"),
+        import("../reach-sheet-of.ts"),
+        import("../../report/reach/forms.ts"),
+      ]);
+      const { file, frame, problems } = await openFrame(path);
+      for (const problem of problems) context.tell(problemWords(problem));
+      if (!frame) {
+        context.exit(EXIT.incomplete);
+        return;
+      }
+      if (picture !== undefined && screw === undefined)
+        throw new Unusable("--picture draws one screw: name it after the file");
+      if (picture !== undefined && (await sameFile(picture, [{ path }])))
+        throw new Unusable(`--picture ${picture} would replace ${file}, which is read`);
+      const sheet = reachSheetOf(file, frame, screw);
+      if ("screws" in sheet) {
+        const near = nearest(screw ?? "", sheet.screws);
+        throw new Unusable(`${file} has no screw "${screw}"${near === undefined ? "" : `; did you mean ${near}?`}`);
+      }
+      if (picture !== undefined) {
+        const { sweepPictureOf } = await import("../sweep-picture-of.ts");
+        const drawn = sweepPictureOf(sheet);
+        if (drawn === undefined) throw new Unusable(`no tool in stock fits ${screw}: there is nothing to draw`);
+        const sink = atomicFile(picture);
+        await sink.write(drawn);
+        await sink.finish();
+      }
+      for (const chunk of (as === "json" ? forms.reachJson : forms.reachText)(sheet)) await context.stdout.write(chunk);
+    });
+}

@@ -1,0 +1,27 @@
+import type { ToolRoom } from "../../facts/tool-room.ts";
+import type { Trial } from "../../facts/tool-trial.ts";
+import type { UnitSystem } from "../../model/units/unit-system.ts";
+
+/** How one way to hold a tool gets on at a screw. */
+export interface ReachLine {
+  readonly trial: Trial;
+  readonly serves: boolean;
+  /** What ends the free length or takes most of the turn. */
+  readonly inTheWay: string | undefined;
+}
+
+/** A screw and the ways tried on it: the one chosen, or all of them. */
+export interface ReachScrew {
+  readonly room: ToolRoom;
+  readonly lines: readonly ReachLine[];
+  /** Whether a tool still gets there when everything is in place. */
+  readonly atEnd: boolean;
+}
+
+/** The tools on the screws of a frame, or on one of them. */
+export interface ReachSheet {
+  readonly file: string;
+  readonly units: UnitSystem;
+  readonly one: boolean;
+  readonly list: readonly ReachScrew[];
+}
