@@ -1,6 +1,7 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
 import { buttCut } from "./butt-cut.ts";
 import { coverEnd } from "./cover-end.ts";
+import { otherFace } from "./other-face.ts";
 import { otherScrew } from "./other-screw.ts";
 import { postAtMidSpan } from "./post-at-mid-span.ts";
 import { railBetweenPosts } from "./rail-between-posts.ts";
@@ -13,6 +14,7 @@ import type { Cure } from "./cure.ts";
 export const builtInCures: readonly Cure[] = [
   buttCut,
   coverEnd,
+  otherFace,
   otherScrew,
   postAtMidSpan,
   railBetweenPosts,

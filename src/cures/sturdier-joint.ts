@@ -1,7 +1,6 @@
-import type { KitItem } from "../model/generated/frame-file.generated.ts";
-import type { Ref } from "../model/ref.ts";
 import type { Bracket, Connector } from "../model/stock/stock.ts";
-import type { Cure, Patient, Proposal } from "./cure.ts";
+import { type ConnectorList, connectorsOf, inKit } from "./connectors-of-joint.ts";
+import type { Cure, Proposal } from "./cure.ts";
 
 const opposite: Readonly<Record<string, string>> = {
   above: "below",
@@ -19,20 +18,6 @@ const opposite: Readonly<Record<string, string>> = {
   C: "A",
   D: "B",
 };
-
-/** Where the connectors of a joint are written: its own list, or a kit that other joints share. */
-function listOf(
-  joint: string,
-  patient: Patient,
-): { pointer: string; items: readonly KitItem[]; shared: string | undefined } | undefined {
-  const at: Ref = { kind: "joint", id: joint };
-  const index = /^\/joints\/(\d+)$/.exec(patient.pointerOf(at))?.[1];
-  const written = index === undefined ? undefined : patient.file.joints?.[Number(index)];
-  if (!written) return undefined;
-  if (typeof written.by !== "string") return { pointer: `/joints/${index}/by`, items: written.by, shared: undefined };
-  const items = patient.file.kits?.[written.by];
-  return items && { pointer: `/kits/${written.by}`, items, shared: written.by };
-}
 
 function sturdier(now: Bracket, other: Connector): other is Bracket {
   if (
@@ -71,20 +56,18 @@ export const sturdierJoint: Cure = {
         : patient.frame.joints
             .filter((joint) => joint.bar === ailment.at.id || ailment.at.kind === "frame")
             .map((joint) => joint.ref.id);
-    const lists = new Map<string, NonNullable<ReturnType<typeof listOf>>>();
+    const lists = new Map<string, ConnectorList>();
     for (const joint of joints) {
-      const list = listOf(joint, patient);
+      const list = connectorsOf(joint, patient);
       if (list) lists.set(list.pointer, list);
     }
-    const where = (list: { shared: string | undefined }): string =>
-      list.shared === undefined ? "" : ` in kit "${list.shared}"`;
     for (const list of lists.values()) {
       const used = new Set(list.items.map((item) => item.on));
       for (const item of list.items) {
         const across = item.on === undefined ? undefined : opposite[item.on];
         if (across === undefined || used.has(across as never)) continue;
         yield {
-          words: `a second ${item.connector} on "${across}"${where(list)}`,
+          words: `a second ${item.connector} on "${across}"${inKit(list)}`,
           edits: [{ pointer: `${list.pointer}/-`, to: { ...item, on: across } }],
         };
       }
@@ -100,7 +83,7 @@ export const sturdierJoint: Cure = {
             each.connector === item.connector ? [{ pointer: `${list.pointer}/${k}/connector`, to: other.name }] : [],
           );
           if (list.items.findIndex((each) => each.connector === item.connector) === i)
-            yield { words: `${other.name} instead of ${item.connector}${where(list)}`, edits };
+            yield { words: `${other.name} instead of ${item.connector}${inKit(list)}`, edits };
         }
       }
     }

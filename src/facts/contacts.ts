@@ -67,6 +67,10 @@ function between(a: Body, b: Body, into: Contact[]): void {
   }
 }
 
+/** Pairs of bars that are looked at: so many for each bar, and so many at least. A crowded real frame has a tenth of them. */
+const PAIRS_A_BAR = 30;
+const PAIRS = 2000;
+
 /** Which sides of which bars look at each other from near by, and which bars run into each other. */
 export const contacts = defineFact<Contacts, { bodies: typeof bodies }>({
   id: "contacts",
@@ -75,10 +79,17 @@ export const contacts = defineFact<Contacts, { bodies: typeof bodies }>({
     const list = [...all.values()];
     const found: Contact[] = [];
     const clashes: { bars: readonly [string, string]; depth: number }[] = [];
-    for (const [i, j] of overlappingPairs(
+    const most = PAIRS + PAIRS_A_BAR * list.length;
+    const pairs = overlappingPairs(
       list.map((body) => body.bounds),
       REACH,
-    )) {
+      most,
+    );
+    if (pairs.length > most)
+      throw new Error(
+        `a limit was hit: more than ${most} pairs of the ${list.length} bars lie over each other; are bars or copies drawn in one place?`,
+      );
+    for (const [i, j] of pairs) {
       const [a, b] = [list[i], list[j]];
       if (!a?.prism || !b?.prism) continue;
       const { depth } = prismPenetration(a.prism, b.prism);

@@ -9,9 +9,10 @@ type Axis = (typeof AXES)[number];
 /**
  * All pairs of bounds that overlap or come within `margin` [m] of each other, sorted by first and then second index, by sweeping
  * along one axis and keeping only what the sweep is still inside of (D. Baraff, 1992). The axis is the one along which the fewest
- * bounds lie over each other. Time grows with n·log n and the number of neighbours met on the way.
+ * bounds lie over each other. Time grows with n·log n and the number of neighbours met on the way. No more than `most` and one
+ * more are looked for.
  */
-export function overlappingPairs(bounds: readonly Bounds3[], margin = 0): readonly IndexPair[] {
+export function overlappingPairs(bounds: readonly Bounds3[], margin = 0, most = Infinity): readonly IndexPair[] {
   const axis = leastCrowded(bounds);
   // Flat arrays in sweep order: the inner loop runs over neighbours in memory.
   const order = bounds
@@ -35,6 +36,7 @@ export function overlappingPairs(bounds: readonly Bounds3[], margin = 0): readon
     }
     active[kept] = position;
     count = kept + 1;
+    if (pairs.length > most) break;
   }
   return pairs.sort((a, b) => a[0] - b[0] || a[1] - b[1]);
 }

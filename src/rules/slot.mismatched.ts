@@ -44,7 +44,7 @@ export const rule = defineRule({
     },
     away: {
       text: "a screw finds no slot to hold it: {bar:bar} has none there",
-      advice: "put the connector where both its legs have a bar under them",
+      advice: "put the connector on a face where each of its legs has a bar with a slot under it",
     },
     misplaced: { text: "a connector cannot sit there: {why:word}", advice: "choose another connector or another face" },
   },

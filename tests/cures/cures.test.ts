@@ -62,6 +62,20 @@ describe("cures are computed: the changed frame is inspected whole before one is
     provesItself(file, report);
   });
 
+  it("offers the faces on which brackets find the slots of both bars", () => {
+    const file = changed((f) => {
+      // The shelf rails meet the cross rails level with them: above and below there is nothing to screw on.
+      const joint = f.joints?.at(-1);
+      if (joint) joint.by = "level";
+    });
+    const report = inspect(file, 40);
+    const lost = report.findings.filter((finding) => finding.rule === "slot.mismatched");
+    expect(lost.length).toBeGreaterThan(0);
+    const words = lost.flatMap((finding) => finding.cures.map((cure) => cure.words));
+    expect(words).toContain('the connectors on "+y" and "-y"');
+    provesItself(file, report);
+  });
+
   it("offers a second bracket to a rail that rolls about its lone screws", () => {
     const file = changed((f) => {
       f.bars.push({

@@ -88,3 +88,13 @@ describe("clashes", () => {
     expect(found.map(({ depth }) => depth)).toEqual([expect.closeTo(0.005, 12)]);
   });
 });
+
+it("stop at a limit, and say so, where bars are drawn over and over in one place", () => {
+  const file = tee();
+  const [post] = file.bars;
+  file.bars = [post, ...Array.from({ length: 149 }, (_, i) => ({ ...post, id: `post-${i}` }))];
+  delete file.joints;
+  expect(() => known(contacts, file)).toThrow(
+    "a limit was hit: more than 6500 pairs of the 150 bars lie over each other; are bars or copies drawn in one place?",
+  );
+});

@@ -33,8 +33,8 @@ it("bar.adrift: bars that nothing fastens to the rest", () => {
         kitItem(file).shift = 5;
       },
       finds: [
-        { at: "post", key: "alone" },
-        { at: "rail", key: "alone" },
+        { at: "post", key: "unheld" },
+        { at: "rail", key: "unheld" },
       ],
     },
     {
