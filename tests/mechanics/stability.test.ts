@@ -53,6 +53,22 @@ const near = (actual: number | undefined, expected: number, allowed: number): vo
 const euler = (EI: number, length = L): number => (Math.PI ** 2 * EI) / length ** 2;
 
 describe("buckling", () => {
+  test("the softest of two dozen columns that hardly differ: Euler's force, though their modes crowd", () => {
+    const columns = Array.from({ length: 24 }, (_, i) => i);
+    const EI = (i: number): number => 10_000 * (1 + 3e-5 * ((i * 7) % 24));
+    const model: FrameModel = {
+      nodes: columns.flatMap((i) => [[0, i, 0] as const, [L, i, 0] as const]),
+      members: columns.map((i) => ({ ...MEMBER, from: 2 * i, to: 2 * i + 1, EIz: EI(i) })),
+      supports: columns.flatMap((i) => [
+        { node: 2 * i, holds: PINNED },
+        { node: 2 * i + 1, holds: SLIDING },
+      ]),
+    };
+    const load = { nodes: columns.map((i) => ({ node: 2 * i + 1, force: [-1, 0, 0] as const })) };
+    const found = bucklingModes(solveFrame(prepareFrame(model), [load], [[1]]), 0, 1);
+    near(found.kind === "modes" ? found.modes[0]?.lambda : undefined, euler(10_000), 5e-5);
+  });
+
   test("Euler's column stands just below its force and not just above it", () => {
     for (const factor of [1, 1e-3]) {
       const load = { nodes: [{ node: 1, force: [-1 / factor, 0, 0] as const }] };

@@ -23,13 +23,21 @@ const basisLimit = (count: number): number => 40 + 4 * count;
 const MOST_STEPS = 400;
 /** Eigenvalues this close count as one place when the pairs are counted. */
 const CLUSTER = 1e-4;
+/**
+ * Modes of a long frame of like bays crowd together, and their vectors part slowly. From this step on, and every so often, it is
+ * seen whether their values are already known: Ritz values lie on or above them, and counting says how far below they may lie.
+ */
+const CROWDED_FROM = 40;
+const LOOK_EVERY = 10;
+const KNOWN = 1e-6;
 
 /**
  * The `count` lowest positive eigenvalues of K x = λ B x: K positive definite and factorised, B symmetric of any sign.
  * Block Krylov space of K⁻¹ B in the inner product of K with full orthogonalisation, Rayleigh-Ritz on the whole basis and
  * restarts that keep the best directions (thick-restart Lanczos, Wu and Simon 2000, by blocks).
  * `countBelow(λ)` says how many eigenvalues in (0, λ) there really are (Sylvester's law of inertia on K − λ B): a space
- * that has not seen them all is given fresh directions. Fewer pairs come back when there are fewer.
+ * that has not seen them all is given fresh directions. Where many lie close together, pairs come back once their values are
+ * known to 1e-6; their vectors may then be mixtures of close modes, as `residual` tells. Fewer pairs come back when there are fewer.
  * Throws RangeError when it does not converge.
  */
 export function lowestPairs(
@@ -54,6 +62,8 @@ export function lowestPairs(
     const pairs = wanted(basis, eigen, count);
     const converged = pairs.length === count && pairs.every(({ residual }) => residual <= RESIDUAL_ALLOWED);
     if (converged && complete(pairs, countBelow)) return pairs;
+    const looks = step >= CROWDED_FROM && step % LOOK_EVERY === 0 && pairs.length === count;
+    if (!converged && looks && enclosed(pairs, countBelow)) return pairs;
     block = converged ? freshBlock(factor, B, round++) : answers;
     if (basis.directions.length + BLOCK > basisLimit(count)) keepBest(basis, eigen, count + 2 * BLOCK);
   }
@@ -66,6 +76,15 @@ function complete(pairs: readonly Pair[], countBelow: (lambda: number) => number
   if (!last) return true;
   const sure = last.lambda * (1 - CLUSTER);
   return countBelow(sure) <= pairs.filter(({ lambda }) => lambda < sure).length;
+}
+
+/** True when the value of every pair is known to a share of KNOWN, whatever its vector. */
+function enclosed(pairs: readonly Pair[], countBelow: (lambda: number) => number): boolean {
+  // The last is the slowest: where it is not known the others need no look.
+  return pairs.every((_, i) => {
+    const k = pairs.length - 1 - i;
+    return countBelow((pairs[k]?.lambda ?? 0) * (1 - KNOWN)) <= k;
+  });
 }
 
 const ritz = (basis: Basis): DenseEigen => denseSymmetricEigen(projected(basis), basis.directions.length);
