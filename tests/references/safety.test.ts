@@ -70,10 +70,10 @@ describe("usual limits of frame.tips are those of the standards", () => {
 
   it("safety.tip.iec62368: 10°, 13 % of the weight, at most 250 N, at up to 1.5 m", () => {
     const asked = referenceCheck("safety", "safety.tip.iec62368").expected.value as Record<string, number>;
-    expect(tilt.standard).toBe(`${asked.tilt_deg}°`);
-    expect(share.standard).toBe(`${(asked.push_pct ?? 0) / 100}`);
-    expect(push.standard).toBe(`${asked.push_max} N`);
-    expect(reach.standard).toBe(`${asked.height_max_mm} mm`);
+    expect(tilt?.standard).toBe(`${asked.tilt_deg}°`);
+    expect(share?.standard).toBe(`${(asked.push_pct ?? 0) / 100}`);
+    expect(push?.standard).toBe(`${asked.push_max} N`);
+    expect(reach?.standard).toBe(`${asked.height_max_mm} mm`);
   });
 
   it.each([
@@ -81,6 +81,6 @@ describe("usual limits of frame.tips are those of the standards", () => {
     ["safety.tip.iec60601", "transport"],
   ])("%s: 10°", (id, name) => {
     const asked = referenceCheck("safety", id).expected.value as Record<string, number>;
-    expect(tilt.standard).toBe(`${asked[name]}°`);
+    expect(tilt?.standard).toBe(`${asked[name]}°`);
   });
 });
