@@ -258,7 +258,7 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
         revision: string;
       };
       frame.title = hostile;
-      frame.revision = hostile;
+      frame.revision = "<img src=x onerror=alert(3)>";
       const { page, complaints, requests } = await open(write("hostile.html", sheetOfText(JSON.stringify(frame))));
       await page.waitForSelector("body.turning");
       expect(await page.locator("h1").textContent()).toBe(hostile.replace("\u202e", "\\u202e"));
