@@ -1,5 +1,6 @@
 import { Command } from "commander";
 import { registerCompare } from "./commands/compare.ts";
+import { registerBuild } from "./commands/build.ts";
 import { registerCuts } from "./commands/cuts.ts";
 import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";
@@ -34,6 +35,7 @@ export function buildProgram(context: Context): Command {
   registerRules(program, context);
   registerHouse(program, context);
   registerCuts(program, context);
+  registerBuild(program, context);
   registerSection(program, context);
   registerReach(program, context);
   registerStart(program, context);

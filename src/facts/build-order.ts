@@ -116,6 +116,7 @@ export const buildOrder = defineFact<
       stands: (part) => onFeet.has(part),
       order: (part) => order.get(part) ?? 0,
     };
+    const inOrder = (ids: readonly string[]) => [...ids].sort((a, b) => ground.order(a) - ground.order(b));
     const { built, undone } = plan(parts, subs, ground);
     const made = new StepMaker({
       connectors: placed.connectors,
@@ -144,11 +145,7 @@ export const buildOrder = defineFact<
       assemblies: made.assemblies,
       deadlock:
         built.stuck.length > 0
-          ? deadlockOf(
-              built.stuck.flatMap((unit) => unit.parts),
-              known,
-              refOf,
-            )
+          ? deadlockOf(inOrder(built.stuck.flatMap((unit) => unit.parts)), known, refOf)
           : undefined,
       undone: undone.filter((sub) => sub.from === "group").map((sub) => sub.ref),
       placedAt: (id) => at.get(id),

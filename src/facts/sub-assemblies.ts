@@ -1,11 +1,14 @@
 import type { Frame } from "../model/frame.ts";
 import { type Ref, ref } from "../model/ref.ts";
 import { bodies } from "./bodies.ts";
+import { massBuiltIn, panelsAmong } from "./build/built-in.ts";
 import { flatFrames } from "./build/flat-frames.ts";
 import { connections } from "./connections.ts";
 import { defineFact } from "./fact.ts";
 import { hindrances } from "./hindrances.ts";
 import { masses } from "./mass.ts";
+import { placements } from "./placements.ts";
+import { standings } from "./standings.ts";
 
 /** Parts put together on the table and lifted whole. */
 export interface SubAssembly {
@@ -22,7 +25,7 @@ export interface SubAssembly {
  * Most that is built as one where the author names no groups, kg: two people lift two thirds of what each may alone, 25 kg
  * (ISO 11228-1).
  */
-const LIFTABLE = (2 * 25 * 2) / 3;
+export const LIFTABLE = (2 * 25 * 2) / 3;
 
 function named(frame: Frame): SubAssembly[] {
   const doors = new Map(frame.doors.map((door) => [door.ref.id, door]));
@@ -56,27 +59,28 @@ export const subAssemblies = defineFact<
     connections: typeof connections;
     masses: typeof masses;
     hindrances: typeof hindrances;
+    placements: typeof placements;
+    standings: typeof standings;
   }
 >({
   id: "sub-assemblies",
-  needs: { bodies, connections, masses, hindrances },
-  compute({ bodies: all, connections: held, masses: weights, hindrances: { axes } }, frame) {
+  needs: { bodies, connections, masses, hindrances, placements, standings },
+  compute(
+    { bodies: all, connections: held, masses: weights, hindrances: { axes }, placements: placed, standings: standing },
+    frame,
+  ) {
     const list = named(frame);
     const taken = new Set(list.flatMap((one) => one.parts));
-    const mass = new Map(weights.own.map((weight) => [weight.ref.id, weight.mass]));
+    const free = frame.panels.filter((panel) => !taken.has(panel.ref.id));
     const left = frame.bars.map((bar) => bar.ref.id).filter((bar) => !taken.has(bar));
     const frames = flatFrames(left, held.all, axes, {
       bodies: all,
-      massOf: (bar) => mass.get(bar) ?? 0,
+      massOf: massBuiltIn(free, weights, placed, standing),
       liftable: LIFTABLE,
     });
     for (const bars of frames) {
       if (bars.length === frame.bars.length) continue; // that is the frame itself
-      const own = new Set(bars);
-      const inside = frame.panels.filter(
-        ({ ref: { id }, held: by }) =>
-          !taken.has(id) && by.kind === "in-slot" && by.edges.every((edge) => edge.kind === "bar" && own.has(edge.bar)),
-      );
+      const inside = panelsAmong(new Set(bars), free);
       const [first = ""] = bars;
       list.push({
         id: first,

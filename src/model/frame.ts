@@ -260,6 +260,8 @@ export interface LoadCase {
 export interface Group {
   readonly ref: Ref<"group">;
   readonly parts: readonly string[];
+  /** It comes put together. */
+  readonly built: boolean;
 }
 
 export interface Zone {

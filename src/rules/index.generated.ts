@@ -8,6 +8,9 @@ import { rule as barSkewed } from "./bar.skewed.ts";
 import { rule as barTwists } from "./bar.twists.ts";
 import { rule as barWeakHole } from "./bar.weak-hole.ts";
 import { rule as boreClash } from "./bore.clash.ts";
+import { rule as buildAtHeight } from "./build.at-height.ts";
+import { rule as buildDeadlock } from "./build.deadlock.ts";
+import { rule as buildTooHeavy } from "./build.too-heavy.ts";
 import { rule as casterUnbraked } from "./caster.unbraked.ts";
 import { rule as endBare } from "./end.bare.ts";
 import { rule as endRaw } from "./end.raw.ts";
@@ -30,9 +33,11 @@ import { rule as jointUnclamped } from "./joint.unclamped.ts";
 import { rule as loadNone } from "./load.none.ts";
 import { rule as nutClash } from "./nut.clash.ts";
 import { rule as nutPullsOut } from "./nut.pulls-out.ts";
+import { rule as nutTrapped } from "./nut.trapped.ts";
 import { rule as panelMisfit } from "./panel.misfit.ts";
 import { rule as panelRattles } from "./panel.rattles.ts";
 import { rule as panelUncut } from "./panel.uncut.ts";
+import { rule as screwBuried } from "./screw.buried.ts";
 import { rule as screwCrowded } from "./screw.crowded.ts";
 import { rule as screwMisfit } from "./screw.misfit.ts";
 import { rule as screwNoRoom } from "./screw.no-room.ts";
@@ -71,7 +76,12 @@ export const builtInRules: readonly AnyRule[] = [
   screwOvertight,
   slotMismatched,
   tieSlips,
+  buildAtHeight,
+  buildDeadlock,
+  buildTooHeavy,
   nutClash,
+  nutTrapped,
+  screwBuried,
   screwCrowded,
   screwNoRoom,
   stockMixed,

@@ -47,3 +47,41 @@ export function glazed(): FrameFile {
     ],
   };
 }
+
+/** Four posts so high, 600 x 400 mm apart, with rails between them 100 mm from bottom and top, each held by end fasteners above. */
+export function standingBox(height: number): FrameFile {
+  const corners = { "post-1": [0, 0], "post-2": [600, 0], "post-3": [600, 400], "post-4": [0, 400] } as const;
+  const sides = {
+    front: ["post-1", "post-2"],
+    back: ["post-4", "post-3"],
+    left: ["post-1", "post-4"],
+    right: ["post-2", "post-3"],
+  } as const;
+  const rails = Object.entries(sides).flatMap(([side, [a, b]]) =>
+    (
+      [
+        ["low", 100],
+        ["high", height - 100],
+      ] as const
+    ).map(([level, z]) => bar(`${side}-${level}`, [...corners[a], z], [...corners[b], z])),
+  );
+  const [first, ...others] = rails.map((rail) => rail.id);
+  return {
+    format: 1,
+    title: "four posts and eight rails",
+    units: "mm-N-kg",
+    kits: {
+      above: [{ connector: "end-fastener-8", on: "above" }],
+      side: [{ connector: "end-fastener-8", on: "-x" }],
+    },
+    bars: [
+      bar("post-1", [...corners["post-1"], 0], [...corners["post-1"], height]),
+      ...["post-2", "post-3", "post-4"].map((id) => {
+        const [x, y] = corners[id as keyof typeof corners];
+        return bar(id, [x, y, 0], [x, y, height]);
+      }),
+      ...rails,
+    ],
+    joints: [{ bars: [first ?? "", ...others], ends: "both", by: "above" }],
+  };
+}

@@ -69,7 +69,8 @@ function connected(bars: readonly string[], pairs: readonly Pair[]): readonly (r
 interface Setting {
   readonly bodies: ReadonlyMap<string, Body>;
   readonly pairs: readonly Pair[];
-  readonly massOf: (bar: string) => number;
+  /** kg, of bars together with what is built in with them. */
+  readonly massOf: (bars: readonly string[]) => number;
   readonly liftable: number;
 }
 
@@ -94,7 +95,7 @@ function squareTo(normal: Vec3, bars: readonly string[], setting: Setting): read
   return planes
     .flatMap((plane) => connected(plane.bars, setting.pairs))
     .filter((set) => set.length >= LEAST && keepsShape(set, setting.pairs))
-    .filter((set) => set.reduce((sum, bar) => sum + setting.massOf(bar), 0) <= setting.liftable);
+    .filter((set) => setting.massOf(set) <= setting.liftable);
 }
 
 /**

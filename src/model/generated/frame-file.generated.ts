@@ -899,6 +899,10 @@ id: Id
  * @minItems 1
  */
 parts: [Ref, ...(Ref)[]]
+/**
+ * It comes put together, bought or from an earlier frame: no more nuts can be laid into its closed slots.
+ */
+built?: boolean
 }
 /**
  * A volume that hurts.

@@ -177,6 +177,7 @@ export function copyGroup(group: Group, stands: ReadonlyMap<string, Stand>, inst
   return Object.freeze({
     ref: Object.freeze(ref("group", group.ref.id + instance.suffix)),
     parts: Object.freeze(parts),
+    built: group.built,
   });
 }
 

@@ -32,7 +32,7 @@ export function resolveGroups(work: Work): Group[] {
       grouped.set(part, `${pointer}/${nth}`);
     }
     const parts = references(work, raw.parts, GROUPED, pointer);
-    groups.push(Object.freeze({ ref: Object.freeze(ref("group", raw.id)), parts }));
+    groups.push(Object.freeze({ ref: Object.freeze(ref("group", raw.id)), parts, built: raw.built ?? false }));
   }
   return groups;
 }

@@ -1,0 +1,44 @@
+import { lifters, liftMass } from "../criteria/lift-mass.ts";
+import { spareNuts } from "../criteria/spare-nuts.ts";
+import { workHeight } from "../criteria/work-height.ts";
+import { buildOrder } from "../facts/build-order.ts";
+import { buildPlan } from "../facts/build-plan.ts";
+import { factOf } from "../facts/fact.ts";
+import { type Lifted, lifted } from "../facts/lifted.ts";
+import { peopleFor } from "../facts/lifting.ts";
+import { ringWords } from "../facts/ring-words.ts";
+import type { HouseSettings } from "../house/house-in-force.ts";
+import { Limits } from "../inspection/limits.ts";
+import type { Frame } from "../model/frame.ts";
+import { ref } from "../model/ref.ts";
+import type { BuildSheet, Handling } from "../report/build/build-sheet.ts";
+
+/** Diagonals may differ by so much of their length: common practice. */
+const SQUARE = 1 / 1000;
+
+/** The order of building of a frame, with spare nuts and people by the limits that house and frame set. */
+export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): BuildSheet {
+  const limits = new Limits(frame, { ...house, rules: [] });
+  const [spare, mass, people] = [limits.given(spareNuts), limits.given(liftMass), limits.given(lifters)];
+  const handlingOf = (one: Lifted): Handling => ({ ...one, people: peopleFor(one.mass, mass.value, people.value) });
+  const all = factOf(lifted, frame);
+  const { deadlock, undone } = factOf(buildOrder, frame);
+  return {
+    file,
+    title: frame.title,
+    units: frame.units,
+    pieces: factOf(buildPlan, frame).map((planned) => {
+      const whole = all.find((one) => one.assembly === planned.id);
+      return {
+        planned,
+        spare: ({ bar }) => spare.at(ref("bar", bar)).value,
+        handling: whole && handlingOf(whole),
+        squareWithin: planned.diagonal * SQUARE,
+      };
+    }),
+    handlingOf,
+    overhead: limits.given(workHeight).value,
+    deadlock: deadlock && ringWords(deadlock.ring),
+    undone: undone.map((group) => group.id),
+  };
+}

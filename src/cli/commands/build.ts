@@ -1,0 +1,59 @@
+import { type Command, Option } from "commander";
+import { atomicFile } from "../../host/atomic-file.ts";
+import { sameFile } from "../../host/same-file.ts";
+import { today } from "../../host/today.ts";
+import { noSettings } from "../../house/settings.ts";
+import type { Context } from "../context.ts";
+import { EXIT } from "../exit-code.ts";
+import { problemWords } from "../problem-words.ts";
+import { Unusable } from "../unusable.ts";
+
+const FORMS = ["text", "json"] as const;
+
+interface BuildOptions {
+  readonly as: (typeof FORMS)[number];
+  readonly house?: string;
+  readonly to?: string;
+}
+
+/** `trysquare build`: in what order the frame is put together, for the person on the floor. */
+export function registerBuild(program: Command, context: Context): void {
+  program
+    .command("build")
+    .summary("say in what order to build: nuts to lay in, steps, torques, lifting")
+    .description(
+      "Finds an order in which a frame can be built, in pieces that people can lift, and prints it step by step: bars to lay out, nuts to lay into slots before they close, what goes on and which way, screws with their torques, what to square, feet, caps, masses and cautions.",
+    )
+    .argument("<file>", "a frame file")
+    .addOption(new Option("--as <form>", "form of the steps").choices(FORMS).default("text"))
+    .option("--house <file>", "take spare nuts and lifting limits from this house file instead of the nearest")
+    .option("--to <file>", "put the steps into this file")
+    .action(async (path: string, options: BuildOptions) => {
+      const [{ openFrame }, { houseInWords }, { usableOrTold }, { buildSheetOf }] = await Promise.all([
+        import("../../host/open-frame.ts"),
+        import("../../host/house-in-words.ts"),
+        import("../prepare-run.ts"),
+        import("../build-sheet-of.ts"),
+      ]);
+      const { file, frame, problems } = await openFrame(path);
+      for (const problem of problems) context.tell(problemWords(problem));
+      if (!frame) {
+        context.exit(EXIT.incomplete);
+        return;
+      }
+      if (options.to !== undefined && (await sameFile(options.to, [{ path }])))
+        throw new Unusable(`--to ${options.to} would replace ${file}, which is read`);
+      const day = today();
+      const { house } = options;
+      const engine = await context.engine();
+      const words = await usableOrTold(() =>
+        houseInWords({ engine, today: day, frame: path, ...(house === undefined ? {} : { house }) }),
+      );
+      const sheet = buildSheetOf(file, frame, words?.settings ?? noSettings(day));
+      const { buildText, buildJson } = await import("../../report/build/forms.ts");
+      const chunks = { text: buildText, json: buildJson }[options.as](sheet);
+      const sink = options.to === undefined ? context.stdout : atomicFile(options.to);
+      for (const chunk of chunks) await sink.write(chunk);
+      await sink.finish();
+    });
+}

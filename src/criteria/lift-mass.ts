@@ -1,0 +1,19 @@
+import { defineCriterion } from "./criterion.ts";
+
+/** What one person may lift. */
+export const liftMass = defineCriterion({
+  name: "lift-mass",
+  quantity: "mass",
+  standard: "25 kg",
+  about: "mass one person lifts; two lift two thirds of it each, three and more half",
+  basis: "ISO 11228-1: reference mass for men of 20 to 45 years; 20 kg for women of that age",
+});
+
+/** How many people build. */
+export const lifters = defineCriterion({
+  name: "lifters",
+  quantity: "count",
+  standard: "2",
+  about: "people who lift together; with a hoist nobody lifts, so set 0",
+  basis: "common practice",
+});

@@ -1,0 +1,10 @@
+import { defineCriterion } from "./criterion.ts";
+
+/** Up to which height screws are driven without reaching overhead. */
+export const workHeight = defineCriterion({
+  name: "work-height",
+  quantity: "length",
+  standard: "1400 mm",
+  about: "height over the floor above which screws are better driven on the bench",
+  basis: "common practice: shoulder height of a person of middle size",
+});

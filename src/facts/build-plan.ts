@@ -1,0 +1,180 @@
+import type { Vec3 } from "../geometry/vector.ts";
+import type { Ref } from "../model/ref.ts";
+import { faceNormal } from "./axes.ts";
+import { facingWords } from "./axis-words.ts";
+import { bodies } from "./bodies.ts";
+import { type BuildStep, buildOrder } from "./build-order.ts";
+import { defineFact } from "./fact.ts";
+import { type Lifted, lifted } from "./lifted.ts";
+import { type NutEntry, nutEntries, slotKey } from "./nut-entries.ts";
+import { placements } from "./placements.ts";
+
+/** Nuts of one slot, laid in while its bar is still loose. */
+export interface SlotNuts {
+  readonly bar: string;
+  /** Face and number of the slot, with the way it looks in the frame. */
+  readonly slot: string;
+  readonly nut: string;
+  readonly count: number;
+  /** Both ends close: what closes the second. Empty where an end stays open. */
+  readonly closedBy: readonly string[];
+}
+
+/** Equal screws tightened to one torque. */
+export interface Tightening {
+  readonly screw: string;
+  readonly count: number;
+  /** N·m */
+  readonly torque: number;
+  readonly lock: "none" | "thread-lock" | "washer";
+}
+
+export interface PlannedStep {
+  readonly step: BuildStep;
+  readonly connectors: readonly { readonly name: string; readonly count: number }[];
+  /** Nuts turned in from the face. */
+  readonly dropIn: readonly { readonly name: string; readonly count: number }[];
+  readonly tightens: readonly Tightening[];
+  /** Of the sub-assemblies put in, and of single parts. */
+  readonly lifts: readonly Lifted[];
+  /** Of the lowest screw of what goes on, over the floor, m; none where nothing is screwed. */
+  readonly lowestScrew: number | undefined;
+  /** Panels that the part put in closes into its slot. */
+  readonly closesIn: readonly string[];
+}
+
+/** One piece as it is built: what is laid out first, then its steps. */
+export interface PlannedPiece {
+  /** Of its assembly; "" for the frame. */
+  readonly id: string;
+  readonly from: "group" | "door" | "found" | "together" | "frame";
+  readonly bars: readonly string[];
+  readonly rawEnds: readonly string[];
+  readonly nuts: readonly SlotNuts[];
+  readonly steps: readonly PlannedStep[];
+  /** Between opposite outer corners, over its two longest sides, m. */
+  readonly diagonal: number;
+  readonly parts: readonly string[];
+}
+
+const counted = (names: readonly string[]): readonly { name: string; count: number }[] => {
+  const counts = new Map<string, number>();
+  for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
+  return [...counts].map(([name, count]) => ({ name, count }));
+};
+
+/** Over the two longest of the three sides of the box round some points, m. */
+function diagonalOf(points: readonly Vec3[]): number {
+  if (points.length === 0) return 0;
+  const sizes = ([0, 1, 2] as const).map(
+    (i) => Math.max(...points.map((p) => p[i])) - Math.min(...points.map((p) => p[i])),
+  );
+  const [longest = 0, second = 0] = sizes.sort((a, b) => b - a);
+  return Math.hypot(longest, second);
+}
+
+/** The order of building as it is worked: what to lay out and lay in for each piece, then step by step what goes on. */
+export const buildPlan = defineFact<
+  readonly PlannedPiece[],
+  {
+    order: typeof buildOrder;
+    bodies: typeof bodies;
+    placements: typeof placements;
+    entries: typeof nutEntries;
+    lifted: typeof lifted;
+  }
+>({
+  id: "build-plan",
+  needs: { order: buildOrder, bodies, placements, entries: nutEntries, lifted },
+  compute({ order, bodies: all, placements: placed, entries, lifted: weights }, frame) {
+    const connectors = new Map(placed.connectors.map((one) => [one.ref.id, one]));
+    const screws = new Map(
+      placed.connectors.flatMap((one) => one.screws.map((screw) => [screw.ref.id, { screw, of: one }] as const)),
+    );
+    const entryOf = new Map(entries.map((entry) => [entry.ref.id, entry]));
+    const panels = new Map(frame.panels.map((panel) => [panel.ref.id, panel]));
+    const nutsOf = (bars: ReadonlySet<string>): SlotNuts[] => {
+      const slots = new Map<string, NutEntry[]>();
+      for (const entry of entries) {
+        if (entry.by === "face" || !bars.has(entry.bar)) continue;
+        const key = `${slotKey(entry.bar, entry.face, entry.slot)} ${entry.nut.name}`;
+        slots.set(key, [...(slots.get(key) ?? []), entry]);
+      }
+      return [...slots.values()].flatMap((nuts) => {
+        const [first] = nuts;
+        const body = first && all.get(first.bar);
+        if (!first || !body) return [];
+        const slot = facingWords(`${first.face}${first.slot}`, faceNormal(body.axes, first.face));
+        const closedBy = first.closed?.with.map((part) => part.id) ?? [];
+        return [{ bar: first.bar, slot, nut: first.nut.name, count: nuts.length, closedBy }];
+      });
+    };
+    const tightenings = (refs: readonly Ref<"screw">[]): Tightening[] => {
+      const lines = new Map<string, Tightening>();
+      for (const { id } of refs) {
+        const found = screws.get(id);
+        if (!found) continue;
+        const [torque, lock] = [found.of.choice?.torque ?? found.screw.screw.torque, found.of.choice?.lock ?? "none"];
+        const key = `${found.screw.screw.name} ${torque} ${lock}`;
+        const known = lines.get(key);
+        lines.set(key, { screw: found.screw.screw.name, count: (known?.count ?? 0) + 1, torque, lock });
+      }
+      return [...lines.values()];
+    };
+    const closes = (bar: string, step: BuildStep): string[] =>
+      [...panels.values()].flatMap((panel) => {
+        if (panel.held.kind !== "in-slot") return [];
+        const edges = panel.held.edges.flatMap((edge) => (edge.kind === "bar" ? [edge.bar] : []));
+        const there = (order.placedAt(panel.ref.id) ?? Number.POSITIVE_INFINITY) < step.number;
+        return there && edges.includes(bar) ? [panel.ref.id] : [];
+      });
+    const plannedOf = (step: BuildStep): PlannedStep => {
+      const on = step.connectors.map((one) => connectors.get(one.id)).filter((one) => one !== undefined);
+      const own = on.flatMap((one) => one.screws);
+      const heights = own.map((screw) => screw.drive.point[2] - frame.floor.z);
+      const turned = own.flatMap(({ into }) => {
+        const entry = into.kind === "nut" ? entryOf.get(into.ref.id) : undefined;
+        return entry?.by === "face" ? [entry.nut.name] : [];
+      });
+      const placedHere = new Set(step.places.map((part) => part.id));
+      return {
+        step,
+        connectors: counted(on.map((one) => one.part.name)),
+        dropIn: counted(turned),
+        tightens: tightenings(step.tightens),
+        lifts: step.what === "place" ? weights.filter((one) => isLifted(one, step, placedHere)) : [],
+        lowestScrew: heights.length > 0 ? Math.min(...heights) : undefined,
+        closesIn: [
+          ...new Set(
+            step.places
+              .filter((part) => order.placedAt(part.id) === step.number)
+              .flatMap((part) => closes(part.id, step)),
+          ),
+        ],
+      };
+    };
+    /** A sub-assembly found goes by the name of its first bar, which is a part of its own in its own steps. */
+    const isLifted = (one: Lifted, step: BuildStep, here: ReadonlySet<string>): boolean =>
+      here.has(one.ref.id) && (order.placedAt(one.ref.id) === step.number) === (one.assembly === undefined);
+    return order.assemblies.map((assembly): PlannedPiece => {
+      const steps = order.steps.filter((step) => step.assembly === assembly.id);
+      const single = assembly.items.flatMap(({ part }) => (typeof part === "string" ? [part] : []));
+      const bars = single.filter((part) => all.has(part));
+      const parts = assembly.items.flatMap((item) => item.parts);
+      const ends = bars.flatMap((bar) => {
+        const body = all.get(bar);
+        return body ? [body.bar.ends.from, body.bar.ends.to] : [];
+      });
+      return {
+        id: assembly.id,
+        from: assembly.id === "" ? "frame" : (assembly.sub?.from ?? "together"),
+        bars,
+        rawEnds: ends.filter((end) => end.edge === "raw").map((end) => end.ref.id),
+        nuts: nutsOf(new Set(bars)),
+        steps: steps.map(plannedOf),
+        diagonal: diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),
+        parts,
+      };
+    });
+  },
+});

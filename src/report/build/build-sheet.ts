@@ -1,0 +1,34 @@
+import type { PlannedPiece, SlotNuts } from "../../facts/build-plan.ts";
+import type { Lifted } from "../../facts/lifted.ts";
+import type { UnitSystem } from "../../model/units/unit-system.ts";
+
+/** A mass to lift, and the fewest people who may; undefined where it takes more than there are. */
+export interface Handling extends Lifted {
+  readonly people: number | undefined;
+}
+
+/** One piece of the plan with what the limits in force ask of it. */
+export interface SheetPiece {
+  readonly planned: PlannedPiece;
+  /** Spare nuts, by slot of the plan. */
+  readonly spare: (nuts: SlotNuts) => number;
+  /** kg, as it is lifted; undefined for the frame. */
+  readonly handling: Handling | undefined;
+  /** How far the two diagonals may differ, m. */
+  readonly squareWithin: number;
+}
+
+/** The order of building, for reporters. */
+export interface BuildSheet {
+  readonly file: string;
+  readonly title: string;
+  readonly units: UnitSystem;
+  readonly pieces: readonly SheetPiece[];
+  readonly handlingOf: (lifted: Lifted) => Handling;
+  /** Above this height over the floor a bar is held up before it is screwed, m. */
+  readonly overhead: number;
+  /** Why no order exists, in words. */
+  readonly deadlock: string | undefined;
+  /** Groups that cannot be built as one. */
+  readonly undone: readonly string[];
+}

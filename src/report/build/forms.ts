@@ -1,0 +1,2 @@
+export { buildJson } from "./json.ts";
+export { buildText } from "./text.ts";

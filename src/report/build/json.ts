@@ -1,0 +1,45 @@
+import { safeJson } from "../json/safe-json.ts";
+import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
+import { cautions } from "./step-words.ts";
+
+function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
+  const { planned, handling, squareWithin } = piece;
+  return {
+    id: planned.id,
+    from: planned.from,
+    parts: planned.parts,
+    bars: planned.bars,
+    rawEnds: planned.rawEnds,
+    nuts: planned.nuts.map((nuts) => ({ ...nuts, spare: piece.spare(nuts) })),
+    squareWithin,
+    ...(handling ? { mass: handling.mass, centre: handling.centre, people: handling.people ?? null } : {}),
+    steps: planned.steps.map((step, i) => ({
+      number: step.step.number,
+      what: step.step.what,
+      places: step.step.places,
+      way: step.step.way ?? null,
+      connectors: step.connectors,
+      dropIn: step.dropIn,
+      tightens: step.tightens,
+      lifts: step.lifts.map((one) => ({
+        what: one.what,
+        mass: one.mass,
+        people: sheet.handlingOf(one).people ?? null,
+      })),
+      cautions: cautions(step, i === 0, sheet),
+    })),
+  };
+}
+
+/** The order of building as one JSON document; lengths in m, masses in kg, torques in N·m. */
+export function* buildJson(sheet: BuildSheet): Generator<string> {
+  yield safeJson({
+    formatVersion: "1.0",
+    file: sheet.file,
+    title: sheet.title,
+    deadlock: sheet.deadlock ?? null,
+    undone: sheet.undone,
+    pieces: sheet.pieces.map((piece) => pieceRecord(piece, sheet)),
+  });
+  yield "\n";
+}

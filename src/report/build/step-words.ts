@@ -1,0 +1,59 @@
+import type { PlannedPiece, PlannedStep, Tightening } from "../../facts/build-plan.ts";
+import { showHidden } from "../../model/text/quote.ts";
+import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { count, listed } from "../count.ts";
+import type { BuildSheet, Handling } from "./build-sheet.ts";
+
+type Counted = { readonly name: string; readonly count: number };
+
+export const named = (lines: readonly Counted[]): string =>
+  listed(lines.map(({ name, count: many }) => `${many} × ${showHidden(name)}`));
+
+/** "from above", "moving along +x". */
+export function wayWords(way: PlannedStep["step"]["way"]): string {
+  if (!way) return "";
+  if (way[2] < -0.9) return "from above";
+  if (way[2] > 0.9) return "from below";
+  const axis = way[0] ** 2 > way[1] ** 2 ? 0 : 1;
+  return `moving along ${way[axis] > 0 ? "+" : "-"}${axis === 0 ? "x" : "y"}`;
+}
+
+/** What a piece is called: the author's name, or that of its first bar. */
+export function pieceName(piece: Pick<PlannedPiece, "id" | "from" | "bars">): string {
+  if (piece.from === "group" || piece.from === "door") return `"${showHidden(piece.id)}"`;
+  return `the piece with ${showHidden(piece.bars[0] ?? piece.id)}`;
+}
+
+export function torqueWords(lines: readonly Tightening[], sheet: BuildSheet): string {
+  const lock = { none: "", "thread-lock": ", with thread lock", washer: ", with lock washers" };
+  return listed(
+    lines.map(
+      (line) =>
+        `${line.count} × ${showHidden(line.screw)} to ${formatQuantity(line.torque, "moment", sheet.units)}${lock[line.lock]}`,
+    ),
+  );
+}
+
+export function handlingWords(handling: Handling, sheet: BuildSheet): string {
+  const mass = formatQuantity(handling.mass, "mass", sheet.units);
+  if (handling.people === undefined) return `${mass}: use a hoist`;
+  return `${mass}: ${count(handling.people, "person", "people")}`;
+}
+
+/** Cautions that belong to a step. */
+export function cautions(step: PlannedStep, first: boolean, sheet: BuildSheet): readonly string[] {
+  const lines: string[] = [];
+  if (step.step.what !== "place") return lines;
+  const pieces = step.lifts.filter((one) => one.assembly !== undefined);
+  if (first && pieces.length > 0 && step.connectors.length === 0)
+    lines.push("Hold or clamp both upright until something joins them.");
+  for (const one of pieces) {
+    const handling = sheet.handlingOf(one);
+    if (handling.people !== 1) lines.push(`${showHidden(one.what)}: ${handlingWords(handling, sheet)}.`);
+  }
+  if (step.step.assembly === "" && (step.lowestScrew ?? 0) > sheet.overhead)
+    lines.push("Support it before you screw it; nobody stands under it.");
+  if (step.closesIn.length > 0)
+    lines.push(`Ease ${listed(step.closesIn.map(showHidden))} into the slot; hands out of the closing corner.`);
+  return lines;
+}

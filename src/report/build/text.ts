@@ -1,0 +1,148 @@
+import type { PlannedStep } from "../../facts/build-plan.ts";
+import { showHidden } from "../../model/text/quote.ts";
+import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { count, listed } from "../count.ts";
+import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
+import { cautions, handlingWords, named, pieceName, torqueWords, wayWords } from "./step-words.ts";
+
+/** Names are cut off after so many: the rest are in the JSON. */
+const MOST_CAPS = 8;
+
+/** Where a part of another piece is meant, by the name of that piece. */
+type NameOf = (step: PlannedStep, id: string) => string;
+
+function placeWords(step: PlannedStep, first: boolean, nameOf: NameOf): string {
+  const names = step.step.places.map((part) => nameOf(step, part.id));
+  const way = step.step.assembly === "" ? wayWords(step.step.way) : "";
+  const how = way === "" ? "" : `, ${way}`;
+  const [base = "", ...others] = names;
+  const what =
+    first && others.length > 0
+      ? step.connectors.length > 0
+        ? `Take ${base}; put ${listed(others)} on it${how}`
+        : `Set ${listed(names)} in place${how}`
+      : `Put in ${listed(names)}${how}`;
+  const drop = step.dropIn.length > 0 ? `; turn in ${named(step.dropIn)}` : "";
+  return `${what}${step.connectors.length > 0 ? `: ${named(step.connectors)}, hand-tight` : ""}${drop}.`;
+}
+
+function* stepLines(
+  step: PlannedStep,
+  piece: SheetPiece,
+  first: boolean,
+  sheet: BuildSheet,
+  nameOf: NameOf,
+): Generator<string> {
+  const { what, places } = step.step;
+  const tighten = step.tightens.length > 0 ? `tighten ${torqueWords(step.tightens, sheet)}` : "";
+  switch (what) {
+    case "place":
+      yield placeWords(step, first, nameOf);
+      if (tighten !== "") yield `Before anything covers them, ${tighten}.`;
+      break;
+    case "square":
+      yield `Square it: both diagonals over the outer corners equal within ${formatQuantity(piece.squareWithin, "length", sheet.units)}.`;
+      if (tighten !== "") yield `Then ${tighten}: half all round, look again, then full, from the middle outwards.`;
+      break;
+    case "feet":
+      yield `Screw the feet or casters on while it lies: ${listed(places.map((part) => showHidden(part.id)))}.`;
+      break;
+    case "finish":
+      yield `Push caps on ${listed(
+        places.filter((part) => part.kind === "end").map((part) => showHidden(part.id)),
+        MOST_CAPS,
+      )}.`;
+      break;
+  }
+  yield* cautions(step, first, sheet);
+}
+
+/** Steps that differ by the name of the part alone are told once. */
+function sameWork(a: PlannedStep, b: PlannedStep): boolean {
+  const work = ({ step, connectors, dropIn, tightens, closesIn }: PlannedStep): string =>
+    JSON.stringify([
+      step.what,
+      step.assembly,
+      step.way,
+      connectors,
+      dropIn,
+      tightens,
+      closesIn,
+      step.places.map((p) => p.kind),
+    ]);
+  return a.step.what === "place" && b.step.places.length === 1 && work(a) === work(b);
+}
+
+function merged(steps: readonly PlannedStep[]): readonly (readonly PlannedStep[])[] {
+  const runs: PlannedStep[][] = [];
+  for (const [i, step] of steps.entries()) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (i > 1 && run && last && last.step.places.length === 1 && sameWork(last, step)) run.push(step);
+    else runs.push([step]);
+  }
+  return runs;
+}
+
+/** "leg-4: 1 × nut in A1 (facing +x), 2 in D1 (facing -y); leg-4.foot will close them". */
+function* nutLines(bar: string, piece: SheetPiece): Generator<string> {
+  const own = piece.planned.nuts.filter((nuts) => nuts.bar === bar);
+  for (const nut of new Set(own.map((one) => one.nut))) {
+    const slots = own.filter((one) => one.nut === nut);
+    const places = slots.map((one) => {
+      const spare = piece.spare(one);
+      return `${one.count}${spare > 0 ? ` and ${count(spare, "spare")}` : ""} in ${one.slot}`;
+    });
+    const closing = [...new Set(slots.flatMap((one) => one.closedBy))];
+    const closed = closing.length > 0 ? `; shut by ${listed(closing.map(showHidden))}` : "";
+    yield `     ${showHidden(bar)}: ${showHidden(nut)}, ${listed(places)}${closed}\n`;
+  }
+}
+
+function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameOf: NameOf): Generator<string> {
+  const { planned, handling } = piece;
+  const weight = handling ? `, ${handlingWords(handling, sheet)}` : "";
+  const title = planned.from === "frame" ? "The frame" : `${pieceName(planned)}, flat on a table${weight}`;
+  yield `\n${letter}  ${title.charAt(0).toUpperCase()}${title.slice(1)}\n`;
+  if (planned.bars.length > 0) yield `   Lay out ${listed(planned.bars.map(showHidden))}.\n`;
+  if (planned.rawEnds.length > 0)
+    yield `   Deburr ${listed(planned.rawEnds.map(showHidden))}: gloves and eye protection on.\n`;
+  if (planned.nuts.length > 0) yield "   Lay into the slots, and count them:\n";
+  for (const bar of planned.bars) yield* nutLines(bar, piece);
+  let first = true;
+  for (const run of merged(planned.steps)) {
+    const [step, ...others] = run;
+    if (!step) continue;
+    const numbers = others.length > 0 ? `${step.step.number}–${run.at(-1)?.step.number}` : `${step.step.number}`;
+    const told: PlannedStep =
+      others.length > 0 ? { ...step, step: { ...step.step, places: run.flatMap((one) => one.step.places) } } : step;
+    const lines = [...stepLines(told, piece, first, sheet, nameOf)];
+    first = false;
+    for (const [i, line] of lines.entries()) {
+      const each =
+        i === 0 && others.length > 0
+          ? line.replace("Put in ", "Put in one after the other ").replace(": ", ", each with ")
+          : line;
+      yield `   ${i === 0 ? numbers.padStart(5) : "     "}  ${each}\n`;
+    }
+  }
+}
+
+/** The order of building as it is read out at the bench. */
+export function* buildText(sheet: BuildSheet): Generator<string> {
+  const steps = sheet.pieces.flatMap((piece) => piece.planned.steps);
+  yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)} · ${count(steps.length, "step")}\n`;
+  if (sheet.deadlock !== undefined)
+    yield `\nNo order of building exists: ${showHidden(sheet.deadlock)}. The steps below put these parts in first, as if they could be.\n`;
+  for (const group of sheet.undone)
+    yield `\n"${showHidden(group)}" cannot be built as one: its parts go in one by one.\n`;
+  yield "\nEye protection and gloves while cutting and deburring, no gloves near turning tools. Deburr every cut:\nburrs jam nuts and stand joints off. Safety shoes while lifting.\n";
+  const letters = new Map(sheet.pieces.map(({ planned }, i) => [planned.id, String.fromCharCode(65 + (i % 26))]));
+  const nameOf: NameOf = (step, id) => {
+    const inner = step.lifts.find((one) => one.ref.id === id && one.assembly !== undefined);
+    const letter = inner && letters.get(inner.assembly ?? "");
+    return letter === undefined ? showHidden(id) : `${letter} (${showHidden(inner?.what ?? id)})`;
+  };
+  for (const piece of sheet.pieces) yield* pieceLines(piece, letters.get(piece.planned.id) ?? "", sheet, nameOf);
+  yield "\nCheck the torques again after a day and after moving it. A screening aid: local codes and a competent person decide.\n";
+}

@@ -1,0 +1,30 @@
+import { buildOrder } from "../facts/build-order.ts";
+import { ringWords } from "../facts/ring-words.ts";
+import { frameRef } from "../model/ref.ts";
+import { defineRule } from "./shape/rule.ts";
+
+export const rule = defineRule({
+  id: "build.deadlock",
+  title: "There is an order in which the frame can be built",
+  group: "access and build",
+  level: "hold",
+  basis: ["geometry: an order of taking apart, read backwards", "common practice"],
+  needs: { order: buildOrder },
+  criteria: {},
+  messages: {
+    ring: {
+      text: "no order of building puts {parts:parts} together: {why:word}",
+      advice: "turn the screws of one of them to a face that stays open, or leave one side of the panel free",
+    },
+    group: {
+      text: "{group:part} cannot be built on its own and put in whole",
+      advice: "leave the part out of the group that has to go in last, or drop the group",
+    },
+  },
+  *inspect({ order: { deadlock, undone } }, _, say) {
+    const [first] = deadlock?.ring ?? [];
+    const parts = deadlock?.ring.map((link) => link.part) ?? [];
+    yield say.ring(first?.part ?? frameRef, { parts, why: ringWords(deadlock?.ring ?? []) }, deadlock === undefined);
+    for (const group of undone) yield say.group(group, { group }, false);
+  },
+});

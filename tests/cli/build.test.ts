@@ -1,0 +1,51 @@
+import { execFileSync } from "node:child_process";
+import { describe, expect, it } from "vitest";
+
+function build(...args: readonly string[]): string {
+  return execFileSync(process.execPath, ["--import", "tsx", "src/cli/cli.ts", "build", ...args], { encoding: "utf8" });
+}
+
+interface Piece {
+  readonly id: string;
+  readonly bars: readonly string[];
+  readonly nuts: readonly { readonly bar: string; readonly count: number; readonly spare: number }[];
+  readonly steps: readonly {
+    readonly number: number;
+    readonly what: string;
+    readonly tightens: readonly { count: number }[];
+  }[];
+}
+
+const BENCH = "docs/demo/potting-bench.frame.json";
+
+describe("trysquare build", () => {
+  it("counts as many nuts and screws as the bench has holes in its brackets, in steps numbered through", () => {
+    const { pieces } = JSON.parse(build(BENCH, "--as", "json")) as { readonly pieces: readonly Piece[] };
+    const nuts = pieces.flatMap((piece) => piece.nuts.map((one) => one.count)).reduce((a, b) => a + b, 0);
+    const screws = pieces
+      .flatMap((piece) => piece.steps.flatMap((step) => step.tightens.map((one) => one.count)))
+      .reduce((a, b) => a + b, 0);
+    // Ends: 6 legs at the top, 4 crosses, 3 sides and 4 shelf bars at both ends, 2 uprights at both: 32, two brackets each.
+    expect([nuts, screws]).toEqual([32 * 2 * 2, 32 * 2 * 2]);
+    const numbers = pieces.flatMap((piece) => piece.steps.map((step) => step.number));
+    expect(numbers).toEqual(numbers.map((_, i) => i + 1));
+  });
+
+  it("reads out the steps in an order a person follows", () => {
+    const text = build(BENCH);
+    const places = [
+      "flat on a table",
+      "Lay into the slots, and count them:",
+      "Square it",
+      "Screw the feet or casters on while it lies",
+      "The frame\n",
+      "Hold or clamp both upright",
+      "cross-1, cross-2, cross-3 and cross-4, from above",
+      "Put in top, from above",
+      "Push caps on",
+      "Check the torques again",
+    ].map((words) => text.indexOf(words));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(0);
+  });
+});
