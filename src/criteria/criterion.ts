@@ -1,5 +1,6 @@
 import type { Ref } from "../model/ref.ts";
 import type { Quantity, Si } from "../model/units/quantity.ts";
+import type { Within } from "./range.ts";
 
 /** A named quantity with a standard value: how much is allowed unless house, frame or part say otherwise. */
 export interface Criterion<Q extends Quantity = Quantity> {
@@ -8,6 +9,8 @@ export interface Criterion<Q extends Quantity = Quantity> {
   readonly quantity: Q;
   /** With its unit, "0.5 mm", or a share of the span, "span / 300", or both: "span / 300, at least 1 mm". */
   readonly standard: string;
+  /** Smallest and largest value that a house or frame may set, with their units; left out, anything above zero that is believable. */
+  readonly within?: Within;
   readonly about: string;
   /** Clause of a standard, or "common practice". */
   readonly basis: string;

@@ -5,6 +5,7 @@ export const openEndArea = defineCriterion({
   name: "open-end-area",
   quantity: "area",
   standard: "20 mm²",
+  within: ["1 mm²", "10000 mm²"],
   about: "sawn metal left open at one end; slivers below it are what a fingertip does not catch on",
   basis: "common practice",
 });

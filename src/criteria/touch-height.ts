@@ -5,6 +5,7 @@ export const touchHeight = defineCriterion({
   name: "touch-height",
   quantity: "length",
   standard: "2500 mm",
+  within: ["100 mm", "5000 mm"],
   about: "height over the floor up to which people touch the frame",
   basis: "ISO 13857:2019, 4.2.1: reach upwards where the risk is low",
 });

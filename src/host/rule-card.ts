@@ -7,10 +7,11 @@ export function ruleCard(rule: AnyRule): RuleCard {
   const messages: Record<string, RuleCard["messages"][string]> = {};
   for (const [key, { text, overlap, advice }] of Object.entries(rule.messages))
     messages[key] = { text, ...(overlap !== undefined && { overlap }), ...(advice !== undefined && { advice }) };
-  const criteria = Object.values(rule.criteria).map(({ name, quantity, standard, about, basis }) => ({
+  const criteria = Object.values(rule.criteria).map(({ name, quantity, standard, within, about, basis }) => ({
     name,
     quantity,
     standard,
+    ...(within !== undefined && { within }),
     about,
     basis,
   }));

@@ -1,3 +1,4 @@
+import { type Limited, readLimit } from "../criteria/read-limit.ts";
 import type { HouseFile } from "../model/generated/house-file.generated.ts";
 import type { Problem } from "../model/problem.ts";
 import { nearest } from "../model/text/nearest.ts";
@@ -9,7 +10,7 @@ import type { KnownRule } from "./known-rule.ts";
 
 interface Known {
   readonly rules: readonly string[];
-  readonly criteria: ReadonlyMap<string, Quantity>;
+  readonly criteria: ReadonlyMap<string, Limited>;
 }
 
 /** Quantities whose bare number means the same in every frame. */
@@ -39,14 +40,15 @@ function checkChoices(
     if (!known.rules.includes(rule)) problems.push(unknown(source, pointer, "rule", rule, known.rules));
   }
   for (const [name, setting] of Object.entries(part.criteria ?? {})) {
+    if (setting === undefined) continue;
     const pointer = pointerTo(at, "criteria", name);
-    const quantity = known.criteria.get(name);
-    if (quantity === undefined) {
+    const criterion = known.criteria.get(name);
+    if (criterion === undefined) {
       problems.push(unknown(source, pointer, "criterion", name, known.criteria.keys()));
       continue;
     }
     const value = typeof setting === "object" ? setting.value : setting;
-    if (typeof value === "number" && !UNITLESS.has(quantity)) {
+    if (typeof value === "number" && !UNITLESS.has(criterion.quantity)) {
       problems.push({
         code: "missing-unit",
         weight: "error",
@@ -54,16 +56,25 @@ function checkChoices(
         found: `${value} without a unit`,
         expected: "text with a unit: a house holds for frames in different units",
       });
+      continue;
     }
+    // Text has its own unit, so the frames' units do not matter.
+    const read = readLimit(value, criterion, "mm-N-kg");
+    if ("found" in read)
+      problems.push({
+        code: "unreadable-criterion",
+        weight: "error",
+        place: source.place(pointer),
+        ...read,
+        found: `${name} set to ${read.found}`,
+      });
   }
   return problems;
 }
 
-/** Names in house and concessions files that no rule in force knows, and limits whose unit would depend on the frame. */
+/** Names in house and concessions files that no rule in force knows, and limits that cannot be meant: no such quantity, out of range, or with a unit that would depend on the frame. */
 export function checkNames(house: House, rules: readonly KnownRule[]): readonly Problem[] {
-  const criteria = new Map(
-    rules.flatMap((rule) => rule.criteria.map(({ name, quantity }) => [name, quantity] as const)),
-  );
+  const criteria = new Map(rules.flatMap((rule) => rule.criteria.map((criterion) => [criterion.name, criterion])));
   const known: Known = { rules: rules.map((rule) => rule.id), criteria };
   const problems: Problem[] = [];
   for (const source of house.sources) {

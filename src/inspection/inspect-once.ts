@@ -6,6 +6,7 @@ import type { Ref } from "../model/ref.ts";
 import type { Origins } from "../model/resolve/names.ts";
 import type { Document } from "../model/text/document.ts";
 import { concede } from "./concede.ts";
+import { criteriaProblems } from "./criteria-problems.ts";
 import type { Setting, Watch } from "./finding.ts";
 import { Limits } from "./limits.ts";
 import { inReadingOrder } from "./order.ts";
@@ -13,7 +14,7 @@ import { placing } from "./placing.ts";
 import type { Failure, Finding, Margin, Report, Tally, Undecided, Verdict } from "./report.ts";
 import { runRule } from "./run-rule.ts";
 import { type StockBytes, stockInForce } from "./stock-in-force.ts";
-import { strangeCriteria, unansweredQuestions } from "./unanswered.ts";
+import { unansweredQuestions } from "./unanswered.ts";
 import { whereabouts } from "./whereabouts.ts";
 
 export interface Inspection {
@@ -117,7 +118,7 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
   const place = placing(document, origins, frame);
   problems.push(...unansweredQuestions(frame, place));
   problems.push(
-    ...strangeCriteria(
+    ...criteriaProblems(
       frame,
       house.rules,
       (pointer) => document.place(pointer),
@@ -137,20 +138,6 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     ...(margins ? { margins } : {}),
   };
   const ran = runAll(frame, house, limits, setting, inspection.ruleStarts);
-  for (const bad of limits.bad) {
-    problems.push({
-      code: "unreadable-criterion",
-      weight: "error",
-      place:
-        bad.where === "house"
-          ? document.place("")
-          : document.place(bad.part ? origins.originOf(bad.part).pointer : `/criteria/${bad.name}`),
-      found: `${bad.found} for criterion ${bad.name}${bad.where === "house" ? " in the house file" : ""}`,
-      expected: bad.expected,
-    });
-  }
-  if (limits.bad.length > 0) return { report: unread(file, reading, problems) };
-
   const conceded = concede(inReadingOrder(ran.findings), house, frame.units);
   const undecided: Undecided[] = [...ran.undecided].map(([why, entry]) => ({
     why,

@@ -143,6 +143,8 @@ export interface RuleCard {
     readonly name: string;
     readonly quantity: Quantity;
     readonly standard: string;
+    /** Smallest and largest value that may be set, as the criterion writes them. */
+    readonly within?: readonly [string, string];
     readonly about: string;
     readonly basis: string;
   }[];

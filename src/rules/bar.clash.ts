@@ -8,6 +8,7 @@ const clashDepth = defineCriterion({
   name: "clash-depth",
   quantity: "length",
   standard: "0.1 mm",
+  within: ["0 mm", "1 mm"],
   about: "how far two parts may run into each other on paper before they count as sharing room",
   basis: "common practice: finer than a saw cut",
 });

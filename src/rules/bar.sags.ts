@@ -13,6 +13,7 @@ const sag = defineCriterion({
   name: "sag",
   quantity: "length",
   standard: "span / 300, at least 1 mm",
+  within: ["0.1 mm", "100 mm"],
   about: "how far a bar may bend between the points that hold it; an overhang counts with twice its length",
   basis: "common practice for benches and shelves; below 1 mm bars are no straighter",
 });

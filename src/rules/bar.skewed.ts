@@ -8,6 +8,7 @@ const slotSkew = defineCriterion({
   name: "slot-skew",
   quantity: "angle",
   standard: "1°",
+  within: ["0.05°", "10°"],
   about: "angle by which joined bars may be out of square, or turned against each other's slots",
   basis: "common practice: a bracket's legs follow no more",
 });

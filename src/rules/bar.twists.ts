@@ -11,6 +11,7 @@ const twist = defineCriterion({
   name: "twist",
   quantity: "angle",
   standard: "1°",
+  within: ["0.05°", "10°"],
   about: "how far a bar may wind up along its length under its loads",
   basis: "common practice: what the eye sees along an edge",
 });

@@ -9,6 +9,7 @@ const holeWall = defineCriterion({
   name: "hole-wall",
   quantity: "length",
   standard: "1 mm",
+  within: ["0.1 mm", "20 mm"],
   about: "metal left between two holes or screws that cross inside a bar",
   basis: "common practice: a drill wanders about half a millimetre each way",
 });

@@ -10,6 +10,7 @@ const brakes = defineCriterion({
   name: "braked-casters",
   quantity: "count",
   standard: "2",
+  within: ["1", "8"],
   about: "casters with a brake in use that a rolling frame needs where something moves it",
   basis: "common practice: about a single brake it still turns",
 });

@@ -8,6 +8,7 @@ const drawn = defineCriterion({
   name: "foot-gap",
   quantity: "length",
   standard: "1 mm",
+  within: ["0.1 mm", "20 mm"],
   about: "how far the height a foot is set to may differ from where its bar is drawn",
   basis: "common practice: about what a foot is turned by when the frame is levelled",
 });

@@ -12,6 +12,7 @@ const rolling = defineCriterion({
   name: "rolling-factor",
   quantity: "ratio",
   standard: "1.5",
+  within: ["1", "5"],
   about: "by how much more than its share at rest a caster must bear: thresholds, and wheels that hang in the air",
   basis: "common practice: half as much again for rolling over joints",
 });

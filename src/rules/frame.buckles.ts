@@ -13,6 +13,7 @@ const critical = defineCriterion({
   name: "critical-factor",
   quantity: "ratio",
   standard: "3",
+  within: ["1", "20"],
   about: "by which factor the loads of a strength combination may grow before the whole frame buckles, at least",
   basis: "EN 1993-1-1:2005 and EN 1999-1-1:2007, 5.2.1: below 3 it no longer does to scale up the sway moments",
 });

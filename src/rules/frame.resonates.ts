@@ -12,6 +12,7 @@ const low = defineCriterion({
   name: "resonance-low",
   quantity: "ratio",
   standard: "0.7",
+  within: ["0.1", "1"],
   about: "how near from below a natural frequency may come to what equipment shakes with, as a share of it",
   basis: "common practice: undamped, at 0.7 it moves about as far as a steady force of that size would move it",
 });
@@ -20,6 +21,7 @@ const high = defineCriterion({
   name: "resonance-high",
   quantity: "ratio",
   standard: "1.4",
+  within: ["1", "5"],
   about: "how near from above a natural frequency may come to what equipment shakes with, as a multiple of it",
   basis: "common practice: undamped, at 1.4 it moves about twice as far as a steady force of that size would move it",
 });

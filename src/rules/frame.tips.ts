@@ -12,6 +12,7 @@ const tilt = defineCriterion({
   name: "tip-tilt",
   quantity: "angle",
   standard: "10°",
+  within: ["1°", "45°"],
   about: "tilt in any direction at which the frame must still stand, laden or empty, its doors in any position",
   basis: "IEC 61010-1 7.4, IEC 60601-1 9.4 in transport, IEC 62368-1: stability at 10°",
 });
@@ -19,6 +20,7 @@ const push = defineCriterion({
   name: "tip-push",
   quantity: "force",
   standard: "250 N",
+  within: ["10 N", "5 kN"],
   about:
     "sideways push that must not tip the frame; a light frame only has to bear the share of its weight in tip-push-share",
   basis: "IEC 62368-1 ed. 3: 13 % of the weight, at most 250 N",
@@ -27,6 +29,7 @@ const share = defineCriterion({
   name: "tip-push-share",
   quantity: "ratio",
   standard: "0.13",
+  within: ["0.01", "1"],
   about: "sideways push that must not tip the frame, as a share of its weight; no more than tip-push",
   basis: "IEC 62368-1 ed. 3: 13 % of the weight, at most 250 N",
 });
@@ -34,6 +37,7 @@ const reach = defineCriterion({
   name: "tip-push-height",
   quantity: "length",
   standard: "1500 mm",
+  within: ["100 mm", "2500 mm"],
   about: "height over the floor at which the frame is pushed; a lower frame at its top",
   basis: "IEC 62368-1 ed. 3",
 });

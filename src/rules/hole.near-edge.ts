@@ -11,6 +11,7 @@ const nutToEnd = defineCriterion({
   name: "nut-to-end",
   quantity: "ratio",
   standard: "1.5",
+  within: ["0.5", "10"],
   about: "distance of a nut's screw from the cut end, in slot openings: nearer, the lips spread on one side only",
   basis: "common practice",
 });
@@ -19,6 +20,7 @@ const holeToEdge = defineCriterion({
   name: "hole-to-edge",
   quantity: "ratio",
   standard: "1.2",
+  within: ["0.5", "10"],
   about: "distance of a hole's middle from an edge or cut end, in hole diameters",
   basis: "EN 1999-1-1:2007, Table 8.2: least edge distance 1.2 d0 (from memory)",
 });

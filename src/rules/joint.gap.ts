@@ -8,6 +8,7 @@ const jointGap = defineCriterion({
   name: "joint-gap",
   quantity: "length",
   standard: "0.5 mm",
+  within: ["0.05 mm", "5 mm"],
   about: "gap between a cut end and the face it is fastened to",
   basis: "common practice: tolerance of an ordinary saw cut",
 });

@@ -1,6 +1,7 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { loaded } from "../facts/loaded.ts";
@@ -15,6 +16,7 @@ const hungUtilisation = defineCriterion({
   name: "hung-utilisation",
   quantity: "ratio",
   standard: "0.6",
+  within: UTILISATION,
   about: "share of their trusted slip load that fasteners may bear of a weight for good",
   basis: "common practice: a standing load on friction keeps a reserve",
 });

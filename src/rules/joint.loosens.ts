@@ -1,6 +1,7 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { response } from "../facts/response.ts";
 import { reversedViews, reversing } from "../facts/reversing.ts";
@@ -14,6 +15,7 @@ const looseningUtilisation = defineCriterion({
   name: "loosening-utilisation",
   quantity: "ratio",
   standard: "0.5",
+  within: UTILISATION,
   about: "largest share of the trusted slip load that may come and go in a joint without a lock",
   basis: "common practice: screws work loose where the joint slips to and fro",
 });

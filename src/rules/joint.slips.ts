@@ -1,6 +1,7 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { response } from "../facts/response.ts";
@@ -14,6 +15,7 @@ const slipUtilisation = defineCriterion({
   name: "slip-utilisation",
   quantity: "ratio",
   standard: "1",
+  within: UTILISATION,
   about: "largest share of the trusted slip load that the worst screw of a joint may bear",
   basis: "common practice: screening formula of our own (docs/method/joints)",
 });

@@ -1,5 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { directionWords, runsAlong } from "../facts/axis-words.ts";
 import type { Clamp } from "../facts/clamping.ts";
 import { governing } from "../facts/governing.ts";
@@ -18,6 +19,7 @@ const turnUtilisation = defineCriterion({
   name: "turn-utilisation",
   quantity: "ratio",
   standard: "0.8",
+  within: UTILISATION,
   about: "largest share of the friction under a lone screw's head that a turn may use",
   basis: "common practice",
 });
@@ -25,6 +27,7 @@ const knock = defineCriterion({
   name: "knock",
   quantity: "force",
   standard: "50 N",
+  within: ["5 N", "1 kN"],
   about: "accidental push on the face of a bar, at its middle or at its free end",
   basis: "common practice: an elbow or a tray in passing",
 });

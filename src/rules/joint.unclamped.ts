@@ -1,4 +1,5 @@
 import { defineCriterion } from "../criteria/criterion.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { governing } from "../facts/governing.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { response } from "../facts/response.ts";
@@ -11,6 +12,7 @@ const clampUtilisation = defineCriterion({
   name: "clamp-utilisation",
   quantity: "ratio",
   standard: "0.9",
+  within: UTILISATION,
   about: "largest share of its usual preload with which a screw may be pulled off the face it clamps",
   basis:
     "95 of 100 screws tightened by torque keep 0.76 of the usual preload, and 0.8 of a pull comes off the clamp (EN 1993-1-8:2005, 3.9.2)",

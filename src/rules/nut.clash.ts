@@ -11,6 +11,7 @@ const nutSpacing = defineCriterion({
   name: "nut-spacing",
   quantity: "length",
   standard: "0 mm",
+  within: ["0 mm", "50 mm"],
   about: "free length of slot between two nuts, or a nut and an end fastener",
   basis: "geometry: two parts cannot fill one stretch of slot",
 });

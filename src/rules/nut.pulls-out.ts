@@ -1,4 +1,5 @@
 import { defineCriterion } from "../criteria/criterion.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { bodies } from "../facts/bodies.ts";
 import { governing } from "../facts/governing.ts";
 import { jointForces } from "../facts/joint-forces.ts";
@@ -14,6 +15,7 @@ const lipUtilisation = defineCriterion({
   name: "lip-utilisation",
   quantity: "ratio",
   standard: "1",
+  within: UTILISATION,
   about: "largest share of the lips' rating with which loads may pull a nut against them",
   basis: "common practice: the rating of stock has its partial factor in it",
 });

@@ -11,6 +11,7 @@ const panelEngagement = defineCriterion({
   name: "panel-engagement",
   quantity: "length",
   standard: "3 mm",
+  within: ["0.5 mm", "50 mm"],
   about: "how much of a panel's edge must stay in its slot",
   basis: "common practice; more where a panel may be kicked",
 });
@@ -19,6 +20,7 @@ const panelRoom = defineCriterion({
   name: "panel-room",
   quantity: "length",
   standard: "0.5 mm",
+  within: ["0.05 mm", "20 mm"],
   about: "room a panel needs between the floors of its slots when it has grown most",
   basis: "common practice",
 });
@@ -27,6 +29,7 @@ const slotClearance = defineCriterion({
   name: "slot-clearance",
   quantity: "length",
   standard: "0.2 mm",
+  within: ["0.05 mm", "5 mm"],
   about: "how much wider than the sheet a slot without a gasket must be",
   basis: "common practice: what sheets vary in thickness",
 });
@@ -35,6 +38,7 @@ const panelOffset = defineCriterion({
   name: "panel-offset",
   quantity: "length",
   standard: "1 mm",
+  within: ["0.1 mm", "10 mm"],
   about: "how far a slot may lie out of the plane of the panel in it",
   basis: "common practice: what a gasket takes up",
 });
@@ -43,6 +47,7 @@ const slotTurn = defineCriterion({
   name: "slot-turn",
   quantity: "angle",
   standard: "2 deg",
+  within: ["0.1°", "15°"],
   about: "by how much a slot may look past the panel in it",
   basis: "common practice",
 });

@@ -8,6 +8,7 @@ const panelPlay = defineCriterion({
   name: "panel-play",
   quantity: "length",
   standard: "0.5 mm",
+  within: ["0.05 mm", "5 mm"],
   about: "play across its thickness that a panel may have in a slot without a gasket",
   basis: "common practice",
 });

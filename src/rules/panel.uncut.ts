@@ -7,6 +7,7 @@ const notchRoom = defineCriterion({
   name: "notch-room",
   quantity: "length",
   standard: "0.5 mm",
+  within: ["0.05 mm", "20 mm"],
   about: "room between a notch of a panel and what it is cut for, the panel pushed up to it",
   basis: "common practice",
 });

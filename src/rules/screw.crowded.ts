@@ -8,6 +8,7 @@ const keyClearance = defineCriterion({
   name: "key-clearance",
   quantity: "length",
   standard: "0.5 mm",
+  within: ["0.05 mm", "20 mm"],
   about: "free length between the tool on one screw and the head of the next, or between two heads",
   basis: "common practice",
 });

@@ -8,6 +8,7 @@ const tipClearance = defineCriterion({
   name: "tip-clearance",
   quantity: "length",
   standard: "0.5 mm",
+  within: ["0.05 mm", "10 mm"],
   about: "room between the tip of a screw and the slot floor",
   basis: "common practice: a screw that bottoms feels tight and clamps nothing",
 });
@@ -16,6 +17,7 @@ const nutThread = defineCriterion({
   name: "nut-thread",
   quantity: "ratio",
   standard: "0.9",
+  within: ["0.3", "2"],
   about: "share of the nut's thread that the screw must reach",
   basis: "common practice",
 });

@@ -1,4 +1,5 @@
 import { defineCriterion } from "../criteria/criterion.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { torqueLimit } from "../facts/torque-limit.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
@@ -7,6 +8,7 @@ const torqueUtilisation = defineCriterion({
   name: "torque-utilisation",
   quantity: "ratio",
   standard: "1",
+  within: UTILISATION,
   about: "largest share a screw may be tightened to of the torque at which something gives",
   basis: "common practice",
 });

@@ -12,6 +12,7 @@ const offSlot = defineCriterion({
   name: "off-slot",
   quantity: "length",
   standard: `${SLOT_PLAY * 1000} mm`,
+  within: ["0.05 mm", "5 mm"],
   about: "how far a screw may lie beside the line of its slot",
   basis: "geometry: play of the screw in the slot opening",
 });

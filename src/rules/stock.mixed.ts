@@ -10,6 +10,7 @@ const slotSizes = defineCriterion({
   name: "slot-sizes",
   quantity: "count",
   standard: "1",
+  within: ["1", "10"],
   about: "how many slot sizes a frame may mix: each brings nuts and connectors of its own",
   basis: "common practice: nuts of one size do for all",
 });
@@ -18,6 +19,7 @@ const keySizes = defineCriterion({
   name: "key-sizes",
   quantity: "count",
   standard: "3",
+  within: ["1", "20"],
   about: "how many sizes of key a frame may need",
   basis: "common practice: a key changed often is a key mislaid",
 });

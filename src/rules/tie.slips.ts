@@ -1,6 +1,7 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
+import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { governing } from "../facts/governing.ts";
 import { response } from "../facts/response.ts";
 import { tieShear } from "../facts/tie-shear.ts";
@@ -14,6 +15,7 @@ const tieUtilisation = defineCriterion({
   name: "tie-utilisation",
   quantity: "ratio",
   standard: "1",
+  within: UTILISATION,
   about: "largest share of its trusted slip load that a tie between two bars may bear",
   basis: "common practice",
 });

@@ -118,6 +118,19 @@ describe("names in a house", () => {
     expect(problemsOf({ criteria: { sag: 3 } }).map(({ code }) => code)).toEqual(["missing-unit"]);
     expect(problemsOf({ criteria: { sag: "3 mm" } })).toEqual([]);
   });
+
+  it.each(["1 kg", "span / 0", "span / -5", "-1 mm", "1e99 m"])("must give limits that can be meant: not %s", (sag) => {
+    const [problem, ...others] = problemsOf({
+      criteria: { sag: { value: sag, basis: "b" } },
+      areas: [{ frames: ["*"], criteria: { sag } }],
+    });
+    expect(problem).toMatchObject({
+      code: "unreadable-criterion",
+      place: { file: "h.json", pointer: "/criteria/sag" },
+    });
+    expect(problem?.found).toContain(`"${sag}"`);
+    expect(others.map(({ place }) => place.pointer)).toEqual(["/areas/0/criteria/sag"]);
+  });
 });
 
 describe("a house or concessions file that is none", () => {

@@ -72,6 +72,25 @@ it("limits: part before frame before house before standard", () => {
   expect(limitOf(file, set)).toEqual([0.004, "part"]);
 });
 
+it.each([
+  ["1 kg", 'depth set to "1 kg", which is a mass'],
+  ["span / 300", 'depth set to "span / 300", but it has no span'],
+  [-1, "depth set to -1"],
+])("limits: what frame or part cannot mean refuses the frame at its place: %s", (depth, found) => {
+  const file = tee();
+  file.criteria = { depth };
+  barOf(file, "rail").criteria = { depth: { value: depth, basis: "b" } };
+  const { verdict, problems, failures } = inspect(file, house([measures]));
+  expect([verdict, failures]).toEqual(["unread", []]);
+  const rail = file.bars.findIndex(({ id }) => id === "rail");
+  expect(problems.map((one) => [one.place.pointer, one.found])).toEqual(
+    [
+      ["/criteria/depth", found],
+      [`/bars/${rail}/criteria/depth`, found],
+    ].sort(),
+  );
+});
+
 it("sentences: names six parts and counts the rest; a missing value is a fault of the rule", () => {
   const parts = Array.from({ length: 8 }, (_, i) => ref("bar", `b${i}`));
   expect(fill("{all:parts}", { all: parts }, "mm-N-kg").text).toBe("b0, b1, b2, b3, b4, b5 and 2 more");

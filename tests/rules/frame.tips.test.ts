@@ -18,6 +18,10 @@ function weighted(x: number, y: number, z: number, depth = 600): FrameFile {
   return file;
 }
 
+function ton(file: FrameFile): void {
+  for (const block of file.masses ?? []) Object.assign(block, { mass: 1000 });
+}
+
 function standing(file: FrameFile): Stability & { kind: "stands" } {
   const found = factOf(tipping, frameFrom(file));
   if (found.kind !== "stands") throw new Error(found.why);
@@ -144,24 +148,27 @@ describe("tipping", () => {
         finds: [],
       },
       {
-        // A million kilograms push back 1e6 g 0.3 / 0.82 N: 250 N are nothing; a push of 0.35 W is 0.957 of it, 0.38 W 1.04.
+        // A ton and the table's own 252 N push back (1e3 g + 252 N) 0.3 / 0.82; a push of 0.35 W is 0.957 of it, 0.38 W 1.04.
         title: "a push a little below what tips it",
         edit: (file) => {
-          file.criteria = { "tip-push": "1e9 N", "tip-push-share": 0.35 };
+          ton(file);
+          file.criteria = { "tip-push": "5 kN", "tip-push-share": 0.35 };
         },
         finds: [],
       },
       {
         title: "a push a little above what tips it",
         edit: (file) => {
-          file.criteria = { "tip-push": "1e9 N", "tip-push-share": 0.38 };
+          ton(file);
+          file.criteria = { "tip-push": "5 kN", "tip-push-share": 0.38 };
         },
-        finds: [{ at: "frame", key: "push", measured: (1e6 * GRAVITY * 0.3) / 0.82, within: 1e-4 }],
+        finds: [{ at: "frame", key: "push", measured: ((1e3 * GRAVITY + 252) * 0.3) / 0.82, within: 1e-3 }],
       },
       {
         title: "that push at half the height",
         edit: (file) => {
-          file.criteria = { "tip-push": "1e9 N", "tip-push-share": 0.38, "tip-push-height": 400 };
+          ton(file);
+          file.criteria = { "tip-push": "5 kN", "tip-push-share": 0.38, "tip-push-height": 400 };
         },
         finds: [],
       },

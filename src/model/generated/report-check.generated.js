@@ -218,26 +218,65 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
                                         var valid5 = true;
                                       }
                                       if (valid5) {
-                                        if (data11.about !== void 0) {
+                                        if (data11.within !== void 0) {
+                                          let data15 = data11.within;
                                           const _errs31 = errors;
-                                          if (typeof data11.about !== "string") {
-                                            validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/about", schemaPath: "#/properties/criteria/items/properties/about/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
-                                            return false;
+                                          if (errors === _errs31) {
+                                            if (Array.isArray(data15)) {
+                                              if (data15.length > 2) {
+                                                validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" }];
+                                                return false;
+                                              } else {
+                                                if (data15.length < 2) {
+                                                  validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" }];
+                                                  return false;
+                                                } else {
+                                                  var valid6 = true;
+                                                  const len2 = data15.length;
+                                                  for (let i2 = 0; i2 < len2; i2++) {
+                                                    const _errs33 = errors;
+                                                    if (typeof data15[i2] !== "string") {
+                                                      validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/within/" + i2, schemaPath: "#/properties/criteria/items/properties/within/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                      return false;
+                                                    }
+                                                    var valid6 = _errs33 === errors;
+                                                    if (!valid6) {
+                                                      break;
+                                                    }
+                                                  }
+                                                }
+                                              }
+                                            } else {
+                                              validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                              return false;
+                                            }
                                           }
                                           var valid5 = _errs31 === errors;
                                         } else {
                                           var valid5 = true;
                                         }
                                         if (valid5) {
-                                          if (data11.basis !== void 0) {
-                                            const _errs33 = errors;
-                                            if (typeof data11.basis !== "string") {
-                                              validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/basis", schemaPath: "#/properties/criteria/items/properties/basis/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                          if (data11.about !== void 0) {
+                                            const _errs35 = errors;
+                                            if (typeof data11.about !== "string") {
+                                              validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/about", schemaPath: "#/properties/criteria/items/properties/about/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                               return false;
                                             }
-                                            var valid5 = _errs33 === errors;
+                                            var valid5 = _errs35 === errors;
                                           } else {
                                             var valid5 = true;
+                                          }
+                                          if (valid5) {
+                                            if (data11.basis !== void 0) {
+                                              const _errs37 = errors;
+                                              if (typeof data11.basis !== "string") {
+                                                validate53.errors = [{ instancePath: instancePath + "/criteria/" + i1 + "/basis", schemaPath: "#/properties/criteria/items/properties/basis/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                return false;
+                                              }
+                                              var valid5 = _errs37 === errors;
+                                            } else {
+                                              var valid5 = true;
+                                            }
                                           }
                                         }
                                       }

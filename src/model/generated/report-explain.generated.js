@@ -306,54 +306,97 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
                 errors++;
               }
             }
+            if (data11.within !== void 0) {
+              let data15 = data11.within;
+              if (Array.isArray(data15)) {
+                if (data15.length > 2) {
+                  const err25 = { instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                  if (vErrors === null) {
+                    vErrors = [err25];
+                  } else {
+                    vErrors.push(err25);
+                  }
+                  errors++;
+                }
+                if (data15.length < 2) {
+                  const err26 = { instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (vErrors === null) {
+                    vErrors = [err26];
+                  } else {
+                    vErrors.push(err26);
+                  }
+                  errors++;
+                }
+                const len2 = data15.length;
+                for (let i2 = 0; i2 < len2; i2++) {
+                  if (typeof data15[i2] !== "string") {
+                    const err27 = { instancePath: instancePath + "/criteria/" + i1 + "/within/" + i2, schemaPath: "#/properties/criteria/items/properties/within/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err27];
+                    } else {
+                      vErrors.push(err27);
+                    }
+                    errors++;
+                  }
+                }
+              } else {
+                const err28 = { instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                if (vErrors === null) {
+                  vErrors = [err28];
+                } else {
+                  vErrors.push(err28);
+                }
+                errors++;
+              }
+            }
             if (data11.about !== void 0) {
               if (typeof data11.about !== "string") {
-                const err25 = { instancePath: instancePath + "/criteria/" + i1 + "/about", schemaPath: "#/properties/criteria/items/properties/about/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err29 = { instancePath: instancePath + "/criteria/" + i1 + "/about", schemaPath: "#/properties/criteria/items/properties/about/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err25];
+                  vErrors = [err29];
                 } else {
-                  vErrors.push(err25);
+                  vErrors.push(err29);
                 }
                 errors++;
               }
             }
             if (data11.basis !== void 0) {
               if (typeof data11.basis !== "string") {
-                const err26 = { instancePath: instancePath + "/criteria/" + i1 + "/basis", schemaPath: "#/properties/criteria/items/properties/basis/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err30 = { instancePath: instancePath + "/criteria/" + i1 + "/basis", schemaPath: "#/properties/criteria/items/properties/basis/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err26];
+                  vErrors = [err30];
                 } else {
-                  vErrors.push(err26);
+                  vErrors.push(err30);
                 }
                 errors++;
               }
             }
           } else {
-            const err27 = { instancePath: instancePath + "/criteria/" + i1, schemaPath: "#/properties/criteria/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err31 = { instancePath: instancePath + "/criteria/" + i1, schemaPath: "#/properties/criteria/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err27];
+              vErrors = [err31];
             } else {
-              vErrors.push(err27);
+              vErrors.push(err31);
             }
             errors++;
           }
         }
       } else {
-        const err28 = { instancePath: instancePath + "/criteria", schemaPath: "#/properties/criteria/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err32 = { instancePath: instancePath + "/criteria", schemaPath: "#/properties/criteria/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err28];
+          vErrors = [err32];
         } else {
-          vErrors.push(err28);
+          vErrors.push(err32);
         }
         errors++;
       }
     }
   } else {
-    const err29 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err33 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err29];
+      vErrors = [err33];
     } else {
-      vErrors.push(err29);
+      vErrors.push(err33);
     }
     errors++;
   }
@@ -3966,54 +4009,97 @@ function validate115(data, { instancePath = "", parentData, parentDataProperty, 
                 errors++;
               }
             }
+            if (data11.within !== void 0) {
+              let data15 = data11.within;
+              if (Array.isArray(data15)) {
+                if (data15.length > 2) {
+                  const err25 = { instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/maxItems", keyword: "maxItems", params: { limit: 2 }, message: "must NOT have more than 2 items" };
+                  if (vErrors === null) {
+                    vErrors = [err25];
+                  } else {
+                    vErrors.push(err25);
+                  }
+                  errors++;
+                }
+                if (data15.length < 2) {
+                  const err26 = { instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/minItems", keyword: "minItems", params: { limit: 2 }, message: "must NOT have fewer than 2 items" };
+                  if (vErrors === null) {
+                    vErrors = [err26];
+                  } else {
+                    vErrors.push(err26);
+                  }
+                  errors++;
+                }
+                const len2 = data15.length;
+                for (let i2 = 0; i2 < len2; i2++) {
+                  if (typeof data15[i2] !== "string") {
+                    const err27 = { instancePath: instancePath + "/criteria/" + i1 + "/within/" + i2, schemaPath: "#/properties/criteria/items/properties/within/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err27];
+                    } else {
+                      vErrors.push(err27);
+                    }
+                    errors++;
+                  }
+                }
+              } else {
+                const err28 = { instancePath: instancePath + "/criteria/" + i1 + "/within", schemaPath: "#/properties/criteria/items/properties/within/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                if (vErrors === null) {
+                  vErrors = [err28];
+                } else {
+                  vErrors.push(err28);
+                }
+                errors++;
+              }
+            }
             if (data11.about !== void 0) {
               if (typeof data11.about !== "string") {
-                const err25 = { instancePath: instancePath + "/criteria/" + i1 + "/about", schemaPath: "#/properties/criteria/items/properties/about/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err29 = { instancePath: instancePath + "/criteria/" + i1 + "/about", schemaPath: "#/properties/criteria/items/properties/about/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err25];
+                  vErrors = [err29];
                 } else {
-                  vErrors.push(err25);
+                  vErrors.push(err29);
                 }
                 errors++;
               }
             }
             if (data11.basis !== void 0) {
               if (typeof data11.basis !== "string") {
-                const err26 = { instancePath: instancePath + "/criteria/" + i1 + "/basis", schemaPath: "#/properties/criteria/items/properties/basis/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err30 = { instancePath: instancePath + "/criteria/" + i1 + "/basis", schemaPath: "#/properties/criteria/items/properties/basis/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err26];
+                  vErrors = [err30];
                 } else {
-                  vErrors.push(err26);
+                  vErrors.push(err30);
                 }
                 errors++;
               }
             }
           } else {
-            const err27 = { instancePath: instancePath + "/criteria/" + i1, schemaPath: "#/properties/criteria/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err31 = { instancePath: instancePath + "/criteria/" + i1, schemaPath: "#/properties/criteria/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err27];
+              vErrors = [err31];
             } else {
-              vErrors.push(err27);
+              vErrors.push(err31);
             }
             errors++;
           }
         }
       } else {
-        const err28 = { instancePath: instancePath + "/criteria", schemaPath: "#/properties/criteria/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err32 = { instancePath: instancePath + "/criteria", schemaPath: "#/properties/criteria/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err28];
+          vErrors = [err32];
         } else {
-          vErrors.push(err28);
+          vErrors.push(err32);
         }
         errors++;
       }
     }
   } else {
-    const err29 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err33 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err29];
+      vErrors = [err33];
     } else {
-      vErrors.push(err29);
+      vErrors.push(err33);
     }
     errors++;
   }

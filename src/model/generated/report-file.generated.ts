@@ -76,6 +76,11 @@ criteria: {
 name: string
 quantity: string
 standard: string
+/**
+ * @minItems 2
+ * @maxItems 2
+ */
+within?: [string, string]
 about: string
 basis: string
 }[]

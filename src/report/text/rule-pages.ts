@@ -34,9 +34,12 @@ export function* rulePage(page: Page, card: RuleCard): Generator<string> {
   yield paragraph(page, card.title);
   yield "\n";
   for (const basis of card.basis) yield paragraph(page, `basis: ${basis}`);
-  for (const { name, standard, about, basis } of card.criteria) {
+  for (const { name, standard, within, about, basis } of card.criteria) {
     yield "\n";
-    yield paragraph(page, `criterion ${name}: ${standard}`);
+    yield paragraph(
+      page,
+      `criterion ${name}: ${standard}${within ? ` (may be set from ${within[0]} to ${within[1]})` : ""}`,
+    );
     yield paragraph(page, `${about}; ${basis}`, 2);
   }
   for (const { text, overlap, advice } of Object.values(card.messages)) {

@@ -1,0 +1,54 @@
+import type { Criterion } from "../criteria/criterion.ts";
+import { readLimit } from "../criteria/read-limit.ts";
+import type { Frame } from "../model/frame.ts";
+import type { Place, Problem } from "../model/problem.ts";
+import type { Ref } from "../model/ref.ts";
+import { nearest } from "../model/text/nearest.ts";
+import { pointerTo } from "../model/text/pointer.ts";
+import type { AnyRule } from "../rules/shape/rule.ts";
+
+/** Criteria that a frame or one of its parts sets and no rule in force knows, or sets to what they cannot be. */
+export function criteriaProblems(
+  frame: Frame,
+  rules: readonly AnyRule[],
+  place: (pointer: string) => Place,
+  pointerOf: (at: Ref) => string,
+): readonly Problem[] {
+  const known = new Map<string, Criterion>();
+  for (const rule of rules) for (const criterion of Object.values(rule.criteria)) known.set(criterion.name, criterion);
+  const holders = [
+    { criteria: frame.criteria, pointer: "" },
+    ...[...frame.bars, ...frame.panels].map((part) => ({ criteria: part.criteria, pointer: pointerOf(part.ref) })),
+  ];
+  const problems = new Map<string, Problem>();
+  for (const { criteria, pointer } of holders) {
+    for (const [name, { value }] of criteria) {
+      const at = pointerTo(`${pointer}/criteria`, name);
+      const criterion = known.get(name);
+      // Copies of a part stand where it stands: what is wrong there is said once.
+      if (problems.has(at)) continue;
+      if (criterion === undefined) {
+        const close = nearest(name, [...known.keys()]);
+        problems.set(at, {
+          code: "unknown-criterion",
+          weight: "error",
+          place: place(at),
+          found: `criterion "${name}"`,
+          expected: "a criterion of a rule in force; `trysquare rules` lists them",
+          ...(close ? { mend: `did you mean "${close}"?` } : {}),
+        });
+        continue;
+      }
+      const read = readLimit(value, criterion, frame.units);
+      if ("found" in read)
+        problems.set(at, {
+          code: "unreadable-criterion",
+          weight: "error",
+          place: place(at),
+          ...read,
+          found: `${name} set to ${read.found}`,
+        });
+    }
+  }
+  return [...problems.values()];
+}
