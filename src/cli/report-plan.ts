@@ -1,4 +1,5 @@
 import { Option } from "commander";
+import { fileName } from "./file-name.ts";
 import { Unusable } from "./unusable.ts";
 
 const FORMATS = ["text", "json", "sarif"] as const;
@@ -42,7 +43,9 @@ export function reportPlan(): ReportPlan {
     planned.push({ as: word });
   });
   const to = new Option("--to <file>", "put the report named just before into this file");
-  to.argParser((file) => {
+  const named = fileName("--to");
+  to.argParser((written) => {
+    const file = named(written);
     const last = planned.pop() ?? { as: "text" };
     if (last.to !== undefined) throw new Unusable(`--to ${file} has no --as of its own in front`);
     planned.push({ ...last, to: file });

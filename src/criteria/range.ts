@@ -19,7 +19,7 @@ const BELIEVED: Readonly<Partial<Record<Quantity, string>>> = {
   count: "1000",
 };
 
-function valueOf(text: string, quantity: Quantity): number {
+function endOf(text: string, quantity: Quantity): number {
   const read = readQuantity(text, quantity, "mm-N-kg");
   if ("si" in read) return read.si;
   throw new Error(`the range of a criterion holds ${read.found}, expected ${read.expected}`);
@@ -30,7 +30,7 @@ function valueOf(text: string, quantity: Quantity): number {
  * @throws Error where the criterion writes an end that is no such quantity
  */
 export function rangeOf(quantity: Quantity, within?: Within): Range {
-  if (within !== undefined) return { least: valueOf(within[0], quantity), most: valueOf(within[1], quantity) };
+  if (within !== undefined) return { least: endOf(within[0], quantity), most: endOf(within[1], quantity) };
   const most = BELIEVED[quantity];
-  return most === undefined ? {} : { most: valueOf(most, quantity) };
+  return most === undefined ? {} : { most: endOf(most, quantity) };
 }

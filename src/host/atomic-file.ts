@@ -65,6 +65,9 @@ export function atomicFile(path: string): Sink {
       draft = { handle: await open(beside, "wx", target.mode ?? NEW_FILE_MODE), path: beside, target };
     } catch (error) {
       markFinished(beside);
+      const folder = dirname(target.path);
+      if (codeOf(error) === "ENOENT")
+        throw new Undelivered(name, `the folder ${relative(".", folder) || folder} does not exist`);
       throw error;
     }
     return draft;

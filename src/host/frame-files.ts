@@ -11,7 +11,7 @@ export interface FrameFile {
 export interface Expanded {
   /** In the order of their names, each once. */
   readonly files: readonly FrameFile[];
-  /** Arguments that match no file. */
+  /** Arguments that match no file, in words. */
   readonly unmatched: readonly string[];
 }
 
@@ -38,13 +38,19 @@ async function glob(pattern: string, folder: string): Promise<readonly string[]>
   return (await fastGlob(pattern, options)).map((found) => resolve(folder, found));
 }
 
-async function expand(argument: string): Promise<readonly string[]> {
+/** The files of an argument, or why there are none. */
+async function expand(argument: string): Promise<readonly string[] | string> {
+  if (argument.trim() === "") return `no file is called "${argument}"`;
   const kind = await kindOf(argument);
   if (kind === "file") return [resolve(argument)];
-  if (kind === "folder") return glob(IN_A_FOLDER, argument);
+  if (kind === "folder") {
+    const found = await glob(IN_A_FOLDER, argument);
+    return found.length > 0 ? found : `there is no *.frame.json in the folder ${argument}`;
+  }
   // Where the separator is a backslash it cannot also escape; elsewhere it may.
   const pattern = sep === "/" ? argument : argument.split(sep).join("/");
-  return GLOB_CHARACTERS.test(argument) ? glob(pattern, ".") : [];
+  const found = GLOB_CHARACTERS.test(argument) ? await glob(pattern, ".") : [];
+  return found.length > 0 ? found : `no file matches ${argument}`;
 }
 
 /** Files, folders (all *.frame.json in them) and glob patterns as a list of files; patterns do not follow links. */
@@ -53,8 +59,8 @@ export async function frameFiles(args: readonly string[]): Promise<Expanded> {
   const unmatched: string[] = [];
   for (const argument of args) {
     const paths = await expand(argument);
-    if (paths.length === 0) unmatched.push(argument);
-    for (const path of paths) byName.set(nameOf(path), { path, name: nameOf(path) });
+    if (typeof paths === "string") unmatched.push(paths);
+    else for (const path of paths) byName.set(nameOf(path), { path, name: nameOf(path) });
   }
   const files = [...byName.values()].sort((a, b) => compareText(a.name, b.name));
   return { files, unmatched };

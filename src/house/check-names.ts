@@ -5,6 +5,7 @@ import { nearest } from "../model/text/nearest.ts";
 import { pointerTo } from "../model/text/pointer.ts";
 import { quote } from "../model/text/quote.ts";
 import type { Quantity } from "../model/units/quantity.ts";
+import { faultOfPattern } from "./frame-pattern.ts";
 import type { House, HouseSource } from "./house.ts";
 import type { KnownRule } from "./known-rule.ts";
 
@@ -80,6 +81,18 @@ export function checkNames(house: House, rules: readonly KnownRule[]): readonly 
   for (const source of house.sources) {
     for (const problem of checkChoices(source, "", source.file, known)) problems.push(problem);
     for (const [i, area] of (source.file.areas ?? []).entries()) {
+      for (const [j, pattern] of area.frames.entries()) {
+        const fault = faultOfPattern(pattern);
+        if (fault === undefined) continue;
+        problems.push({
+          code: "unreadable-pattern",
+          weight: "error",
+          place: source.place(`/areas/${i}/frames/${j}`),
+          found: `the pattern "${quote(pattern)}": ${fault}`,
+          expected:
+            "a path relative to the house file, in which * and ? stand for characters of a name and ** for folders",
+        });
+      }
       for (const problem of checkChoices(source, `/areas/${i}`, area, known)) problems.push(problem);
     }
     for (const { concession } of source.conceded?.concessions ?? []) {

@@ -48,3 +48,13 @@ export function fitsPattern(path: string, pattern: string): boolean {
   const clean = pattern.startsWith("./") ? pattern.slice(2) : pattern;
   return fitsFolders(path.split("/"), clean.split("/"));
 }
+
+/** Why a pattern can fit no frame, or means something else than it does elsewhere; undefined when it is sound. */
+export function faultOfPattern(pattern: string): string | undefined {
+  if (pattern.trim() === "") return "it is empty";
+  if (/[[\]{}]/.test(pattern)) return "brackets and braces choose nothing here";
+  if (pattern.includes("\\")) return "folders are told apart by /";
+  if (/^\/|^[A-Za-z]:/.test(pattern)) return "it is no relative path";
+  if (pattern.split("/").some((name) => name.includes("**") && name !== "**")) return "** stands alone between /";
+  return pattern.endsWith("/") ? "it names a folder and no file: add **" : undefined;
+}

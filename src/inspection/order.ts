@@ -6,7 +6,8 @@ const gravity: Readonly<Record<Level, number>> = { note: 1, hold: 2, reject: 3 }
 
 function weight(finding: Finding): number {
   // Levels first, then how far beyond the limit; a conceded finding goes last.
-  const excess = Math.min(finding.measure?.utilisation ?? 1, 1e6) / 1e6;
+  // Rounded, so that joints alike stand as in the file and not as the last digit of a calculation has it.
+  const excess = Math.min(Number((finding.measure?.utilisation ?? 1).toPrecision(9)), 1e6) / 1e6;
   return (finding.conceded ? 0 : gravity[finding.level]) + Math.min(excess, 0.999);
 }
 

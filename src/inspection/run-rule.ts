@@ -83,7 +83,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       const message = rule.messages[judgement.key];
       const { measured, limit } = judgement.m;
       if (!message?.measures || !Number.isFinite(measured))
-        throw new Error(`${rule.id} measured ${String(measured)} for "${judgement.key}"`);
+        throw new Error(`it measured ${String(measured)} for "${judgement.key}"`);
       const sense = message.sense ?? "at most";
       const { watch } = setting;
       if (watch && watch.rule === rule.id && watch.key === judgement.key && watch.at === judgement.at.id) {
@@ -113,7 +113,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       return;
     }
     default:
-      throw new Error(`${rule.id} yielded no judgement`);
+      throw new Error("it yielded no judgement");
   }
 }
 
@@ -152,7 +152,7 @@ export function runRule(
     const known = knownOf(rule.needs, frame);
     const say = sayFor(rule.messages);
     for (const judgement of rule.inspect(known as never, givenFor(rule, limits) as never, say as never)) {
-      if (!isJudgement(judgement)) throw new Error(`${rule.id} yielded something that is no judgement`);
+      if (!isJudgement(judgement)) throw new Error("it yielded something that is no judgement");
       at = judgement.at;
       count(setting, rule, strict, judgement, into);
     }

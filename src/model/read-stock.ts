@@ -12,6 +12,10 @@ function isStockFile(value: unknown): value is StockFile {
   return check(value);
 }
 
+function isFrame(value: unknown): boolean {
+  return typeof value === "object" && value !== null && "bars" in value && Array.isArray(value.bars);
+}
+
 /** Reads one stock file as far as its form; its parts are resolved together with those of the other files. Never throws. */
 export function readStockFile(
   file: string,
@@ -21,6 +25,23 @@ export function readStockFile(
   if (!document) return { problems };
   const { value } = document;
   if (isStockFile(value)) return { source: { value, place: (pointer) => document.place(pointer) }, problems };
+  if (isFrame(value)) {
+    const place = document.keyPlace("/bars");
+    const mend = 'name a stock file; a frame names its own under "stock"';
+    return {
+      problems: [
+        ...problems,
+        {
+          code: "wrong-file",
+          weight: "error",
+          place,
+          found: "a frame file, with bars",
+          expected: "a stock file",
+          mend,
+        },
+      ],
+    };
+  }
   explain(value);
   return {
     problems: [...problems, ...capped(document, explainErrors(explain.errors ?? [], document, schema))],

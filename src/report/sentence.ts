@@ -1,6 +1,6 @@
 import type { Finding, Measure } from "../inspection/report.ts";
 import type { Quantity } from "../model/units/quantity.ts";
-import { percent } from "./count.ts";
+import { shareOfLimit } from "./count.ts";
 
 /** Of these a share says nothing that the two numbers do not say better. */
 const NO_SHARE: ReadonlySet<Quantity> = new Set<Quantity>(["angle", "count", "ratio", "temperature"]);
@@ -14,10 +14,13 @@ export function overlaps({ text, measure }: Finding): boolean {
 /** "; 4.9 mm allowed (165 %)", with the measured value in front where the sentence has not said it. */
 function amount(text: string, measure: Measure): string {
   const { measured, limit } = measure.shown;
-  const said = text.includes(measured) ? "" : `${measured}, `;
+  const none = measure.quantity === "count" && measure.measured === 0 && text.includes("none");
+  const said = none || text.includes(measured) ? "" : `${measured}, `;
   const bound = measure.sense === "at most" ? "allowed" : "needed";
   const share =
-    measure.utilisation === undefined || NO_SHARE.has(measure.quantity) ? "" : ` (${percent(measure.utilisation)})`;
+    measure.utilisation === undefined || NO_SHARE.has(measure.quantity)
+      ? ""
+      : ` (${shareOfLimit(measure.utilisation, measure.sense)})`;
   return `; ${said}${limit} ${bound}${share}`;
 }
 

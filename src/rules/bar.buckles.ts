@@ -27,7 +27,7 @@ export const rule = defineRule({
   criteria: { factor: memberFactor },
   messages: {
     buckles: {
-      text: "pressed by {compression:force} over a buckling length of {length:length} and bent, it bears {use:ratio} times what it can",
+      text: "pressed by {compression:force} over a buckling length of {length:length} and bent, it would have to bear {use:ratio} times what it can",
       advice: "hold it sideways half way, take a stiffer profile, or lighten its load",
       measures: "ratio",
     },

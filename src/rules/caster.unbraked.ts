@@ -30,6 +30,11 @@ const moving = defineFact<string | undefined>({
   },
 });
 
+function brakeWords(braked: number): string {
+  if (braked < 2) return `${braked === 0 ? "none" : "one"} of its casters has its brake set`;
+  return `${braked} of its casters have their brakes set`;
+}
+
 export const rule = defineRule({
   id: "caster.unbraked",
   title: "A frame on wheels stays where it is put",
@@ -40,7 +45,7 @@ export const rule = defineRule({
   criteria: { brakes },
   messages: {
     rolls: {
-      text: "stands on casters and {mover:word} can roll it away; {braked:count} of its casters have their brake set",
+      text: "stands on casters and {mover:word} can roll it away; {braked:word}",
       advice: 'take at least two casters with brakes and give them "brake": true',
       measures: "count",
       sense: "at least",
@@ -53,7 +58,7 @@ export const rule = defineRule({
     else if (mover === undefined) yield notApplicable(frameRef, "nothing moves it");
     else {
       const braked = si(rolling.filter((foot) => foot.brake).length, "count");
-      yield say.rolls(frameRef, { mover, braked }, { measured: braked, limit: least });
+      yield say.rolls(frameRef, { mover, braked: brakeWords(braked) }, { measured: braked, limit: least });
     }
   },
 });

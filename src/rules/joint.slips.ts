@@ -17,7 +17,7 @@ const slipUtilisation = defineCriterion({
   standard: "1",
   within: UTILISATION,
   about: "largest share of the trusted slip load that the worst screw of a joint may bear",
-  basis: "common practice: screening formula of our own (docs/method/joints)",
+  basis: "common practice: screening formula of trysquare (docs/method/joints)",
 });
 
 export const rule = defineRule({

@@ -33,7 +33,7 @@ export const rule = defineRule({
   criteria: { allowed: tieUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     slips: {
-      text: "the two bars push along each other with {shear:force} at each tie, and slide",
+      text: "the two bars slide on each other: {shear:force} at each tie",
       advice: "tie the bars at shorter distances, or take one taller bar",
       measures: "force",
     },

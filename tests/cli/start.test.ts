@@ -100,6 +100,7 @@ describe("trysquare start", () => {
     ["a kind it does not draw", ["desk"], "bench, guard, cart, rack"],
     ["a length too short", ["bench", "--length", "100"], "has a length from"],
     ["a length beyond reason", ["rack", "--length", "1e9"], "has a length from"],
+    ["a length beyond every number", ["bench", "--length", "1e400"], 'found "1e400", which is beyond every number'],
     ["a decimal comma", ["bench", "--length", "1,5 m"], 'write "1.5 m"'],
     ["a profile of the other units", ["bench", "--profile", "1.5x1.5-5/16"], "--units in-lbf-lb"],
     ["a double profile", ["bench", "--profile", "40x80-8"], "single profiles"],

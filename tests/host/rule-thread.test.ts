@@ -127,7 +127,7 @@ describe("a module that holds no proper rules", () => {
     [
       "never finishes loading",
       () => ({ path: folder.write("hangs.mjs", "for (;;) {}"), name: "hangs.mjs" }),
-      "did not come to an end",
+      "mjs cannot be loaded: it did not come to an end",
     ],
     [
       "is not there",

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { fitsPattern } from "../../src/house/frame-pattern.ts";
+import { faultOfPattern, fitsPattern } from "../../src/house/frame-pattern.ts";
 
 it.each([
   ["a.frame.json", "*.frame.json", true],
@@ -25,4 +25,15 @@ it("takes no longer for a pattern made to backtrack", () => {
   expect(fitsPattern(path, `${"a*".repeat(500)}b`)).toBe(false);
   expect(fitsPattern("a/".repeat(500), `${"**/a/".repeat(300)}b`)).toBe(false);
   expect(performance.now() - begun).toBeLessThan(2000);
+});
+
+it.each(["", "[", "a[bc].json", "{a,b}/*", "/abs/*", "C:/x/*", "a\\\\b", "a**/b", "guards/"])(
+  "is refused: %j",
+  (pattern) => {
+    expect(faultOfPattern(pattern)).toBeDefined();
+  },
+);
+
+it.each(["*", "**", "guards/**", "./a/*.frame.json", "**/a?.frame.json", "../b/*"])("is sound: %s", (pattern) => {
+  expect(faultOfPattern(pattern)).toBeUndefined();
 });

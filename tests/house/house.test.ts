@@ -114,6 +114,13 @@ describe("names in a house", () => {
     ]);
   });
 
+  it("must give areas by patterns that can fit a frame", () => {
+    const problems = problemsOf({ areas: [{ frames: ["ok/**", "["], strictness: {} }] });
+    expect(problems.map(({ code, place }) => [code, place.pointer])).toEqual([
+      ["unreadable-pattern", "/areas/0/frames/1"],
+    ]);
+  });
+
   it("must give limits with a unit: frames of one house may be in different units", () => {
     expect(problemsOf({ criteria: { sag: 3 } }).map(({ code }) => code)).toEqual(["missing-unit"]);
     expect(problemsOf({ criteria: { sag: "3 mm" } })).toEqual([]);
@@ -138,6 +145,8 @@ describe("a house or concessions file that is none", () => {
     ["another format", { format: 2 }, "/format"],
     ["an unknown key", { format: 1, ruels: [] }, "/ruels"],
     ["an unknown strictness", { format: 1, strictness: { "bar.sags": "loud" } }, "/strictness/bar.sags"],
+    ["nothing", "null", ""],
+    ["a list", "[]", ""],
     ["a torn text", '{"format": 1,', ""],
   ])("is refused with its place: %s", (_, value, pointer) => {
     const read = readHouse("h.json", bytes(value));

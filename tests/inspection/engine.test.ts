@@ -168,3 +168,18 @@ it.each([
   expect(report.failures.map((failure) => failure.rule)).toEqual(["acme:x.bad"]);
   expect(report.findings.map((found) => found.rule)).toEqual(["load.none"]);
 });
+
+it("a rule in plain JavaScript that leaves out what a message needs is told which message", () => {
+  const lacking = (run: (say: { deep: (...args: unknown[]) => unknown }) => unknown): AnyRule => ({
+    ...measures,
+    inspect: function* (_: never, __: never, say: never) {
+      yield run(say) as never;
+    },
+  });
+  const message = (rule: AnyRule) => inspect(tee(), house([rule])).failures[0]?.message;
+  const at = ref("bar", "rail");
+  expect(message(lacking((say) => say.deep(at)))).toContain("say.deep lacks its values");
+  expect(message(lacking((say) => say.deep(at, {})))).toContain("say.deep lacks what was measured");
+  expect(message(lacking((say) => say.deep()))).toContain("say.deep lacks the part");
+  expect(message(lacking(() => 3))).toBe("it yielded something that is no judgement");
+});

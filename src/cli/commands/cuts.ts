@@ -4,6 +4,7 @@ import { sameFile } from "../../host/same-file.ts";
 import { readQuantity } from "../../model/units/read-quantity.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
+import { fileName } from "../file-name.ts";
 import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
 
@@ -26,7 +27,7 @@ export function registerCuts(program: Command, context: Context): void {
     .argument("<file>", "a frame file")
     .addOption(new Option("--as <form>", "form of the list").choices(FORMS).default("text"))
     .option("--kerf <width>", "width of the saw cut, a number in the frame's unit or with its own", "3.5 mm")
-    .option("--to <file>", "put the list into this file")
+    .option("--to <file>", "put the list into this file", fileName("--to"))
     .action(async (path: string, options: CutsOptions) => {
       const [{ openFrame }, { cutSheetOf }] = await Promise.all([
         import("../../host/open-frame.ts"),

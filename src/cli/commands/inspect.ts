@@ -43,12 +43,13 @@ export function registerInspect(program: Command, context: Context): void {
   command.action(async (args: readonly string[], options: InspectOptions) => {
     const planned = plan.reports();
     const { files, unmatched } = await frameFiles(args);
-    if (unmatched.length > 0) throw new Unusable(`no file matches ${unmatched.join(", ")}`);
+    if (unmatched.length > 0) throw new Unusable(unmatched.join("\n"));
     const { house } = options;
     await refuseInputs(planned, house === undefined ? files : [...files, { path: house, name: house }]);
     const outlets: Outlet[] = [];
     for (const { as, to } of planned) {
-      const coloured = to === undefined && wantsColour(options.colour, context.terminal);
+      // FORCE_COLOR speaks of standard output: a file is the same on every machine unless its reader asked for colour.
+      const coloured = to === undefined ? wantsColour(options.colour, context.terminal) : options.colour === "always";
       const width = to === undefined ? widthOf(context.terminal) : MOST_COLUMNS;
       const reporter = await reporterFor(as, { version: context.version, width, coloured, faults: [] });
       outlets.push({ reporter, sink: to === undefined ? context.stdout : atomicFile(to) });

@@ -6,6 +6,7 @@ import { sameFile } from "../../host/same-file.ts";
 import { nearest } from "../../model/text/nearest.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import type { Context } from "../context.ts";
+import { fileName } from "../file-name.ts";
 import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
 
@@ -30,7 +31,7 @@ export function registerSection(program: Command, context: Context): void {
     .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
     .addOption(new Option("--units <unit>", "units of the text").choices(["mm", "in"]).default("mm"))
     .option("--stock <file>", "look into this stock file first")
-    .option("--picture <file>", "draw the section into this SVG file")
+    .option("--picture <file>", "draw the section into this SVG file", fileName("--picture"))
     .action(async (name: string, { as, units, picture, stock: extra }: SectionOptions) => {
       const [{ stockInForce }, { sectionOf }, forms] = await Promise.all([
         import("../../inspection/stock-in-force.ts"),

@@ -7,6 +7,7 @@ import { Undelivered } from "../../host/sink.ts";
 import type { Context } from "../context.ts";
 import { CURE_TRIALS, trials } from "../cure-trials.ts";
 import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
+import { fileName } from "../file-name.ts";
 import { Unusable } from "../unusable.ts";
 
 interface SheetOptions {
@@ -25,7 +26,7 @@ export function registerSheet(program: Command, context: Context): void {
       "Inspects one frame and writes its inspection sheet: one HTML file that needs no network, with the frame drawn, every finding pinned to its place with its numbers and cures, the margins of what was met, and a record to sign. Exits like inspect.",
     )
     .argument("<file>", "a frame file")
-    .option("--to <file>", "put the sheet into this file instead of standard output")
+    .option("--to <file>", "put the sheet into this file instead of standard output", fileName("--to"))
     .addOption(new Option("--gate <level>", "level from which the run fails").choices(GATES).default("hold"))
     .option("--cures <count>", "changed frames to try in search of cures", trials, CURE_TRIALS)
     .option("--house <file>", "use this house file, and trust the rules it lists")

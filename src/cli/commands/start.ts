@@ -3,6 +3,7 @@ import { atomicFile } from "../../host/atomic-file.ts";
 import { sameFile } from "../../host/same-file.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import type { Context } from "../context.ts";
+import { fileName } from "../file-name.ts";
 import { Unusable } from "../unusable.ts";
 
 const UNIT_SYSTEMS: readonly UnitSystem[] = ["mm-N-kg", "in-lbf-lb"];
@@ -30,7 +31,7 @@ export function registerStart(program: Command, context: Context): void {
     .option("--height <size>", "along z, from the floor")
     .option("--profile <name>", "a single profile of the built-in stock")
     .addOption(new Option("--units <system>", "what bare numbers mean").choices(UNIT_SYSTEMS).default("mm-N-kg"))
-    .option("--to <file>", "put the frame into this new file")
+    .option("--to <file>", "put the frame into this new file", fileName("--to"))
     .action(async (word: string, options: StartOptions) => {
       const [{ isKindName, KINDS }, { wishOf }, { frameText }] = await Promise.all([
         import("../start/kinds.ts"),

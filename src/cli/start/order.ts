@@ -29,7 +29,7 @@ function sized(word: string, side: keyof Ranges, units: UnitSystem): number {
   const plain = Number(word);
   const read = readQuantity(word.trim() !== "" && Number.isFinite(plain) ? plain : word, "length", units);
   if (!("si" in read))
-    throw new Unusable(`--${side} ${word}: expected ${read.expected}${read.mend ? `; ${read.mend}` : ""}`);
+    throw new Unusable(`--${side}: found ${read.found}; expected ${read.expected}${read.mend ? `; ${read.mend}` : ""}`);
   const unit = unitOf("length", bareUnit("length", units));
   return tidy(read.si / (unit === undefined ? 1 : toSi(1, unit)));
 }

@@ -1,10 +1,10 @@
 import { Worker } from "node:worker_threads";
 import type { FromThread, ToThread } from "./protocol.ts";
 
-/** How a request to the thread came out; `rule` is the team's rule that was running when it broke off. */
+/** How a request to the thread came out; `rule` is the team's rule that was running when it broke off, `module` the module that was being loaded. */
 export type Answer =
   | { readonly kind: "answered"; readonly message: FromThread }
-  | { readonly kind: "broken"; readonly why: string; readonly rule?: string };
+  | { readonly kind: "broken"; readonly why: string; readonly rule?: string; readonly module?: string };
 
 export interface Conversation {
   ask(order: ToThread): Promise<Answer>;
@@ -21,6 +21,7 @@ export function converse(entry: URL, budget: number): Conversation {
   let died: string | undefined;
   let settle: ((answer: Answer) => void) | undefined;
   let rule: string | undefined;
+  let module: string | undefined;
   let clock: NodeJS.Timeout | undefined;
 
   const answer = (given: Answer): void => {
@@ -30,7 +31,12 @@ export function converse(entry: URL, budget: number): Conversation {
   };
   const brokenOff = (why: string): void => {
     died ??= why;
-    answer({ kind: "broken", why, ...(rule === undefined ? {} : { rule }) });
+    answer({
+      kind: "broken",
+      why,
+      ...(rule === undefined ? {} : { rule }),
+      ...(module === undefined ? {} : { module }),
+    });
   };
   const wind = (): void => {
     clearTimeout(clock);
@@ -43,7 +49,8 @@ export function converse(entry: URL, budget: number): Conversation {
     if (message.kind === "rule") {
       rule = message.rule;
       wind();
-    } else answer({ kind: "answered", message });
+    } else if (message.kind === "module") module = message.module;
+    else answer({ kind: "answered", message });
   });
   worker.on("error", (error) => brokenOff(error instanceof Error ? error.message : String(error)));
   worker.on("exit", () => brokenOff("it ended the thread it ran in"));
@@ -51,6 +58,7 @@ export function converse(entry: URL, budget: number): Conversation {
     ask(order) {
       return new Promise((resolve) => {
         rule = undefined;
+        module = undefined;
         if (died !== undefined) return resolve({ kind: "broken", why: died });
         settle = resolve;
         // Built-in rules may take as long as a large frame needs: only loading and the team's rules are timed.

@@ -65,11 +65,16 @@ async function rulesOf({ path, name }: ModuleToLoad): Promise<readonly AnyRule[]
 
 /**
  * The rules of a team in the order of its modules. Runs the modules' code.
+ * @param starts called before each module, so that one that never ends can be named
  * @throws RulesUnusable for a module or rule that is not what it should be, or an id that stands twice
  */
-export async function loadRules(modules: readonly ModuleToLoad[]): Promise<readonly AnyRule[]> {
+export async function loadRules(
+  modules: readonly ModuleToLoad[],
+  starts?: (module: string) => void,
+): Promise<readonly AnyRule[]> {
   const byId = new Map<string, AnyRule>();
   for (const module of modules) {
+    starts?.(module.name);
     for (const rule of await rulesOf(module)) {
       const known = byId.get(rule.id);
       if (known !== undefined && known !== rule) throw new RulesUnusable(`two rules have the id ${rule.id}`);

@@ -22,6 +22,8 @@ export interface ModuleToLoad {
 }
 
 export type FromThread =
+  /** A module of the team is about to be imported, by name. */
+  | { readonly kind: "module"; readonly module: string }
   | { readonly kind: "loaded"; readonly cards: readonly RuleCard[] }
   | { readonly kind: "unusable"; readonly why: string }
   /** A rule of the team is about to run. */

@@ -31,7 +31,10 @@ async function start(
   const answer = await talk.ask({ kind: "load", modules });
   if (answer.kind === "answered" && answer.message.kind === "loaded") return { talk, cards: answer.message.cards };
   await talk.end();
-  if (answer.kind === "broken") throw new RulesUnusable(`the team's rules cannot be loaded: ${answer.why}`);
+  if (answer.kind === "broken") {
+    const what = answer.module === undefined ? "the team's rules" : `the rule module ${answer.module}`;
+    throw new RulesUnusable(`${what} cannot be loaded: ${answer.why}`);
+  }
   throw new RulesUnusable(
     answer.message.kind === "unusable" ? answer.message.why : "the team's rules cannot be loaded",
   );

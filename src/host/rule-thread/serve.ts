@@ -50,7 +50,7 @@ export function serveRules(engine: Engine, port: MessagePort): void {
 
   port.on("message", (order: ToThread) => {
     if (order.kind === "inspect") return inspect(order);
-    loadRules(order.modules).then(
+    loadRules(order.modules, (module) => say({ kind: "module", module })).then(
       (rules) => {
         team = rules;
         say({ kind: "loaded", cards: [...engine.rules, ...team].map(ruleCard) });

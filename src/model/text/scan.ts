@@ -75,7 +75,7 @@ export function scan(text: string, lines: Lines): Scan {
 
   const enter = (list: boolean): void => {
     if (open.depth() >= NESTING_DEPTH) {
-      const mend = "the rest of the file was not read";
+      const mend = "take levels away; the file was read up to here";
       tellToken("nested-too-deep", `at most ${NESTING_DEPTH} levels of objects and lists`, mend);
       stopped = true;
       return;

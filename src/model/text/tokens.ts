@@ -150,7 +150,7 @@ function skipComment(text: string, at: number, tell: Tell): number | undefined {
   if (!block && !text.startsWith("//", at) && text[at] !== "#") return undefined;
   const close = block ? text.indexOf("*/", at + 2) : -1;
   const end = block ? (close < 0 ? text.length : close + 2) : findFrom(LINE_END, text, at);
-  const mend = 'remove it; remarks belong in a "note" or a "description"';
+  const mend = 'remove it, or keep it as text under a key that holds remarks (a frame has "notes")';
   tell("comment", at, end, `the comment ${quote(text.slice(at, end))}`, "JSON, which has no comments", mend);
   return end;
 }

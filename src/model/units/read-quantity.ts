@@ -129,6 +129,8 @@ export function readQuantity<Q extends Quantity>(raw: number | string, quantity:
   }
   const written = split(text);
   if (written === undefined) return { found: `"${quote(text)}"`, expected: expectedText(quantity, system) };
+  if (!Number.isFinite(written.number))
+    return { found: `"${quote(text)}", which is beyond every number`, expected: expectedText(quantity, system) };
   const unit = unitOf(quantity, written.unit);
   if (unit === undefined) return unknownUnit(written, text, quantity, system);
   return checked(toSi(written.number, unit), `"${text}"`, quantity, system);

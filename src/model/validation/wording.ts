@@ -68,17 +68,21 @@ function unknownKey(one: Case): Words {
   );
 }
 
+function keysFound({ value }: Case, key: string): string {
+  return Object.keys(isNode(value) ? value : {}).length === 0 ? "an empty object" : `an object without "${quote(key)}"`;
+}
+
 function missingKey(one: Case): Words {
   const key = String(one.error.params.missingProperty);
   const property = one.nodes.map((node) => member(node.properties, key)).find(isNode);
+  if (property !== undefined && Object.hasOwn(property, "const"))
+    return words("missing-key", keysFound(one, key), `the key "${quote(key)}": ${oneOf([property.const])}`);
   const about =
     property &&
     sameValueNodes(one.root, [property])
       .map(ownWords)
       .find((text) => text !== undefined);
-  const present = Object.keys(isNode(one.value) ? one.value : {});
-  const found = present.length === 0 ? "an empty object" : `an object without "${quote(key)}"`;
-  return words("missing-key", found, `the key "${quote(key)}"${about === undefined ? "" : `: ${about}`}`);
+  return words("missing-key", keysFound(one, key), `the key "${quote(key)}"${about === undefined ? "" : `: ${about}`}`);
 }
 
 function wrongKey(one: Case): Words {
@@ -154,6 +158,12 @@ function bounded(one: Case, low: string, high: string): string {
   return `${BOUNDS[one.error.keyword] ?? "within"} ${one.error.params.limit}`;
 }
 
+/** What a whole file holds, in the words of its schema up to the first stop: "one frame of T-slotted aluminium bars". */
+function wholeWords(one: Case): string {
+  const [short = "what the format asks for"] = (schemaWords(one) ?? "").split(/, format \d/);
+  return short === "" ? "what the format asks for" : short;
+}
+
 /** What was found and expected, in our own words. */
 export function inWords(one: Case): Words {
   const { error, value, node } = one;
@@ -175,6 +185,8 @@ export function inWords(one: Case): Words {
     case "discriminator":
       return tagged(one);
     case "type":
+      if (one.pointer === "" && error.params.type === "object")
+        return words("wrong-type", found, `one object { … } that holds ${wholeWords(one)}`);
       return words("wrong-type", found, `${typeWords(error.params.type)}${also}`);
     case "enum":
     case "const": {

@@ -1,5 +1,5 @@
 import type { Report, Tally } from "../../inspection/report.ts";
-import { count, listed, percent } from "../count.ts";
+import { count, listed, shareOfLimit } from "../count.ts";
 import { CAUTION } from "../words.ts";
 import { type Page, paragraph } from "./page.ts";
 
@@ -27,7 +27,7 @@ function closestOf(tallies: readonly Tally[]): string | undefined {
   }
   if (closest === undefined) return undefined;
   const { rule, near } = closest;
-  return `Closest to its limit: ${rule} on ${near.at.id}, ${near.measured}, ${near.limit} ${near.sense === "at most" ? "allowed" : "needed"} (${percent(near.utilisation)})`;
+  return `Closest to its limit: ${rule} on ${near.at.id}, ${near.measured}, ${near.limit} ${near.sense === "at most" ? "allowed" : "needed"} (${shareOfLimit(near.utilisation, near.sense)})`;
 }
 
 /** What was looked at and how it came out, also when all is well; then what was assumed; then the caution. */

@@ -1,5 +1,7 @@
 import type { Finding } from "../../inspection/report.ts";
+import { comparePlaces } from "../../model/problem.ts";
 import { listed } from "../count.ts";
+import { compareNaturally } from "../natural-order.ts";
 import { sentence } from "../sentence.ts";
 import { LIMIT_FROM, stiffnessWords } from "../words.ts";
 import { headed, type Page, paragraph } from "./page.ts";
@@ -52,7 +54,10 @@ export function findingsOfPart(page: Page, findings: readonly Finding[]): string
   for (const [block, [first, ...rest]] of blocks) {
     lines += block;
     if (first === undefined) continue;
-    const at = [first, ...rest].map((finding) => finding.at.id);
+    const inFileOrder = [first, ...rest].sort(
+      (a, b) => comparePlaces(a.place, b.place) || compareNaturally(a.at.id, b.at.id),
+    );
+    const at = inFileOrder.map((finding) => finding.at.id);
     if (rest.length > 0)
       lines += paragraph(page, `${at.length} times: ${listed(at, PARTS_NAMED)}`, INDENT, page.ink.why);
     else if (UNDER_ANOTHER.has(first.at.kind) && !first.text.includes(first.at.id))

@@ -30,13 +30,31 @@ export function undecided(at: Ref, lacks: string): Judgement {
   return { kind: "undecided", at, why: lacks };
 }
 
+function isObject(value: unknown): boolean {
+  return typeof value === "object" && value !== null;
+}
+
+/** Rules of a team may be plain JavaScript, in which no compiler asks for what is missing. */
+function whole(key: string, at: unknown, values: unknown): void {
+  if (!isObject(at)) throw new Error(`say.${key} lacks the part it speaks of`);
+  if (!isObject(values)) throw new Error(`say.${key} lacks its values: it takes a part and an object that holds them`);
+}
+
 /** Makes the functions of `Say` for the messages of a rule. */
 export function sayFor<M extends Messages>(messages: M): Say<M> {
   const say: Record<string, unknown> = {};
   for (const [key, message] of Object.entries(messages)) {
     say[key] = message.measures
-      ? (at: Ref, values: object, m: Measurement): Judgement => ({ kind: "measured", at, key, values, m })
-      : (at: Ref, values: object, met: boolean): Judgement => ({ kind: "stated", at, key, values, met });
+      ? (at: Ref, values: object, m: Measurement): Judgement => {
+          whole(key, at, values);
+          if (!isObject(m))
+            throw new Error(`say.${key} lacks what was measured: it takes a part, values and { measured, limit }`);
+          return { kind: "measured", at, key, values, m };
+        }
+      : (at: Ref, values: object, met: boolean): Judgement => {
+          whole(key, at, values);
+          return { kind: "stated", at, key, values, met };
+        };
   }
   return say as Say<M>;
 }

@@ -24,7 +24,7 @@ test("every syntax error of a file is told, each once, in the order of the text"
     '5:20 | missing-comma | "length" | put a comma between the two',
     "5:30 | malformed-number | .5 | write 0.5",
     "5:33 | trailing-comma | } | remove the comma before it",
-    '5:36 | comment | the comment // short one | remove it; remarks belong in a "note" or a "description"',
+    '5:36 | comment | the comment // short one | remove it, or keep it as text under a key that holds remarks (a frame has "notes")',
     "6:31 | not-a-number | NaN",
     "8:1 | trailing-comma | } | remove the comma before it",
   ]);
