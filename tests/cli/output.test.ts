@@ -50,7 +50,9 @@ describe("the ticket on standard output", () => {
     expect((await place.run(args, { env: { FORCE_COLOR: "1", NO_COLOR: "1" } })).stdout).not.toContain("\u001b");
     await place.run([...args, "--to", "plain.txt"], { env: { FORCE_COLOR: "3" } });
     await place.run([...args, "--to", "coloured.txt", "--colour", "always"]);
-    expect((await place.shell("grep -c $'\\x1b' plain.txt coloured.txt")).stdout).toMatch(/^plain.txt:0\ncoloured.txt:[1-9]/);
+    expect((await place.shell("grep -c $'\\x1b' plain.txt coloured.txt")).stdout).toMatch(
+      /^plain.txt:0\ncoloured.txt:[1-9]/,
+    );
   });
 
   it("shows hostile file names and part names as escapes, also on standard error", async () => {
