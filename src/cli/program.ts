@@ -1,6 +1,6 @@
 import { Command } from "commander";
-import { registerCompare } from "./commands/compare.ts";
 import { registerBuild } from "./commands/build.ts";
+import { registerCompare } from "./commands/compare.ts";
 import { registerCuts } from "./commands/cuts.ts";
 import { registerHouse } from "./commands/house.ts";
 import { registerInspect } from "./commands/inspect.ts";

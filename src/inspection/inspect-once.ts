@@ -1,6 +1,6 @@
 import type { HouseInForce } from "../house/house-in-force.ts";
 import type { Frame } from "../model/frame.ts";
-import { compareProblems, compareText, type Problem } from "../model/problem.ts";
+import { compareProblems, compareText, isDoubtful, type Problem } from "../model/problem.ts";
 import { type FrameReading, readFrame } from "../model/read-frame.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Origins } from "../model/resolve/names.ts";
@@ -89,10 +89,16 @@ function runAll(
   return ran;
 }
 
-function verdictOf(findings: readonly Finding[], undecided: readonly Undecided[]): Verdict {
+/** The worst of what was found. What could not be decided holds a frame, and so does a value that may be a slip: every number may hang on it. */
+function verdictOf(
+  findings: readonly Finding[],
+  undecided: readonly Undecided[],
+  problems: readonly Problem[],
+): Verdict {
   const live = findings.filter((finding) => !finding.conceded);
   if (live.some((finding) => finding.level === "reject")) return "reject";
   if (live.some((finding) => finding.level === "hold") || undecided.some((entry) => entry.holds)) return "hold";
+  if (problems.some(isDoubtful)) return "hold";
   return "accept";
 }
 
@@ -151,7 +157,7 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     title: frame.title,
     ...(frame.revision === undefined ? {} : { revision: frame.revision }),
     units: frame.units,
-    verdict: verdictOf(conceded.findings, undecided),
+    verdict: verdictOf(conceded.findings, undecided, problems),
     complete: ran.failures.length === 0,
     counts: {
       bars: frame.bars.length,

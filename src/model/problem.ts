@@ -20,6 +20,11 @@ export interface Problem {
   readonly mend?: string;
 }
 
+/** Whether what was read may not be what its author meant: a value no frame of this kind has, most often a slip in a unit. */
+export function isDoubtful({ code }: Problem): boolean {
+  return code === "doubtful-value";
+}
+
 /** Negative, zero or positive by UTF-16 code units: the same in every locale. */
 export function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;

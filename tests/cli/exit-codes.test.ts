@@ -76,6 +76,28 @@ describe("the exit code", () => {
       ["inspect", "sound.frame.json", "--as", "json", "--to", ""],
       "--to is empty: name a file after it",
     ],
+    [
+      "a report named like a frame",
+      ["inspect", "sound.frame.json", "--as", "json", "--to", "new.frame.json"],
+      "--to new.frame.json is the name of a frame file",
+    ],
+    [
+      "a report named like a house",
+      ["inspect", "sound.frame.json", "--to", "trysquare.house.json"],
+      "is the name of a house file",
+    ],
+    ["a list named like stock", ["cuts", "sound.frame.json", "--to", "My.Stock.JSON"], "is the name of a stock file"],
+    [
+      "a sheet named like a frame",
+      ["sheet", "sound.frame.json", "--to", "a.frame.json"],
+      "is the name of a frame file",
+    ],
+    [
+      "a picture that would replace a frame",
+      ["section", "40x40-8", "--picture", "sound.frame.json"],
+      "--picture sound.frame.json is the name of a frame file",
+    ],
+    ["a first frame named like stock", ["start", "bench", "--to", "a.stock.json"], "name it a.frame.json"],
     ["a house file that does not exist", ["inspect", "sound.frame.json", "--house", "no.json"], "it does not exist"],
     ["an unknown rule", ["rules", "bar.sgas"], "did you mean bar.sags?"],
   ])("is 2 for %s, and says so in one line or two", async (_, args, words) => {

@@ -1,10 +1,11 @@
 import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
-import { sameFile } from "../../host/same-file.ts";
+import { nameOf } from "../../host/frame-files.ts";
 import { readQuantity } from "../../model/units/read-quantity.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
 import { fileName } from "../file-name.ts";
+import { checkTarget } from "../output-target.ts";
 import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
 
@@ -29,6 +30,7 @@ export function registerCuts(program: Command, context: Context): void {
     .option("--kerf <width>", "width of the saw cut, a number in the frame's unit or with its own", "3.5 mm")
     .option("--to <file>", "put the list into this file", fileName("--to"))
     .action(async (path: string, options: CutsOptions) => {
+      await checkTarget("--to", options.to, [{ path, name: nameOf(path) }]);
       const [{ openFrame }, { cutSheetOf }] = await Promise.all([
         import("../../host/open-frame.ts"),
         import("../cut-sheet-of.ts"),
@@ -42,8 +44,6 @@ export function registerCuts(program: Command, context: Context): void {
       const kerf = readQuantity(options.kerf, "length", frame.units);
       if (!("si" in kerf) || kerf.si < 0)
         throw new Unusable(`--kerf ${options.kerf}: expected a length of zero or more, like "3.5 mm"`);
-      if (options.to !== undefined && (await sameFile(options.to, [{ path }])))
-        throw new Unusable(`--to ${options.to} would replace ${file}, which is read`);
       const sheet = cutSheetOf(file, frame, kerf.si);
       const { cutText, cutCsv, cutJson } = await import("../../report/cuts/forms.ts");
       const chunks = { text: cutText, csv: cutCsv, json: cutJson }[options.as](sheet);

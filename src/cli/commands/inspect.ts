@@ -1,12 +1,12 @@
 import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
-import { type FrameFile, frameFiles } from "../../host/frame-files.ts";
-import { sameFile } from "../../host/same-file.ts";
+import { frameFiles } from "../../host/frame-files.ts";
 import type { Context } from "../context.ts";
 import { CURE_TRIALS, trials } from "../cure-trials.ts";
 import { deliver, type Outlet } from "../deliver.ts";
 import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
-import { type PlannedReport, reportPlan } from "../report-plan.ts";
+import { checkTarget } from "../output-target.ts";
+import { reportPlan } from "../report-plan.ts";
 import { reporterFor } from "../reporter-for.ts";
 import { COLOURS, type ColourWish, MOST_COLUMNS, wantsColour, widthOf } from "../terminal.ts";
 import { Unusable } from "../unusable.ts";
@@ -16,13 +16,6 @@ interface InspectOptions {
   readonly house?: string;
   readonly colour: ColourWish;
   readonly cures: number;
-}
-
-async function refuseInputs(planned: readonly PlannedReport[], files: readonly FrameFile[]): Promise<void> {
-  for (const { to } of planned) {
-    const input = to === undefined ? undefined : await sameFile(to, files);
-    if (input !== undefined) throw new Unusable(`--to ${to} would replace ${input.name}, which is read`);
-  }
 }
 
 /** `trysquare inspect`: every fault of every frame named, as a ticket and in any machine form. */
@@ -45,7 +38,8 @@ export function registerInspect(program: Command, context: Context): void {
     const { files, unmatched } = await frameFiles(args);
     if (unmatched.length > 0) throw new Unusable(unmatched.join("\n"));
     const { house } = options;
-    await refuseInputs(planned, house === undefined ? files : [...files, { path: house, name: house }]);
+    const read = house === undefined ? files : [...files, { path: house, name: house }];
+    for (const { to } of planned) await checkTarget("--to", to, read);
     const outlets: Outlet[] = [];
     for (const { as, to } of planned) {
       // FORCE_COLOR speaks of standard output: a file is the same on every machine unless its reader asked for colour.

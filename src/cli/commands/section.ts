@@ -2,11 +2,11 @@ import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { nameOf } from "../../host/frame-files.ts";
 import { readBytes } from "../../host/read-bytes.ts";
-import { sameFile } from "../../host/same-file.ts";
 import { nearest } from "../../model/text/nearest.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import type { Context } from "../context.ts";
 import { fileName } from "../file-name.ts";
+import { checkTarget } from "../output-target.ts";
 import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
 
@@ -55,8 +55,7 @@ export function registerSection(program: Command, context: Context): void {
       }
       const sheet = { profile, material, section: sectionOf(profile), units: SYSTEMS[units] };
       if (picture !== undefined) {
-        if (extra !== undefined && (await sameFile(picture, [{ path: extra }])))
-          throw new Unusable(`--picture ${picture} would replace the stock file, which is read`);
+        await checkTarget("--picture", picture, extra === undefined ? [] : [{ path: extra, name: nameOf(extra) }]);
         const { sectionPicture } = await import("../../drawing/section-picture.ts");
         const sink = atomicFile(picture);
         await sink.write(sectionPicture(profile, sheet.section, forms.outerSize(sheet)));

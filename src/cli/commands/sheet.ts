@@ -2,12 +2,12 @@ import type { Command } from "commander";
 import { Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { nameOf } from "../../host/frame-files.ts";
-import { sameFile } from "../../host/same-file.ts";
 import { Undelivered } from "../../host/sink.ts";
 import type { Context } from "../context.ts";
 import { CURE_TRIALS, trials } from "../cure-trials.ts";
 import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
 import { fileName } from "../file-name.ts";
+import { checkTarget } from "../output-target.ts";
 import { Unusable } from "../unusable.ts";
 
 interface SheetOptions {
@@ -33,8 +33,7 @@ export function registerSheet(program: Command, context: Context): void {
     .action(async (path: string, { to, gate, house, cures }: SheetOptions) => {
       const file = { path, name: nameOf(path) };
       const read = house === undefined ? [file] : [file, { path: house, name: house }];
-      const input = to === undefined ? undefined : await sameFile(to, read);
-      if (input !== undefined) throw new Unusable(`--to ${to} would replace ${input.name}, which is read`);
+      await checkTarget("--to", to, read);
       const [{ prepareRun }, { openFrame }, { sheetDocument }] = await Promise.all([
         import("../prepare-run.ts"),
         import("../../host/open-frame.ts"),

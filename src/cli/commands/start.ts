@@ -4,6 +4,7 @@ import { sameFile } from "../../host/same-file.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import type { Context } from "../context.ts";
 import { fileName } from "../file-name.ts";
+import { sourceNamed } from "../output-target.ts";
 import { Unusable } from "../unusable.ts";
 
 const UNIT_SYSTEMS: readonly UnitSystem[] = ["mm-N-kg", "in-lbf-lb"];
@@ -47,6 +48,11 @@ export function registerStart(program: Command, context: Context): void {
         await context.stdout.write(text);
         return;
       }
+      const named = await sourceNamed(to);
+      if (named !== undefined && named !== "frame")
+        throw new Unusable(
+          `--to ${to} is the name of a ${named} file; name it ${to.replace(/[^.]*\.json$/i, "frame.json")}`,
+        );
       if (await sameFile(to, [{ path: to }])) throw new Unusable(`${to} is there already; start replaces no file`);
       const file = atomicFile(to);
       await file.write(text);

@@ -1,5 +1,5 @@
 import type { Report } from "../../inspection/report.ts";
-import type { Problem } from "../../model/problem.ts";
+import { isDoubtful, type Problem } from "../../model/problem.ts";
 import { count } from "../count.ts";
 import { type Page, paragraph } from "./page.ts";
 
@@ -23,7 +23,8 @@ export function* problemLines(page: Page, report: Report): Generator<string> {
     yield "\n";
   }
   if (warnings.length > 0) {
-    yield paragraph(page, `doubtful in the file, in ${count(warnings.length, "place")}:`);
+    const weight = warnings.some(isDoubtful) ? "; keeps the frame from accept" : "";
+    yield paragraph(page, `doubtful in the file, in ${count(warnings.length, "place")}${weight}:`);
     yield* listOf(page, warnings);
     yield "\n";
   }
