@@ -6,6 +6,7 @@ import { fillBlocks } from "./docs/marked-blocks.ts";
 import { ruleBlock } from "./docs/rule-block.ts";
 import { runBlock } from "./docs/run-block.ts";
 import { schemaBlock } from "./docs/schema-block.ts";
+import { stockBlock } from "./docs/stock-block.ts";
 
 const check = process.argv.includes("--check");
 
@@ -27,6 +28,7 @@ function filled(path: string, page: string): string {
   text = fillBlocks(text, "run", runBlock);
   text = fillBlocks(text, "rules", ruleList);
   text = fillBlocks(text, "schema", schemaBlock);
+  text = fillBlocks(text, "stock", stockBlock);
   const rule = builtInRules.find(({ id }) => path === `docs/rules/${id}.md`);
   if (rule) text = fillBlocks(text, "generated", () => ruleBlock(rule));
   return text;

@@ -27,11 +27,24 @@ function form(node: Node): string {
   return typeof node.type === "string" ? node.type : (node.type ?? ["any"]).join(" or ");
 }
 
-function rows(node: Node, root: Node): string[] {
-  return Object.entries(node.properties ?? {}).map(([key, own]) => {
+/** The object whose keys belong under a key: written in place, as the items of a list, or one of several forms. */
+function nested(node: Node, root: Node): { readonly within: Node; readonly mark: string } | undefined {
+  if (node.properties) return { within: node, mark: "." };
+  if (node.type !== "array" || !node.items) return undefined;
+  const { $ref } = node.items;
+  const item = $ref === undefined ? node.items : root.$defs?.[$ref.replace("#/$defs/", "")];
+  // What has keys of its own in the definitions has a table of its own.
+  const within = $ref === undefined && item?.properties ? item : item?.anyOf?.find(({ properties }) => properties);
+  return within && { within, mark: "[]." };
+}
+
+function rows(node: Node, root: Node, under = ""): string[] {
+  return Object.entries(node.properties ?? {}).flatMap(([key, own]) => {
     const target = own.$ref === undefined ? undefined : root.$defs?.[own.$ref.replace("#/$defs/", "")];
     const needed = node.required?.includes(key) ? "**yes**" : "";
-    return `| \`${key}\` | ${form(own)} | ${needed} | ${cell(own.description ?? target?.description ?? "")} |`;
+    const row = `| \`${under}${key}\` | ${form(own)} | ${needed} | ${cell(own.description ?? target?.description ?? "")} |`;
+    const inner = nested(own, root);
+    return inner ? [row, ...rows(inner.within, root, `${under}${key}${inner.mark}`)] : [row];
   });
 }
 

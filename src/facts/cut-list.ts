@@ -1,4 +1,4 @@
-import { angleBetween, dot, scale, subtract } from "../geometry/vector.ts";
+import { angleBetween, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { EndName } from "../model/ref.ts";
 import type { FaceName, Profile } from "../model/stock/stock.ts";
 import { faceNames, faceNormal } from "./axes.ts";
@@ -21,12 +21,20 @@ export interface Operation {
   readonly face?: FaceName;
 }
 
+/**
+ * How two angled cuts of a bar lie to each other, seen square to both: parallel (a parallelogram), mirrored (a trapezium: the long points
+ * are on one side), or askew where their slopes differ in size or in the plane they lie in.
+ */
+export type CutPair = "parallel" | "mirrored" | "askew";
+
 /** Bars sawn and worked alike. */
 export interface CutLine {
   readonly profile: Profile;
   /** Long point to long point, m. */
   readonly length: number;
   readonly operations: readonly Operation[];
+  /** Where both ends are cut at an angle. */
+  readonly pair?: CutPair;
   readonly bars: readonly string[];
 }
 
@@ -52,6 +60,21 @@ function cutsOf(body: Body): Operation[] {
     if (angle > SQUARE) list.push({ what: "angled cut", at: end, size: angle, words: "" });
   }
   return list;
+}
+
+/** How the two angled cuts of a body lie to each other; undefined unless both ends are cut at an angle. */
+function pairOf(body: Body): CutPair | undefined {
+  // The slope of a cut: how far its plane moves along the bar, outwards or back, for a step sideways.
+  const slope = (end: EndName): Vec3 => {
+    const { normal } = body.cuts[end].plane;
+    const along = dot(normal, body.axes.x);
+    return scale(subtract(normal, scale(body.axes.x, along)), -1 / along);
+  };
+  const [from, to] = [slope("from"), slope("to")];
+  if (Math.hypot(...from) <= SQUARE || Math.hypot(...to) <= SQUARE) return undefined;
+  if (Math.hypot(...subtract(from, to)) <= 2 * SQUARE) return "parallel";
+  if (Math.hypot(...subtract(from, scale(to, -1))) <= 2 * SQUARE) return "mirrored";
+  return "askew";
 }
 
 /** Every bar as it leaves the saw bench: length, end cuts, tapped bores and holes; equal bars on one line, longest first. */
@@ -89,19 +112,24 @@ export const cutList = defineFact<
       );
       add(bar, { what: "hole", at: rounded(at), size: 2 * hole.radius, words: hole.what, face });
     }
-    const lines = new Map<string, { profile: Profile; length: number; operations: Operation[]; bars: string[] }>();
+    const lines = new Map<
+      string,
+      { profile: Profile; length: number; operations: Operation[]; pair?: CutPair; bars: string[] }
+    >();
     for (const [id, body] of all) {
       if (!body.prism) continue;
       const operations = [...cutsOf(body), ...(work.get(id) ?? [])].sort(inOrder);
       const length = rounded(body.cutLength);
+      const pair = pairOf(body);
       const key = JSON.stringify([
         body.bar.profile.name,
         length,
+        pair,
         operations.map((o) => [o.what, o.at, rounded(o.size), o.words, o.face ?? ""]).sort(),
       ]);
       const line = lines.get(key);
       if (line) line.bars.push(id);
-      else lines.set(key, { profile: body.bar.profile, length, operations, bars: [id] });
+      else lines.set(key, { profile: body.bar.profile, length, operations, ...(pair ? { pair } : {}), bars: [id] });
     }
     return [...lines.values()].sort((a, b) =>
       a.profile.name < b.profile.name ? -1 : a.profile.name > b.profile.name ? 1 : b.length - a.length,

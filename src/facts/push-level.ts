@@ -4,7 +4,7 @@ import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { structure } from "./structure.ts";
 
-/** Where people push and lean: the nodes of posts and level bars nearest under working height. */
+/** Where people push and lean: the nodes of posts and level bars, not of doors, nearest under working height. */
 export interface PushLevel {
   readonly nodes: readonly number[];
   /** Over the floor, m. */
@@ -26,11 +26,15 @@ export const pushLevel = defineFact<PushLevel, { structure: typeof structure; bo
       joined.add(known.nodeAt(link.bar, link.stations[0]));
       joined.add(known.nodeAt(link.onto, link.stations[1]));
     }
-    const posts = [...joined].filter((node) => {
+    // Whoever pushes a door moves the door: what the frame gives is felt at its own bars.
+    const swinging = new Set(frame.doors.flatMap((door) => door.bars));
+    const own = [...joined].filter((node) => !swinging.has(known.nodes[node]?.bar ?? ""));
+    const still = own.length > 0 ? own : [...joined];
+    const posts = still.filter((node) => {
       const body = all.get(known.nodes[node]?.bar ?? "");
       return body !== undefined && Math.abs(dot(body.axes.x, up)) > Math.SQRT1_2;
     });
-    const candidates = posts.length > 0 ? posts : [...joined];
+    const candidates = posts.length > 0 ? posts : still;
     const height = (node: number): number => (known.nodes[node]?.at[2] ?? 0) - frame.floor.z;
     const below = candidates.filter((node) => height(node) <= WORKING_HEIGHT + 1e-9);
     const pool = below.length > 0 ? below : candidates;

@@ -61,17 +61,17 @@ export const rule = defineRule({
     tilt: {
       text: "tips over {feet:parts} when tilted by {angle:angle}, {state:word}",
       overlap: "tips over {feet:parts} without a push, {state:word}: its weight hangs {angle:angle} beyond them",
-      advice: "set the feet farther apart, put the weight lower, or anchor it to the floor or a wall",
+      advice: "set its stands farther apart, put the weight lower, or anchor it to the floor or a wall",
       measures: "angle",
       sense: "at least",
     },
     declared: {
-      text: "lifts off its feet under {loads:word}",
-      advice: "set the feet farther apart, put weight lower down, or anchor it to the floor or a wall",
+      text: "lifts off its stands under {loads:word}",
+      advice: "set its stands farther apart, put weight lower down, or anchor it to the floor or a wall",
     },
     push: {
       text: "tips over {feet:parts} when pushed with {push:force} at a height of {height:length}, {state:word}",
-      advice: "set the feet farther apart, put the weight lower, or anchor it to the floor or a wall",
+      advice: "set its stands farther apart, put the weight lower, or anchor it to the floor or a wall",
       measures: "force",
       sense: "at least",
     },

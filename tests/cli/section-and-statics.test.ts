@@ -31,6 +31,22 @@ describe("trysquare section", () => {
     expect(code).toBe(0);
   });
 
+  it("lists the profiles in stock when none is named", async () => {
+    const { code, stdout } = await place.run(["section"]);
+    expect(stdout).toMatch(/\n {2}40x40-8 +40 mm × 40 mm, slot 8, standard\n/);
+    expect(stdout).toMatch(/\n {2}1x1-1\/4 /);
+    expect(code).toBe(0);
+  });
+
+  it.each([
+    ["4040", "there are 40x40-"],
+    ["nope", "`trysquare section` lists them all"],
+  ])("says what there is instead of %s", async (name, words) => {
+    const { code, stderr } = await place.run(["section", name]);
+    expect(stderr).toContain(words);
+    expect(code).toBe(2);
+  });
+
   it("knows a profile by a near name only when told", async () => {
     const { code, stdout, stderr } = await place.run(["section", "45x135-11"]);
     expect(stderr).toContain('there is no profile "45x135-11"; did you mean 45x135-10?');

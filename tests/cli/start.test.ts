@@ -20,6 +20,8 @@ const SHARES = [
   [1, 0, 0],
   [0, 1, 0],
 ] as const;
+/** A short, deep and high cart carries much and stands on little. */
+const CART_SHARES = [...SHARES, [0, 1, 1]] as const;
 
 function within([least, greatest]: Range, share: number, { units }: Series): number {
   const step = units === "mm-N-kg" ? 1 : 0.25;
@@ -32,7 +34,7 @@ const cases = KIND_NAMES.flatMap((name) =>
     const { kind, usual } = KINDS[name];
     const first = kind.ranges(series, usual[series.units][2]);
     if (first === undefined) return [];
-    return SHARES.flatMap(([l, d, h]) => {
+    return (name === "cart" ? CART_SHARES : SHARES).flatMap(([l, d, h]) => {
       const height = within(first.height, h, series);
       const ranges = kind.ranges(series, height) ?? first;
       return series.profiles.slice(-1).map((profile) => ({
@@ -47,8 +49,18 @@ const cases = KIND_NAMES.flatMap((name) =>
   }),
 );
 
+/** Only its door is joined just below the height at which people push. */
+const lowGuard = {
+  name: "guard",
+  profile: "40x40-8",
+  units: "mm-N-kg",
+  length: "806",
+  depth: "869.1",
+  height: "1144.1",
+} as const;
+
 describe("a frame that start draws", () => {
-  it.each(cases)("comes out accept without a finding: $name of $profile, $length x $depth x $height", (order) => {
+  it.each([...cases, lowGuard])("comes out accept without a finding: $name of $profile, $length x $depth x $height", (order) => {
     const { kind, usual } = KINDS[order.name];
     const text = frameText(order.units, kind.draw(wishOf(kind, usual, order)));
     expect(isFrameFile(JSON.parse(text))).toBe(true);
@@ -99,6 +111,12 @@ describe("trysquare start", () => {
   it.each([
     ["a kind it does not draw", ["desk"], "bench, guard, cart, rack"],
     ["a length too short", ["bench", "--length", "100"], "has a length from"],
+    [
+      "a cart so short that a push lifts it",
+      ["cart", "--length", "720", "--depth", "520", "--height", "820"],
+      // 2 x 100 mm to the casters + 2 x 0.3 x (820 - 18 - 20 + 240) mm = 813.2 mm
+      "has a length from 814 to 880 mm",
+    ],
     ["a length beyond reason", ["rack", "--length", "1e9"], "has a length from"],
     ["a length beyond every number", ["bench", "--length", "1e400"], 'found "1e400", which is beyond every number'],
     ["a decimal comma", ["bench", "--length", "1,5 m"], 'write "1.5 m"'],

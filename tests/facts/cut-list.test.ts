@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { cutList } from "../../src/facts/cut-list.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
+import { cutWords, operationWords } from "../../src/report/cuts/operation-words.ts";
 import { barOf, edited, kitItem, tee } from "../rules/base-frames.ts";
 import { known, one } from "./known.ts";
 
@@ -65,6 +66,33 @@ describe("cut list", () => {
       ];
     };
     for (const { operations } of list(mitred)) expect(operations[0]?.size).toBeCloseTo(Math.PI / 3, 9);
+  });
+
+  // A bar of 500 mm of which both ends are cut 45° about y, the from end turned the other way or the same way.
+  it.each([
+    ["parallel", 45, "+y", 540, "parallel (parallelogram)"],
+    ["mirrored", -45, "+y", 540, "mirrored (trapezium)"],
+    ["askew", 45, "+z", 540, "askew to each other: see the drawing"],
+  ] as const)("tells cuts that are %s apart", (pair, angle, about, length, words) => {
+    const [line] = list((file) => {
+      file.joints = [];
+      const ends = { from: { angle: 45, about: "+y" as const }, to: { angle, about } };
+      file.bars = [{ id: "a", profile: "40x40-8", from: [0, 0, 0], to: [500, 0, 0], ends }];
+    });
+    expect([mm(line?.length ?? 0), line?.pair]).toEqual([length, pair]);
+    expect(line && cutWords(line, "mm-N-kg")).toBe(`over the long points, both ends 45° out of square, ${words}`);
+    expect(line && operationWords(line.operations, "mm-N-kg")).toBe("");
+  });
+
+  it("says at which end a single angled cut is, and that the length counts to its long point", () => {
+    const [line] = list((file) => {
+      file.joints = [];
+      file.bars = [
+        { id: "a", profile: "40x40-8", from: [0, 0, 0], to: [500, 0, 0], ends: { to: { angle: 45, about: "+y" } } },
+      ];
+    });
+    expect([mm(line?.length ?? 0), line?.pair]).toEqual([520, undefined]);
+    expect(line && cutWords(line, "mm-N-kg")).toBe("over the long point, 45° out of square at to");
   });
 
   it("an end screw: a tap in the end of the rail, a hole from the far face of the post", () => {

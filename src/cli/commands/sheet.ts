@@ -8,7 +8,6 @@ import { CURE_TRIALS, trials } from "../cure-trials.ts";
 import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
 import { fileName } from "../file-name.ts";
 import { checkTarget } from "../output-target.ts";
-import { Unusable } from "../unusable.ts";
 
 interface SheetOptions {
   readonly to?: string;

@@ -24,13 +24,16 @@ export function registerStart(program: Command, context: Context): void {
     .command("start")
     .summary("write a first frame: a bench, guard, cart or rack of the size asked for")
     .description(
-      "Writes a first frame that comes out accept, to change from there: a bench with a shelf, a guard with a door, a cart or a rack. Sizes are those over all, in the frame's units or with a unit of their own.",
+      "Writes a first frame that comes out accept, to change from there: a bench with a shelf, a guard with a door, a cart or a rack. Sizes are in the frame's units or with a unit of their own: length and depth over all, the height from the floor to the top of the top board of a bench, cart or rack, or of the bars of a guard. The handle of a cart stands higher: its height is that of its tray.",
     )
     .argument("<kind>", "bench, guard, cart or rack")
     .option("--length <size>", "along x")
     .option("--depth <size>", "along y")
-    .option("--height <size>", "along z, from the floor")
-    .option("--profile <name>", "a single profile of the built-in stock")
+    .option("--height <size>", "along z, from the floor to the top board or tray; of a guard to the top of its bars")
+    .option(
+      "--profile <name>",
+      "40x40-8, 30x30-6 or 45x45-10; with --units in-lbf-lb 1.5x1.5-5/16 or 1x1-1/4. A guard takes none of the two smallest, a cart not 1x1-1/4",
+    )
     .addOption(new Option("--units <system>", "what bare numbers mean").choices(UNIT_SYSTEMS).default("mm-N-kg"))
     .option("--to <file>", "put the frame into this new file", fileName("--to"))
     .action(async (word: string, options: StartOptions) => {

@@ -11,12 +11,28 @@ const CROSS_SPACING = 15;
 const HANDLE = 6;
 const CASTER = "caster-75-plate";
 
+/** Friction of the floor that a frame file has when it says nothing. */
+const FLOOR_FRICTION = 0.3;
+
+/** Height of the handle over the floor. */
+function gripHeight({ pitch, boardThickness }: Series, height: number): number {
+  return height - boardThickness - pitch / 2 + HANDLE * pitch;
+}
+
+/**
+ * Least length. A push at the handle lifts the casters on its side when push · height > weight · half the wheelbase, and slides the
+ * cart when push > friction · weight: however it is laden it slides first when half the wheelbase is at least friction · height.
+ */
+function leastLength(series: Series, height: number): number {
+  return 2 * INSET * series.pitch + 2 * FLOOR_FRICTION * gripHeight(series, height);
+}
+
 /** Height of the caster, from the floor to the end of its post. */
 function casterHeight({ units }: Series): number {
   return units === "mm-N-kg" ? 100 : 100 / 25.4;
 }
 
-/** A cart: two decks on four posts, braked casters under the handle's end. The height counts to the board of the upper deck. */
+/** A cart: two decks on four posts, braked casters under the handle's end. The height counts to the top of the upper deck's board; the handle stands above it. */
 export const cart: Kind = {
   article: "a cart",
   ranges: (series, height) => {
@@ -25,7 +41,7 @@ export const cart: Kind = {
     // Nothing but the brackets at the tops of its posts keeps a cart from swaying: the smallest profiles are too light for one.
     if (series.firm < 1) return undefined;
     return {
-      length: [Math.max(18 * p, 2 * INSET * p + STEADY * height), 22 * p],
+      length: [Math.max(18 * p, 2 * INSET * p + STEADY * height, leastLength(series, height)), 22 * p],
       depth: [Math.max(9 * p, p + STEADY * height), 13 * p],
       height: [least, least + 7 * p],
     };
@@ -36,7 +52,7 @@ export const cart: Kind = {
     const [left, right, front, back] = [INSET * p, length - INSET * p, p / 2, depth - p / 2];
     const top = height - series.boardThickness - p / 2;
     const low = foot + BASE * p;
-    const grip = top + HANDLE * p;
+    const grip = gripHeight(series, height);
     const posts = [
       [left, front],
       [right, front],

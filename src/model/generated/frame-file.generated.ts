@@ -92,27 +92,42 @@ export type Ref = string
  */
 export type Point1 = [Length, Length, Length]
 /**
- * A direction of the drawing: one of +x -x +y -y +z -z, or a vector.
+ * A point [x, y, z] of the drawing; +z is up.
  * 
- * This interface was referenced by `FrameFile`'s JSON-Schema
- * via the `definition` "direction".
+ * @minItems 3
+ * @maxItems 3
  */
-export type Direction = (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
+export type Point2 = [Length, Length, Length]
 /**
+ * An edge of a panel: free, or the bar that holds it.
+ * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "panelEdge".
  */
 export type PanelEdge = ("free" | {
-bar: Ref
-slot?: Choice
+/**
+ * The id of a part of this frame.
+ */
+bar: string
+/**
+ * Which slot, where the side that looks at the panel has several.
+ */
+slot?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z" | "all") | number)
 })
 /**
- * Which of several slots or bores: the one furthest that way, its number counted along the face, or all.
+ * A point [x, y, z] of the drawing; +z is up.
  * 
- * This interface was referenced by `FrameFile`'s JSON-Schema
- * via the `definition` "choice".
+ * @minItems 3
+ * @maxItems 3
  */
-export type Choice = (("+x" | "-x" | "+y" | "-y" | "+z" | "-z" | "all") | number)
+export type Point3 = [Length, Length, Length]
+/**
+ * A point [x, y, z] of the drawing; +z is up.
+ * 
+ * @minItems 3
+ * @maxItems 3
+ */
+export type Point4 = [Length, Length, Length]
 /**
  * A mass: a number in kg (or lb), or a string with its unit.
  * 
@@ -126,7 +141,14 @@ export type MassValue = (number | string)
  * @minItems 3
  * @maxItems 3
  */
-export type Point2 = [Length, Length, Length]
+export type Point5 = [Length, Length, Length]
+/**
+ * A point [x, y, z] of the drawing; +z is up.
+ * 
+ * @minItems 3
+ * @maxItems 3
+ */
+export type Point6 = [Length, Length, Length]
 /**
  * An angle: a number in degrees, or a string with its unit.
  * 
@@ -170,14 +192,28 @@ export type Temperature = (number | string)
  */
 export type Frequency = (number | string)
 /**
- * One end of a bar.
+ * A direction of the drawing: one of +x -x +y -y +z -z, or a vector.
+ * 
+ * This interface was referenced by `FrameFile`'s JSON-Schema
+ * via the `definition` "direction".
+ */
+export type Direction = (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
+/**
+ * Which of several slots or bores: the one furthest that way, its number counted along the face, or all.
+ * 
+ * This interface was referenced by `FrameFile`'s JSON-Schema
+ * via the `definition` "choice".
+ */
+export type Choice = (("+x" | "-x" | "+y" | "-y" | "+z" | "-z" | "all") | number)
+/**
+ * One end of a bar: from or to, as its two points are named.
  * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "end".
  */
 export type End = ("from" | "to")
 /**
- * Which end of each bar, or both.
+ * Which end of each bar: from, to or both.
  * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
  * via the `definition` "ends".
@@ -404,8 +440,17 @@ bore?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z" | "all") | number)
  * A screw of stock instead of the connector's own.
  */
 screw?: string
+/**
+ * Kind of T-nut under its screws; standard defaults.nut.
+ */
 nut?: ("end-load" | "drop-in")
+/**
+ * Tightening torque of its screws; standard defaults.torque.
+ */
 torque?: ("rated" | Moment)
+/**
+ * What keeps its screws from loosening; standard defaults.lock.
+ */
 lock?: ("none" | "thread-lock" | "washer")
 /**
  * Holes left without a screw, by their ids in stock.
@@ -443,8 +488,8 @@ roll?: (number | string)
  */
 ends?: {
 from?: EndSpec
-to?: EndSpec
-both?: EndSpec
+to?: EndSpec1
+both?: EndSpec2
 }
 /**
  * Holes drilled across the bar.
@@ -453,12 +498,12 @@ holes?: Hole[]
 criteria?: Criteria
 }
 /**
- * How one end is cut and closed. At most one of cut, butt, mitre, angle, plane.
- * 
- * This interface was referenced by `FrameFile`'s JSON-Schema
- * via the `definition` "endSpec".
+ * The end at the from point.
  */
 export interface EndSpec {
+/**
+ * butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point.
+ */
 cut?: ("butt" | "as-drawn")
 /**
  * A name without spaces, dots or slashes, unique in the file.
@@ -481,6 +526,77 @@ plane?: Vector1
  * A cap of stock, or none.
  */
 cap?: string
+/**
+ * Edge of this cut; standard defaults.ends.
+ */
+edge?: ("deburred" | "raw")
+}
+/**
+ * The end at the to point.
+ */
+export interface EndSpec1 {
+/**
+ * butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point.
+ */
+cut?: ("butt" | "as-drawn")
+/**
+ * A name without spaces, dots or slashes, unique in the file.
+ */
+butt?: string
+/**
+ * A name without spaces, dots or slashes, unique in the file.
+ */
+mitre?: string
+/**
+ * Cut turned by this angle out of square, about the axis given.
+ */
+angle?: (number | string)
+/**
+ * The axis of angle.
+ */
+about?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
+plane?: Vector1
+/**
+ * A cap of stock, or none.
+ */
+cap?: string
+/**
+ * Edge of this cut; standard defaults.ends.
+ */
+edge?: ("deburred" | "raw")
+}
+/**
+ * Both ends alike.
+ */
+export interface EndSpec2 {
+/**
+ * butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point.
+ */
+cut?: ("butt" | "as-drawn")
+/**
+ * A name without spaces, dots or slashes, unique in the file.
+ */
+butt?: string
+/**
+ * A name without spaces, dots or slashes, unique in the file.
+ */
+mitre?: string
+/**
+ * Cut turned by this angle out of square, about the axis given.
+ */
+angle?: (number | string)
+/**
+ * The axis of angle.
+ */
+about?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
+plane?: Vector1
+/**
+ * A cap of stock, or none.
+ */
+cap?: string
+/**
+ * Edge of this cut; standard defaults.ends.
+ */
 edge?: ("deburred" | "raw")
 }
 /**
@@ -557,12 +673,26 @@ at: Point1
  */
 turn?: (number | string)
 /**
+ * The bars it holds together; the first carries the face named by on.
+ * 
  * @minItems 1
  */
 holds: [Ref, ...(Ref)[]]
+/**
+ * A screw of stock instead of the connector's own.
+ */
 screw?: string
+/**
+ * Kind of T-nut under its screws; standard defaults.nut.
+ */
 nut?: ("end-load" | "drop-in")
+/**
+ * Tightening torque of its screws; standard defaults.torque.
+ */
 torque?: ("rated" | Moment)
+/**
+ * What keeps its screws from loosening; standard defaults.lock.
+ */
 lock?: ("none" | "thread-lock" | "washer")
 /**
  * Holes left without a screw.
@@ -578,6 +708,8 @@ omit?: string[]
 export interface Tie {
 id?: Id
 /**
+ * The two bars, side by side.
+ * 
  * @minItems 2
  * @maxItems 2
  */
@@ -602,6 +734,8 @@ at: [Length, ...(Length)[]]
 export interface Pivot {
 id?: Id
 /**
+ * The two bars that turn against each other.
+ * 
  * @minItems 2
  * @maxItems 2
  */
@@ -610,8 +744,11 @@ bars: [Ref, Ref]
  * A pivot or hinge of stock.
  */
 part: string
-at: Point
-axis: Direction
+at: Point2
+/**
+ * The direction it turns about.
+ */
+axis: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
 /**
  * Clamped in use; standard false.
  */
@@ -646,7 +783,7 @@ edges?: [PanelEdge, PanelEdge, ...(PanelEdge)[]]
  */
 bars?: [Ref, ...(Ref)[]]
 /**
- * A direction of the drawing: one of +x -x +y -y +z -z, or a vector.
+ * For on-face and laid: the side of the bars it lies on; standard +z for laid.
  */
 on?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
 /**
@@ -664,7 +801,13 @@ gasket?: string
  * Screws of an on-face panel, at most this far apart.
  */
 screws?: {
-pitch: Length
+/**
+ * A length: a number in mm (or in), or a string with its unit.
+ */
+pitch: (number | string)
+/**
+ * A screw of stock.
+ */
 screw?: string
 }
 /**
@@ -692,18 +835,28 @@ criteria?: Criteria
 export interface Door {
 id: Id
 /**
+ * The bars that swing.
+ * 
  * @minItems 1
  */
 bars: [Ref, ...(Ref)[]]
+/**
+ * The panels that swing with them.
+ */
 panels?: Ref[]
 /**
- * A direction of the drawing: one of +x -x +y -y +z -z, or a vector.
+ * The direction the hinges turn about.
  */
 axis: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
 /**
+ * What the door hangs on.
+ * 
  * @minItems 1
  */
 hinges: [{
+/**
+ * A hinge of stock.
+ */
 part: string
 /**
  * Door bar first, then the bar it hangs on.
@@ -712,8 +865,11 @@ part: string
  * @maxItems 2
  */
 bars: [Ref, Ref]
-at: Point
+at: Point3
 }, ...({
+/**
+ * A hinge of stock.
+ */
 part: string
 /**
  * Door bar first, then the bar it hangs on.
@@ -722,16 +878,24 @@ part: string
  * @maxItems 2
  */
 bars: [Ref, Ref]
-at: Point
+at: Point3
 })[]]
+/**
+ * What holds the door shut.
+ */
 latch?: {
+/**
+ * A pivot of stock that holds the door shut.
+ */
 part: string
 /**
+ * Door bar first, then the bar it is held to.
+ * 
  * @minItems 2
  * @maxItems 2
  */
 bars: [Ref, Ref]
-at: Point
+at: Point4
 }
 /**
  * Shut and fully open, right-handed about axis.
@@ -848,7 +1012,7 @@ pressure?: (number | string)
  */
 moment?: (number | string)
 /**
- * A direction of the drawing: one of +x -x +y -y +z -z, or a vector.
+ * Where it points; standard -z.
  */
 direction?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
 /**
@@ -883,6 +1047,9 @@ kind?: ("permanent" | "variable" | "accidental")
  * Cases that never act together with this one; said of one of two, it holds for both.
  */
 excludes?: Id[]
+/**
+ * What the case stands for, in words.
+ */
 about?: string
 }
 /**
@@ -919,6 +1086,9 @@ id: Id
  * @maxItems 2
  */
 box: [Point, Point]
+/**
+ * How badly a person can be hurt in it.
+ */
 risk: ("low" | "high")
 }
 /**
@@ -938,11 +1108,14 @@ of: [Ref, ...(Ref)[]]
  * Added to the ids; with times, the number of the copy is added too.
  */
 suffix: string
-shift?: Point2
+shift?: Point5
 /**
  * How many copies, each shifted or turned further; standard 1. Not with mirror.
  */
 times?: number
+/**
+ * Each part is copied to the other side of a plane.
+ */
 mirror?: {
 /**
  * The axis normal to the mirror.
@@ -953,12 +1126,55 @@ across: ("x" | "y" | "z")
  */
 at: (number | string)
 }
+/**
+ * How far each copy is turned on.
+ */
 turn?: {
-about: Direction
-through: Point
+/**
+ * Direction of the axis.
+ */
+about: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
+through: Point6
 /**
  * An angle: a number in degrees, or a string with its unit.
  */
 angle: (number | string)
 }
+}
+/**
+ * How one end is cut and closed. At most one of cut, butt, mitre, angle, plane.
+ * 
+ * This interface was referenced by `FrameFile`'s JSON-Schema
+ * via the `definition` "endSpec".
+ */
+export interface EndSpec3 {
+/**
+ * butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point.
+ */
+cut?: ("butt" | "as-drawn")
+/**
+ * A name without spaces, dots or slashes, unique in the file.
+ */
+butt?: string
+/**
+ * A name without spaces, dots or slashes, unique in the file.
+ */
+mitre?: string
+/**
+ * Cut turned by this angle out of square, about the axis given.
+ */
+angle?: (number | string)
+/**
+ * The axis of angle.
+ */
+about?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
+plane?: Vector1
+/**
+ * A cap of stock, or none.
+ */
+cap?: string
+/**
+ * Edge of this cut; standard defaults.ends.
+ */
+edge?: ("deburred" | "raw")
 }

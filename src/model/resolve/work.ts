@@ -1,6 +1,7 @@
 import type { FrameFile } from "../generated/frame-file.generated.ts";
 import type { Kind } from "../ref.ts";
 import type { Stock } from "../stock/stock.ts";
+import { kinOf } from "../text/kin.ts";
 import { nearestFew } from "../text/nearest.ts";
 import { quote, showHidden } from "../text/quote.ts";
 import type { UnitSystem } from "../units/unit-system.ts";
@@ -62,6 +63,22 @@ export function suggestion(work: Work, word: string, candidates: () => Iterable<
   return near.length === 0 ? {} : { mend: `did you mean ${near.join(" or ")}?` };
 }
 
+/** Parts of stock that are named where none is near. */
+const KIN_WORDS = 5;
+
+/** "did you mean …?" where a part is near, else parts that have something of the word in them, else where they are listed. */
+function stockSuggestion(work: Work, word: string, names: Iterable<string>): { readonly mend?: string } {
+  const all = [...names];
+  const { mend } = suggestion(work, word, () => all);
+  if (mend !== undefined) return { mend };
+  const kin = kinOf(word, all, KIN_WORDS + 1);
+  if (kin.length === 0) return all.length === 0 ? {} : { mend: "docs/stock.md lists what there is" };
+  const named = kin.slice(0, KIN_WORDS).map((one) => `"${quote(one)}"`);
+  return {
+    mend: `there ${named.length === 1 ? "is" : "are"} ${named.join(", ")}${kin.length > KIN_WORDS ? ", …" : ""}`,
+  };
+}
+
 /** A part of stock by name; complains when there is none. */
 export function stockPart<T>(
   work: Work,
@@ -72,7 +89,7 @@ export function stockPart<T>(
 ): T | undefined {
   const part = parts.get(name);
   if (part !== undefined) return part;
-  const mend = suggestion(work, name, () => parts.keys());
+  const mend = stockSuggestion(work, name, parts.keys());
   refuse(work, "unknown-stock", pointer, {
     found: `${word} "${quote(name)}"`,
     expected: `a ${word} of the stock`,

@@ -1,5 +1,5 @@
 import type { CutSheet } from "./cut-sheet.ts";
-import { operationWords } from "./operation-words.ts";
+import { cutWords, operationWords } from "./operation-words.ts";
 
 /** Decimals of a length in a table: 0.01 mm or 0.0001 in. */
 const places = {
@@ -27,7 +27,7 @@ export function* cutCsv(sheet: CutSheet): Generator<string> {
       line.bars.length,
       (line.length * scale).toFixed(decimals),
       "",
-      operationWords(line.operations, sheet.units),
+      [cutWords(line, sheet.units), operationWords(line.operations, sheet.units)].filter(Boolean).join("; "),
       line.bars.join(" "),
     );
   }

@@ -9,11 +9,13 @@ export function* cutJson(sheet: CutSheet): Generator<string> {
     file,
     title,
     kerf,
-    bars: lines.map(({ profile, length, operations, bars }) => ({
+    bars: lines.map(({ profile, length, operations, pair, bars }) => ({
       profile: profile.name,
       length,
+      lengthOver: "long points",
       count: bars.length,
       operations,
+      ...(pair ? { cuts: pair } : {}),
       bars,
     })),
     plans: plans.map(({ profile, stock, nesting, mass }) => ({ profile, stock, mass, ...nesting })),

@@ -2,7 +2,7 @@ import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { count } from "../count.ts";
 import type { CutSheet, ProfilePlan } from "./cut-sheet.ts";
-import { operationWords } from "./operation-words.ts";
+import { cutWords, operationWords } from "./operation-words.ts";
 
 const headings: Readonly<Record<string, string>> = {
   cap: "Caps",
@@ -29,8 +29,10 @@ function* planLines(plan: ProfilePlan, sheet: CutSheet): Generator<string> {
 export function* cutText(sheet: CutSheet): Generator<string> {
   yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)}\n\nBars\n`;
   for (const line of sheet.lines) {
+    const cuts = cutWords(line, sheet.units);
+    const length = `${formatQuantity(line.length, "length", sheet.units)}${cuts === "" ? "" : ` ${cuts}`}`;
     const work = operationWords(line.operations, sheet.units);
-    yield `  ${line.bars.length} × ${line.profile.name}, ${formatQuantity(line.length, "length", sheet.units)}${work === "" ? "" : `; ${work}`}\n`;
+    yield `  ${line.bars.length} × ${line.profile.name}, ${length}${work === "" ? "" : `; ${work}`}\n`;
     yield `      ${line.bars.map(showHidden).join(", ")}\n`;
   }
   for (const plan of sheet.plans) yield* planLines(plan, sheet);
