@@ -60,16 +60,19 @@ const lowGuard = {
 } as const;
 
 describe("a frame that start draws", () => {
-  it.each([...cases, lowGuard])("comes out accept without a finding: $name of $profile, $length x $depth x $height", (order) => {
-    const { kind, usual } = KINDS[order.name];
-    const text = frameText(order.units, kind.draw(wishOf(kind, usual, order)));
-    expect(isFrameFile(JSON.parse(text))).toBe(true);
-    const report = inspectText(order.name, text);
-    expect(report.problems).toEqual([]);
-    expect(report.findings).toEqual([]);
-    expect(report.undecided).toEqual([]);
-    expect(report).toMatchObject({ verdict: "accept", complete: true });
-  });
+  it.each([...cases, lowGuard])(
+    "comes out accept without a finding: $name of $profile, $length x $depth x $height",
+    (order) => {
+      const { kind, usual } = KINDS[order.name];
+      const text = frameText(order.units, kind.draw(wishOf(kind, usual, order)));
+      expect(isFrameFile(JSON.parse(text))).toBe(true);
+      const report = inspectText(order.name, text);
+      expect(report.problems).toEqual([]);
+      expect(report.findings).toEqual([]);
+      expect(report.undecided).toEqual([]);
+      expect(report).toMatchObject({ verdict: "accept", complete: true });
+    },
+  );
 
   it("has one part a line", () => {
     const { kind, usual } = KINDS.bench;
