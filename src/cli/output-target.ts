@@ -1,16 +1,7 @@
-import { realpath } from "node:fs/promises";
-import { basename } from "node:path";
 import type { FrameFile } from "../host/frame-files.ts";
 import { sameFile } from "../host/same-file.ts";
+import { sourceNamed } from "../host/source-named.ts";
 import { Unusable } from "./unusable.ts";
-
-const SOURCE = /\.(frame|house|stock)\.json$/i;
-
-/** What a file of this name, or the one it leads to, is the source of; undefined for any other name. */
-export async function sourceNamed(path: string): Promise<string | undefined> {
-  const real = await realpath(path).catch(() => path);
-  return (SOURCE.exec(basename(path)) ?? SOURCE.exec(basename(real)))?.[1]?.toLowerCase();
-}
 
 /**
  * Lets an output go to any file but one a person draws in: neither a file the run reads, nor one that is named like a frame, house or

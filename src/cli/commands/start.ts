@@ -1,10 +1,10 @@
 import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { sameFile } from "../../host/same-file.ts";
+import { sourceNamed } from "../../host/source-named.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import type { Context } from "../context.ts";
 import { fileName } from "../file-name.ts";
-import { sourceNamed } from "../output-target.ts";
 import { Unusable } from "../unusable.ts";
 
 const UNIT_SYSTEMS: readonly UnitSystem[] = ["mm-N-kg", "in-lbf-lb"];
