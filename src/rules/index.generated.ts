@@ -34,6 +34,7 @@ import { rule as loadNone } from "./load.none.ts";
 import { rule as nutClash } from "./nut.clash.ts";
 import { rule as nutPullsOut } from "./nut.pulls-out.ts";
 import { rule as nutTrapped } from "./nut.trapped.ts";
+import { rule as panelFlexes } from "./panel.flexes.ts";
 import { rule as panelMisfit } from "./panel.misfit.ts";
 import { rule as panelRattles } from "./panel.rattles.ts";
 import { rule as panelUncut } from "./panel.uncut.ts";
@@ -88,6 +89,7 @@ export const builtInRules: readonly AnyRule[] = [
   endBare,
   endRaw,
   guardWithinReach,
+  panelFlexes,
   panelMisfit,
   panelRattles,
   panelUncut,

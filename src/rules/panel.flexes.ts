@@ -1,0 +1,91 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { PUSH_PATCH, panelBending } from "../facts/panel-bending.ts";
+import { si } from "../model/units/quantity.ts";
+import { notApplicable } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+const panelPush = defineCriterion({
+  name: "panel-push",
+  quantity: "force",
+  standard: "250 N",
+  about: "how hard a hand pushes a panel in slots or on faces",
+  basis: "common practice: a person leaning",
+});
+
+const panelGive = defineCriterion({
+  name: "panel-give",
+  quantity: "length",
+  standard: "span / 40, at least 10 mm",
+  about: "how far a panel may give under that push; the span is the shortest way between edges that hold it",
+  basis: "common practice: clear panels below 5 mm flap in spans over 600 mm",
+});
+
+const panelSag = defineCriterion({
+  name: "panel-sag",
+  quantity: "length",
+  standard: "span / 100, at least 1 mm",
+  about: "how far a panel may sag between what holds it under its loads",
+  basis: "common practice",
+});
+
+const panelStrength = defineCriterion({
+  name: "panel-strength",
+  quantity: "ratio",
+  standard: "0.5",
+  about: "share of a sheet's strength that its loads, or a push, may take",
+  basis: "common practice",
+});
+
+export const rule = defineRule({
+  id: "panel.flexes",
+  title: "Panels are stiff and strong enough for a push and their loads",
+  group: "panels",
+  level: "hold",
+  basis: ["theory of thin plates", "common practice"],
+  needs: { panelBending },
+  criteria: { push: panelPush, give: panelGive, sag: panelSag, strength: panelStrength },
+  messages: {
+    gives: {
+      text: "a push of {force:force} on {patch:length} square bends it in by {give:length}",
+      advice: "take a thicker or stiffer sheet, or divide it by another bar",
+      measures: "length",
+    },
+    cracks: {
+      text: "a push of {force:force} on {patch:length} square stresses {sheet:word} to {stress:stress}",
+      advice: "take a thicker or stronger sheet, or divide it by another bar",
+      measures: "stress",
+    },
+    sags: {
+      text: "{sheet:word} sags {sag:length} between what holds it under its loads",
+      advice: "take a thicker or stiffer sheet, or put another bar under it",
+      measures: "length",
+    },
+    breaks: {
+      text: "its loads stress {sheet:word} to {stress:stress}",
+      advice: "take a thicker or stronger sheet, or put another bar under it",
+      measures: "stress",
+    },
+  },
+  *inspect({ panelBending: all }, { push, give, sag, strength }, say) {
+    const patch = si(PUSH_PATCH, "length");
+    for (const { panel, across, loaded, push: pushed } of all) {
+      const at = panel.ref;
+      const { sheet, held } = panel;
+      const share = strength.at(at);
+      const may = { ...share, value: si(share.value * sheet.strength, "stress") };
+      if (held.kind === "laid" && !loaded) yield notApplicable(at, "nothing is declared to lie on it");
+      if (held.kind !== "laid") {
+        const force = push.at(at).value;
+        const peak = pushed(force);
+        const [bent, stress] = [si(peak.deflection, "length"), si(peak.stress, "stress")];
+        yield say.gives(at, { force, patch, give: bent }, { measured: bent, limit: give.at(at, across) });
+        yield say.cracks(at, { force, patch, sheet: sheet.name, stress }, { measured: stress, limit: may });
+      }
+      if (loaded) {
+        const [sagged, stress] = [si(loaded.deflection, "length"), si(loaded.stress, "stress")];
+        yield say.sags(at, { sheet: sheet.name, sag: sagged }, { measured: sagged, limit: sag.at(at, across) });
+        yield say.breaks(at, { sheet: sheet.name, stress }, { measured: stress, limit: may });
+      }
+    }
+  },
+});
