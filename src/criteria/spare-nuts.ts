@@ -5,6 +5,7 @@ export const spareNuts = defineCriterion({
   name: "spare-nuts",
   quantity: "count",
   standard: "0",
+  within: ["0", "100"],
   about: "nuts to leave over in every slot that takes nuts, for what is added later",
   basis: "common practice: one in each slot that will ever carry more",
 });

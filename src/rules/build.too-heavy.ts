@@ -12,6 +12,7 @@ const index = defineCriterion({
   name: "lifting-index",
   quantity: "ratio",
   standard: "2",
+  within: ["0.5", "3"],
   about: "share of one person over the mass recommended for this way of lifting",
   basis: `${NIOSH}: 1 is the aim, 3 too much for most people; between them for a lift done once`,
 });
@@ -19,6 +20,7 @@ const reach = defineCriterion({
   name: "lift-reach",
   quantity: "length",
   standard: "400 mm",
+  within: ["250 mm", "630 mm"],
   about: "how far before the ankles the hands hold",
   basis: NIOSH,
 });
@@ -26,6 +28,7 @@ const height = defineCriterion({
   name: "lift-height",
   quantity: "length",
   standard: "750 mm",
+  within: ["0 mm", "1750 mm"],
   about: "height of the hands where the lift begins: that of a table",
   basis: NIOSH,
 });
@@ -33,6 +36,7 @@ const travel = defineCriterion({
   name: "lift-travel",
   quantity: "length",
   standard: "500 mm",
+  within: ["250 mm", "1750 mm"],
   about: "how far it is lifted or lowered",
   basis: NIOSH,
 });
@@ -40,6 +44,7 @@ const turn = defineCriterion({
   name: "lift-turn",
   quantity: "angle",
   standard: "0°",
+  within: ["0°", "135°"],
   about: "how far the body is turned while lifting",
   basis: NIOSH,
 });
@@ -47,6 +52,7 @@ const frequency = defineCriterion({
   name: "lift-frequency-factor",
   quantity: "ratio",
   standard: "1",
+  within: ["0.1", "1"],
   about: "factor for how often it is lifted: 1 for less than once in five minutes within an hour",
   basis: `${NIOSH}, table 5`,
 });
@@ -54,6 +60,7 @@ const grip = defineCriterion({
   name: "lift-grip-factor",
   quantity: "ratio",
   standard: "1",
+  within: ["0.1", "1"],
   about: "factor for how well the hands hold: 1 for bars gripped at table height, 0.9 for bare sheets",
   basis: `${NIOSH}, table 7`,
 });
