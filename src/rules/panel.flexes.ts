@@ -15,7 +15,7 @@ const panelPush = defineCriterion({
 const panelGive = defineCriterion({
   name: "panel-give",
   quantity: "length",
-  standard: "span / 40, at least 10 mm",
+  standard: "span / 40, at least 15 mm",
   about: "how far a panel may give under that push; the span is the shortest way between edges that hold it",
   basis: "common practice: clear panels below 5 mm flap in spans over 600 mm",
 });

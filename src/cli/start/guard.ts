@@ -3,14 +3,12 @@ import { bar, type Drawing, ids, type Kind, type Part, usualLoad, type Wish } fr
 /** Smaller profiles on end fasteners sway too far: their sheets lie loose in the slots and brace nothing. */
 const LIGHTEST = { mm: 40, in: 1.5 } as const;
 /** In widths of the profile. */
-/** Widest opening without an upright in it. */
-const WIDEST = 26;
 const LOW_RAIL = 1;
 /** From the end of a stile of the door to the rail that meets it, so that the rail's nut keeps clear of the end. */
 const DOOR_RAIL = 0.75;
 const HINGE_FROM_END = 4;
 /** Corners cut from a lower panel to clear the end fastener of the rail above it, in widths: along the rail, and down from it. */
-const NOTCH = [0.75, 0.4] as const;
+const NOTCH = [1, 0.4] as const;
 
 /** Where the bars of a guard lie: coordinates of their centrelines. */
 interface Lines {
@@ -21,14 +19,11 @@ interface Lines {
   readonly low: number;
   readonly middle: number;
   readonly top: number;
-  /** The post that stops the door; the right front post where the door takes the whole front. */
-  readonly stop: { readonly id: string; readonly x: number };
 }
 
 function linesOf({ series: { pitch: p, raise }, length, depth, height }: Wish): Lines {
   const [left, right] = [p, length - p];
   const [low, top] = [raise + LOW_RAIL * p, height - p / 2];
-  const whole = right - left - p <= WIDEST * p;
   return {
     left,
     right,
@@ -37,13 +32,12 @@ function linesOf({ series: { pitch: p, raise }, length, depth, height }: Wish): 
     low,
     middle: (low + top) / 2,
     top,
-    stop: whole ? { id: "post-2", x: right } : { id: "jamb", x: length / 2 },
   };
 }
 
 function doorBars({ series: { pitch: p, hingeGap: gap }, profile }: Wish, at: Lines): readonly Part[] {
   const hung = at.left + p + gap;
-  const free = at.stop.x - p - gap;
+  const free = at.right - p - gap;
   const [bottom, head] = [at.low + p / 2 + gap, at.top - p / 2 - gap];
   const rail = (id: string, z: number): Part => bar(id, profile, [hung, at.front, z], [free, at.front, z]);
   return [
@@ -55,7 +49,7 @@ function doorBars({ series: { pitch: p, hingeGap: gap }, profile }: Wish, at: Li
   ];
 }
 
-function panelsOf({ series: { pitch: p, clear, gasket } }: Wish, fixed: boolean): readonly Part[] {
+function panelsOf({ series: { pitch: p, clear, gasket } }: Wish): readonly Part[] {
   const panel = (id: string, edges: readonly string[], notched: boolean): Part => ({
     id,
     sheet: clear,
@@ -71,13 +65,7 @@ function panelsOf({ series: { pitch: p, clear, gasket } }: Wish, fixed: boolean)
   return [
     ...pair("left", "post-4", "post-1", ["low-left", "mid-left", "top-left"]),
     ...pair("right", "post-2", "post-3", ["low-right", "mid-right", "top-right"]),
-    ...(fixed
-      ? [
-          ...pair("back-right", "post-3", "mullion", ["low-back", "mid-back-right", "top-back"]),
-          ...pair("back-left", "mullion", "post-4", ["low-back", "mid-back-left", "top-back"]),
-        ]
-      : pair("back", "post-3", "post-4", ["low-back", "mid-back", "top-back"])),
-    ...(fixed ? pair("front", "jamb", "post-2", ["low-front", "mid-front", "top-front"]) : []),
+    ...pair("back", "post-3", "post-4", ["low-back", "mid-back", "top-back"]),
     ...pair("door", "door-hung", "door-free", ["door-foot", "door-waist", "door-head"]),
     panel("roof", ["top-front", "top-left", "top-back", "top-right"], false),
   ];
@@ -98,8 +86,8 @@ function doorOf({ series: { pitch: p, size, hingeGap } }: Wish, at: Lines, bars:
     hinges: [hinge(at.low + HINGE_FROM_END * p), hinge(at.top - HINGE_FROM_END * p)],
     latch: {
       part: `pivot-${size}`,
-      bars: ["door-free", at.stop.id],
-      at: [at.stop.x - p / 2 - hingeGap / 2, 0, at.middle + 2 * p],
+      bars: ["door-free", "post-2"],
+      at: [at.right - p / 2 - hingeGap / 2, 0, at.middle + 2 * p],
     },
   };
 }
@@ -107,8 +95,7 @@ function doorOf({ series: { pitch: p, size, hingeGap } }: Wish, at: Lines, bars:
 function drawGuard(wish: Wish): Drawing {
   const { series, profile, length } = wish;
   const at = linesOf(wish);
-  const { left, right, front, back, low, middle, top, stop } = at;
-  const fixed = stop.id === "jamb";
+  const { left, right, front, back, low, middle, top } = at;
   const post = (n: number, x: number, y: number): Part => bar(`post-${n}`, profile, [x, y, series.raise], [x, y, top]);
   const ringSide = (name: string, z: number): readonly Part[] => [
     bar(`${name}-left`, profile, [left, front, z], [left, back, z]),
@@ -122,20 +109,7 @@ function drawGuard(wish: Wish): Drawing {
     ...ringSide("top", top),
   ];
   const lows = [along("low-front", front, low), along("low-back", back, low), ...ringSide("low", low)];
-  const uprights = fixed
-    ? [
-        bar("jamb", profile, [stop.x, front, low], [stop.x, front, top]),
-        bar("mullion", profile, [stop.x, back, low], [stop.x, back, top]),
-      ]
-    : [];
-  const backMids = fixed
-    ? [
-        bar("mid-back-left", profile, [left, back, middle], [stop.x, back, middle]),
-        bar("mid-back-right", profile, [stop.x, back, middle], [right, back, middle]),
-        bar("mid-front", profile, [stop.x, front, middle], [right, front, middle]),
-      ]
-    : [along("mid-back", back, middle)];
-  const mids = [...ringSide("mid", middle), ...backMids];
+  const mids = [...ringSide("mid", middle), along("mid-back", back, middle)];
   const door = doorBars(wish, at);
   const kit = (on: string): readonly Part[] => [{ connector: series.endFastener, on }];
   const under = [...lows, ...mids, ...door.slice(2, 4)];
@@ -143,22 +117,22 @@ function drawGuard(wish: Wish): Drawing {
     title: "Machine guard",
     notes: "A first draft: add the places nobody may reach under zones, and set the loads.",
     kits: { under: kit("below"), over: kit("above"), left: kit("-x"), right: kit("+x") },
-    bars: [...posts, ...tops, ...lows, ...uprights, ...mids, ...door],
+    bars: [...posts, ...tops, ...lows, ...mids, ...door],
     joints: [
       { bars: ["post-1", "post-4"], ends: "to", by: "left" },
       { bars: ["post-2", "post-3"], ends: "to", by: "right" },
-      { bars: ["top-left", ...ids(uprights)], by: "left" },
+      { bars: ["top-left"], by: "left" },
       { bars: ["top-right"], by: "right" },
       { bars: ids(under), by: "under" },
       { bars: ["door-head"], by: "over" },
     ],
-    panels: panelsOf(wish, fixed),
+    panels: panelsOf(wish),
     doors: [doorOf(wish, at, door)],
     stands: [{ part: series.foot, bars: ids(posts), raise: series.raise, hold: "anchored" }],
     loads: [
       {
         case: "lean",
-        on: fixed ? "mid-back-left" : "mid-back",
+        on: "mid-back",
         force: usualLoad(series, "lean"),
         direction: "-y",
         at: "middle",
@@ -172,12 +146,15 @@ function drawGuard(wish: Wish): Drawing {
   };
 }
 
-/** A closed guard with a door: end fasteners throughout, sheets in the slots. The depth and height are those of the bars. */
+/**
+ * A closed guard with a door: end fasteners throughout, sheets in the slots. Wider than this it would want an upright with sheets on
+ * both sides, which lie over the screws of its end fasteners. The depth and height are those of the bars.
+ */
 export const guard: Kind = {
   article: "a guard",
   ranges: ({ pitch: p, units }) =>
     p < (units === "mm-N-kg" ? LIGHTEST.mm : LIGHTEST.in)
       ? undefined
-      : { length: [17 * p, 40 * p], depth: [10 * p, 26 * p], height: [20 * p, 42 * p] },
+      : { length: [17 * p, 29 * p], depth: [10 * p, 26 * p], height: [20 * p, 42 * p] },
   draw: drawGuard,
 };

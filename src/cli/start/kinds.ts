@@ -13,7 +13,7 @@ interface Startable {
 /** What `start` can draw, each with the size it takes where none is given. */
 export const KINDS: Readonly<Record<"bench" | "guard" | "cart" | "rack", Startable>> = {
   bench: { kind: bench, usual: { "mm-N-kg": [1500, 750, 900], "in-lbf-lb": [60, 30, 36] } },
-  guard: { kind: guard, usual: { "mm-N-kg": [1200, 1000, 1800], "in-lbf-lb": [48, 40, 72] } },
+  guard: { kind: guard, usual: { "mm-N-kg": [1100, 1000, 1800], "in-lbf-lb": [42, 40, 72] } },
   cart: { kind: cart, usual: { "mm-N-kg": [900, 600, 850], "in-lbf-lb": [36, 24, 34] } },
   rack: { kind: rack, usual: { "mm-N-kg": [1800, 600, 2000], "in-lbf-lb": [72, 24, 78] } },
 };
