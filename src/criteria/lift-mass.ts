@@ -5,7 +5,7 @@ export const liftMass = defineCriterion({
   name: "lift-mass",
   quantity: "mass",
   standard: "25 kg",
-  within: ["3 kg", "50 kg"],
+  within: ["1 kg", "50 kg"],
   about: "mass one person lifts; two lift two thirds of it each, three and more half",
   basis: "ISO 11228-1: reference mass for men of 20 to 45 years; 20 kg for women of that age",
 });

@@ -58,6 +58,19 @@ function readShare(text: string, limited: Limited, system: UnitSystem): Meant | 
 }
 
 /**
+ * The standard value of a criterion, whatever the range: a rule means what it says.
+ * @throws Error where it is no such quantity
+ */
+export function readStandard(criterion: Limited): Meant {
+  const { name, quantity, standard } = criterion;
+  const read = SPAN.test(standard)
+    ? readShare(standard, criterion, "mm-N-kg")
+    : readQuantity(standard, quantity, "mm-N-kg");
+  if ("found" in read) throw new Error(`criterion ${name}: standard value ${read.found}, expected ${read.expected}`);
+  return "si" in read ? { fixed: read.si } : read;
+}
+
+/**
  * A limit as a house or frame file writes it: a number, text with a unit, or a share of the span where the standard value is one; within
  * the range of its criterion. Never throws.
  */

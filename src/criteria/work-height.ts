@@ -5,7 +5,7 @@ export const workHeight = defineCriterion({
   name: "work-height",
   quantity: "length",
   standard: "1400 mm",
-  within: ["1000 mm", "3000 mm"],
+  within: ["500 mm", "3000 mm"],
   about: "height over the floor above which screws are better driven on the bench",
   basis: "common practice: shoulder height of a person of middle size",
 });

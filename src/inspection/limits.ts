@@ -1,5 +1,5 @@
 import type { Criterion, Given, Limit, Source } from "../criteria/criterion.ts";
-import { type Meant, readLimit } from "../criteria/read-limit.ts";
+import { type Meant, readLimit, readStandard } from "../criteria/read-limit.ts";
 import type { HouseInForce } from "../house/house-in-force.ts";
 import type { CriterionSetting, Frame } from "../model/frame.ts";
 import { formatQuantity } from "../model/units/format-quantity.ts";
@@ -41,7 +41,7 @@ export class Limits {
   }
 
   private read(criterion: Criterion, { value, basis }: CriterionSetting, from: Source): Chosen {
-    const meant = readLimit(value, criterion, from === "default" ? "mm-N-kg" : this.frame.units);
+    const meant = readLimit(value, criterion, this.frame.units);
     if ("found" in meant)
       throw new Error(`criterion ${criterion.name} (${from}): found ${meant.found}, expected ${meant.expected}`);
     return { meant, from, basis: basis ?? NO_BASIS };
@@ -55,7 +55,7 @@ export class Limits {
     const general =
       (inFrame && this.read(criterion, inFrame, "frame")) ??
       (inHouse && this.read(criterion, inHouse, "house")) ??
-      this.read(criterion, { value: criterion.standard, basis: criterion.basis }, "default");
+      ({ meant: readStandard(criterion), from: "default", basis: criterion.basis } as const);
     const limit = (of: Chosen, span: number | undefined): Limit<Q> => {
       const share = words(of.meant, quantity, this.frame.units);
       return {

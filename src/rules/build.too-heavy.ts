@@ -36,7 +36,7 @@ const travel = defineCriterion({
   name: "lift-travel",
   quantity: "length",
   standard: "500 mm",
-  within: ["250 mm", "1750 mm"],
+  within: ["0 mm", "1750 mm"],
   about: "how far it is lifted or lowered",
   basis: NIOSH,
 });

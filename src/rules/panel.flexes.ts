@@ -8,6 +8,7 @@ const panelPush = defineCriterion({
   name: "panel-push",
   quantity: "force",
   standard: "250 N",
+  within: ["1 N", "5 kN"],
   about: "how hard a hand pushes a panel in slots or on faces",
   basis: "common practice: a person leaning",
 });
@@ -16,6 +17,7 @@ const panelGive = defineCriterion({
   name: "panel-give",
   quantity: "length",
   standard: "span / 40, at least 15 mm",
+  within: ["0.5 mm", "200 mm"],
   about: "how far a panel may give under that push; the span is the shortest way between edges that hold it",
   basis: "common practice: clear panels below 5 mm flap in spans over 600 mm",
 });
@@ -24,6 +26,7 @@ const panelSag = defineCriterion({
   name: "panel-sag",
   quantity: "length",
   standard: "span / 100, at least 1 mm",
+  within: ["0.1 mm", "100 mm"],
   about: "how far a panel may sag between what holds it under its loads",
   basis: "common practice",
 });
@@ -32,6 +35,7 @@ const panelStrength = defineCriterion({
   name: "panel-strength",
   quantity: "ratio",
   standard: "0.5",
+  within: ["0.05", "1"],
   about: "share of a sheet's strength that its loads, or a push, may take",
   basis: "common practice",
 });
