@@ -1,9 +1,9 @@
 import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
-import { sameFile } from "../../host/same-file.ts";
 import { nearest } from "../../model/text/nearest.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
+import { checkTarget } from "../output-target.ts";
 import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
 
@@ -38,8 +38,7 @@ export function registerReach(program: Command, context: Context): void {
       }
       if (picture !== undefined && screw === undefined)
         throw new Unusable("--picture draws one screw: name it after the file");
-      if (picture !== undefined && (await sameFile(picture, [{ path }])))
-        throw new Unusable(`--picture ${picture} would replace ${file}, which is read`);
+      await checkTarget("--picture", picture, [{ path, name: file }]);
       const sheet = reachSheetOf(file, frame, screw);
       if ("screws" in sheet) {
         const near = nearest(screw ?? "", sheet.screws);
