@@ -129,8 +129,11 @@ export function readQuantity<Q extends Quantity>(raw: number | string, quantity:
   }
   const written = split(text);
   if (written === undefined) return { found: `"${quote(text)}"`, expected: expectedText(quantity, system) };
-  if (!Number.isFinite(written.number))
-    return { found: `"${quote(text)}", which is beyond every number`, expected: expectedText(quantity, system) };
+  if (!Number.isFinite(written.number)) {
+    // A fraction over nought is no number at all.
+    const beyond = text.includes("/") ? "" : ", which is beyond every number";
+    return { found: `"${quote(text)}"${beyond}`, expected: expectedText(quantity, system) };
+  }
   const unit = unitOf(quantity, written.unit);
   if (unit === undefined) return unknownUnit(written, text, quantity, system);
   return checked(toSi(written.number, unit), `"${text}"`, quantity, system);
