@@ -1,6 +1,7 @@
 import { lifters, liftMass } from "../criteria/lift-mass.ts";
 import { spareNuts } from "../criteria/spare-nuts.ts";
 import { workHeight } from "../criteria/work-height.ts";
+import { stepPictures } from "../drawing/step-picture.ts";
 import { buildOrder } from "../facts/build-order.ts";
 import { buildPlan } from "../facts/build-plan.ts";
 import { factOf } from "../facts/fact.ts";
@@ -37,6 +38,7 @@ export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): 
       };
     }),
     handlingOf,
+    pictures: (size) => stepPictures(frame, size),
     overhead: limits.given(workHeight).value,
     deadlock: deadlock && ringWords(deadlock.ring),
     undone: undone.map((group) => group.id),

@@ -6,7 +6,8 @@ export const liftMass = defineCriterion({
   quantity: "mass",
   standard: "25 kg",
   within: ["1 kg", "50 kg"],
-  about: "mass one person lifts; two lift two thirds of it each, three and more half",
+  about:
+    "mass one person lifts; two lift two thirds of it each, three and more half: guidance on manual handling, from memory",
   basis: "ISO 11228-1: reference mass for men of 20 to 45 years; 20 kg for women of that age",
 });
 

@@ -36,7 +36,7 @@ export function recommendedMass({ reach, height, travel, turn, frequency, grip }
 
 /**
  * What some people may lift together as a multiple of what one may: two thirds of each one's for two, half for three and more
- * (ISO 11228-1).
+ * (common practice; HSE guidance L23, from memory).
  */
 export function teamMultiple(people: number): number {
   if (people <= 1) return people;

@@ -4,7 +4,7 @@ import { type EndName, type Ref, ref } from "../model/ref.ts";
 import type { Bore, EndScrew, FaceName } from "../model/stock/stock.ts";
 import { faceNormal } from "./axes.ts";
 import { type Body, cutPoint } from "./bodies.ts";
-import { landOn } from "./landing.ts";
+import { type Landing, landOn } from "./landing.ts";
 import type { Bored, InSlot, PlacedConnector } from "./placed.ts";
 import { faceDistance } from "./tubes.ts";
 
@@ -51,21 +51,6 @@ export function placeEndScrew(
       radius: choice.screw.diameter / 2,
     },
   ];
-  const half = choice.screw.headDiameter / 2;
-  const inSlots: InSlot[] =
-    part.head === "in-slot" && landing.slot
-      ? [
-          {
-            bar: onto.bar.ref.id,
-            face: ontoFace,
-            slot: landing.slot.number,
-            by: choice.ref,
-            what: "screw head",
-            from: landing.station - half,
-            to: landing.station + half,
-          },
-        ]
-      : [];
   return {
     ref: choice.ref,
     joint,
@@ -89,6 +74,25 @@ export function placeEndScrew(
       },
     ],
     bored,
-    inSlots,
+    inSlots: filledSlots(part, choice, onto, ontoFace, [landing, landOn(onto, OPPOSITE[ontoFace], far)]),
   };
+}
+
+const OPPOSITE: Readonly<Record<FaceName, FaceName>> = { A: "C", B: "D", C: "A", D: "B" };
+
+/** The head fills a stretch of the slot it lies in; a shank through the whole bar, of every slot it crosses. */
+function filledSlots(
+  part: EndScrew,
+  choice: ConnectorChoice,
+  onto: Body,
+  ontoFace: FaceName,
+  landings: readonly Landing[],
+): InSlot[] {
+  const head = part.head === "in-slot";
+  const half = (head ? choice.screw.headDiameter : choice.screw.diameter) / 2;
+  return landings.flatMap(({ face, slot, station, off }) => {
+    if (!slot || off > slot.cavity / 2 + half || (head && face !== ontoFace)) return [];
+    const [bar, what] = [onto.bar.ref.id, head ? "screw head" : "end screw"];
+    return [{ bar, face, slot: slot.number, by: choice.ref, what, from: station - half, to: station + half }];
+  });
 }

@@ -22,8 +22,8 @@ export interface SubAssembly {
 }
 
 /**
- * Most that is built as one where the author names no groups, kg: two people lift two thirds of what each may alone, 25 kg
- * (ISO 11228-1).
+ * Most that is built as one where the author names no groups, kg: two people lift two thirds of what each may alone (common
+ * practice), 25 kg (ISO 11228-1).
  */
 export const LIFTABLE = (2 * 25 * 2) / 3;
 

@@ -70,7 +70,11 @@ export const rule = defineRule({
   title: "What is lifted by hand can be lifted by hand",
   group: "access and build",
   level: "hold",
-  basis: ["ISO 11228-1:2021, reference masses and lifting in teams", "NIOSH 94-110, revised lifting equation"],
+  basis: [
+    "ISO 11228-1:2021, reference masses",
+    "common practice: lifting in teams (HSE guidance L23, from memory)",
+    "NIOSH 94-110, revised lifting equation",
+  ],
   needs: { lifted },
   criteria: { liftMass, lifters, index, reach, height, travel, turn, frequency, grip },
   messages: {

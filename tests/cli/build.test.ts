@@ -2,7 +2,10 @@ import { execFileSync } from "node:child_process";
 import { describe, expect, it } from "vitest";
 
 function build(...args: readonly string[]): string {
-  return execFileSync(process.execPath, ["--import", "tsx", "src/cli/cli.ts", "build", ...args], { encoding: "utf8" });
+  return execFileSync(process.execPath, ["--import", "tsx", "src/cli/cli.ts", "build", ...args], {
+    encoding: "utf8",
+    maxBuffer: 64 * 1024 * 1024,
+  });
 }
 
 interface Piece {
@@ -47,5 +50,13 @@ describe("trysquare build", () => {
     ].map((words) => text.indexOf(words));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(places[0]).toBeGreaterThan(0);
+  });
+
+  it("draws each step: one picture for runs of like steps, what goes on brought out", () => {
+    const svg = build(BENCH, "--as", "svg");
+    // 31 steps, of which 2-3, 4-5, 10-11, 15-17, 18-19, 23-26 and 28-29 are told together.
+    expect(svg.match(/font-weight="bold">/g)).toHaveLength(31 - (1 + 1 + 1 + 2 + 1 + 3 + 1));
+    expect(svg).toContain(">23–26<");
+    expect(svg).not.toMatch(/<script|href=|NaN|undefined/);
   });
 });

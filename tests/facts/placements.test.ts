@@ -85,14 +85,16 @@ describe("end screws", () => {
     expect(screw.drive.point).toEqual(near([-20, 0, 500]));
   });
 
-  it("through the whole post: head on the far face, 60 − 40 = 20 mm in the core, nothing in the slot", () => {
+  it("through the whole post: head on the far face, 60 − 40 = 20 mm in the core, its shank across both slots", () => {
     const { screws, bored, inSlots } = one(placed(joinedBy({ connector: "end-screw-through-40" })).connectors[0]);
     expect(screws[0]?.seat).toEqual(near([-20, 0, 500]));
     expect(screws[0]?.axis).toEqual(near([1000, 0, 0]));
     expect(screws[0]?.drive.point).toBe(screws[0]?.seat);
     expect(screws[0]?.grip).toBeCloseTo(0.04, 12);
     expect(screws[0]?.into).toMatchObject({ bar: "rail", end: "from", engaged: expect.closeTo(0.02, 12) });
-    expect(inSlots).toEqual([]);
+    expect(inSlots).toMatchObject(
+      ["A", "C"].map((face) => ({ bar: "post", face, what: "end screw", from: expect.closeTo(0.496, 9) })),
+    );
     expect(bored).toMatchObject([
       { bar: "post", what: "hole through the bar", line: { from: near([-20, 0, 500]), to: near([20, 0, 500]) } },
       { bar: "rail", what: "end screw", line: { from: near([20, 0, 500]), to: near([40, 0, 500]) } },

@@ -41,6 +41,19 @@ describe("what sits in the slots", () => {
   });
 });
 
+describe("what crosses the slots", () => {
+  it("a screw of 8 mm through the whole post, in the slots of both faces it passes", () => {
+    const { occupants } = use((file) => {
+      Object.assign(kitItem(file), { connector: "end-screw-through-40" });
+      delete kitItem(file).on;
+    });
+    expect(occupants).toEqual([
+      ["post", "A", "end screw", 496, 504],
+      ["post", "C", "end screw", 496, 504],
+    ]);
+  });
+});
+
 describe("what is free between them", () => {
   it("two nuts of one post, one over the other: 542 − 458 − 20 = 64 mm", () => {
     const both = use((file) => {

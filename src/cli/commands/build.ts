@@ -8,7 +8,7 @@ import { EXIT } from "../exit-code.ts";
 import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
 
-const FORMS = ["text", "json"] as const;
+const FORMS = ["text", "json", "svg"] as const;
 
 interface BuildOptions {
   readonly as: (typeof FORMS)[number];
@@ -25,7 +25,7 @@ export function registerBuild(program: Command, context: Context): void {
       "Finds an order in which a frame can be built, in pieces that people can lift, and prints it step by step: bars to lay out, nuts to lay into slots before they close, what goes on and which way, screws with their torques, what to square, feet, caps, masses and cautions.",
     )
     .argument("<file>", "a frame file")
-    .addOption(new Option("--as <form>", "form of the steps").choices(FORMS).default("text"))
+    .addOption(new Option("--as <form>", "form of the steps; svg draws them").choices(FORMS).default("text"))
     .option("--house <file>", "take spare nuts and lifting limits from this house file instead of the nearest")
     .option("--to <file>", "put the steps into this file")
     .action(async (path: string, options: BuildOptions) => {
@@ -50,8 +50,8 @@ export function registerBuild(program: Command, context: Context): void {
         houseInWords({ engine, today: day, frame: path, ...(house === undefined ? {} : { house }) }),
       );
       const sheet = buildSheetOf(file, frame, words?.settings ?? noSettings(day));
-      const { buildText, buildJson } = await import("../../report/build/forms.ts");
-      const chunks = { text: buildText, json: buildJson }[options.as](sheet);
+      const { buildText, buildJson, buildSvg } = await import("../../report/build/forms.ts");
+      const chunks = { text: buildText, json: buildJson, svg: buildSvg }[options.as](sheet);
       const sink = options.to === undefined ? context.stdout : atomicFile(options.to);
       for (const chunk of chunks) await sink.write(chunk);
       await sink.finish();

@@ -1,3 +1,4 @@
+import type { StepPicture } from "../../drawing/step-picture.ts";
 import type { PlannedPiece, SlotNuts } from "../../facts/build-plan.ts";
 import type { Lifted } from "../../facts/lifted.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
@@ -25,6 +26,8 @@ export interface BuildSheet {
   readonly units: UnitSystem;
   readonly pieces: readonly SheetPiece[];
   readonly handlingOf: (lifted: Lifted) => Handling;
+  /** Draws steps to this size, picture units. */
+  readonly pictures: (size: readonly [number, number]) => StepPicture;
   /** Above this height over the floor a bar is held up before it is screwed, m. */
   readonly overhead: number;
   /** Why no order exists, in words. */

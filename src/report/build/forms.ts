@@ -1,2 +1,3 @@
 export { buildJson } from "./json.ts";
+export { buildSvg } from "./svg.ts";
 export { buildText } from "./text.ts";

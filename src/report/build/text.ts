@@ -3,6 +3,7 @@ import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { count, listed } from "../count.ts";
 import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
+import { runNumbers, stepRuns } from "./step-runs.ts";
 import { cautions, handlingWords, named, pieceName, torqueWords, wayWords } from "./step-words.ts";
 
 /** Names are cut off after so many: the rest are in the JSON. */
@@ -57,33 +58,6 @@ function* stepLines(
   yield* cautions(step, first, sheet);
 }
 
-/** Steps that differ by the name of the part alone are told once. */
-function sameWork(a: PlannedStep, b: PlannedStep): boolean {
-  const work = ({ step, connectors, dropIn, tightens, closesIn }: PlannedStep): string =>
-    JSON.stringify([
-      step.what,
-      step.assembly,
-      step.way,
-      connectors,
-      dropIn,
-      tightens,
-      closesIn,
-      step.places.map((p) => p.kind),
-    ]);
-  return a.step.what === "place" && b.step.places.length === 1 && work(a) === work(b);
-}
-
-function merged(steps: readonly PlannedStep[]): readonly (readonly PlannedStep[])[] {
-  const runs: PlannedStep[][] = [];
-  for (const [i, step] of steps.entries()) {
-    const run = runs.at(-1);
-    const last = run?.at(-1);
-    if (i > 1 && run && last && last.step.places.length === 1 && sameWork(last, step)) run.push(step);
-    else runs.push([step]);
-  }
-  return runs;
-}
-
 /** "leg-4: 1 × nut in A1 (facing +x), 2 in D1 (facing -y); leg-4.foot will close them". */
 function* nutLines(bar: string, piece: SheetPiece): Generator<string> {
   const own = piece.planned.nuts.filter((nuts) => nuts.bar === bar);
@@ -110,10 +84,10 @@ function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameO
   if (planned.nuts.length > 0) yield "   Lay into the slots, and count them:\n";
   for (const bar of planned.bars) yield* nutLines(bar, piece);
   let first = true;
-  for (const run of merged(planned.steps)) {
+  for (const run of stepRuns(planned.steps)) {
     const [step, ...others] = run;
     if (!step) continue;
-    const numbers = others.length > 0 ? `${step.step.number}–${run.at(-1)?.step.number}` : `${step.step.number}`;
+    const numbers = runNumbers(run);
     const told: PlannedStep =
       others.length > 0 ? { ...step, step: { ...step.step, places: run.flatMap((one) => one.step.places) } } : step;
     const lines = [...stepLines(told, piece, first, sheet, nameOf)];

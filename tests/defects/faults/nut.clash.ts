@@ -10,6 +10,8 @@ export const fault: Fault = {
   sizes: { just: 0.2, far: 2.8 }, // mm by which the nuts overlap
   consequences: {
     "guard.within-reach": "the panel there no longer fits and is left out",
+    "screw.no-room": "no key goes in between the rails",
+    "build.deadlock": "the screws of either rail lie behind the other",
     "screw.crowded": "the keys have no room between the rails",
     ...OVERLOAD,
   },

@@ -1,0 +1,28 @@
+import type { PlannedStep } from "../../facts/build-plan.ts";
+
+/** Steps that differ by the name of the part alone. */
+function sameWork(a: PlannedStep, b: PlannedStep): boolean {
+  const work = ({ step, connectors, dropIn, tightens, closesIn }: PlannedStep): string => {
+    const kinds = step.places.map((part) => part.kind);
+    return JSON.stringify([step.what, step.assembly, step.way, connectors, dropIn, tightens, closesIn, kinds]);
+  };
+  return a.step.what === "place" && b.step.places.length === 1 && work(a) === work(b);
+}
+
+/** The steps of a piece, those of like work together: they are told once. */
+export function stepRuns(steps: readonly PlannedStep[]): readonly (readonly PlannedStep[])[] {
+  const runs: PlannedStep[][] = [];
+  for (const [i, step] of steps.entries()) {
+    const run = runs.at(-1);
+    const last = run?.at(-1);
+    if (i > 1 && run && last && last.step.places.length === 1 && sameWork(last, step)) run.push(step);
+    else runs.push([step]);
+  }
+  return runs;
+}
+
+/** "7", or "23–26". */
+export function runNumbers(run: readonly PlannedStep[]): string {
+  const [first, last] = [run[0]?.step.number ?? 0, run.at(-1)?.step.number ?? 0];
+  return first === last ? `${first}` : `${first}–${last}`;
+}
