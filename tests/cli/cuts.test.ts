@@ -1,4 +1,7 @@
 import { execFileSync } from "node:child_process";
+import { mkdtempSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 
 function cuts(...args: readonly string[]): string {
@@ -53,5 +56,17 @@ describe("trysquare cuts", () => {
     const table = cuts("tests/cures/bench.frame.json", "--as", "csv");
     for (const line of table.trim().split("\r\n")) expect(line).not.toMatch(/(^|,)[=+@]/);
     expect(table.split("\r\n")[0]).toBe("kind,name,count,length mm,width mm,work,bars");
+  });
+
+  it("counts spare nuts where the house asks for them: one for each slot that takes nuts", () => {
+    const nuts = (...more: readonly string[]): number => {
+      const list = JSON.parse(cuts("tests/cures/bench.frame.json", "--as", "json", ...more)) as CutJson;
+      return list.parts.filter((part) => part.kind === "nut").reduce((sum, part) => sum + part.count, 0);
+    };
+    const file = join(mkdtempSync(join(tmpdir(), "trysquare-")), "spare.house.json");
+    writeFileSync(file, JSON.stringify({ format: 1, criteria: { "spare-nuts": 1 } }));
+    // Slots in use: 4 legs at the top on 2 sides, and inwards where a shelf bar meets them; 2 top bars below and inwards;
+    // 2 cross bars and 4 shelf bars on 2 sides, 2 of them inwards too.
+    expect(nuts("--house", file) - nuts()).toBe(4 * 3 + 2 * 2 + 6 * 2 + 2);
   });
 });

@@ -296,6 +296,19 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
       })),
     },
     {
+      slip: "the front side taken over, built, from an older cart",
+      because: "a nut of the stake no longer gets in between its posts, nor the stake between its rails",
+      findings: [
+        {
+          rule: "nut.trapped",
+          key: "trapped",
+          level: "hold",
+          parts: ["stake.from/2/b1/nut", "base-front", "old-front"],
+        },
+        { rule: "build.deadlock", key: "group", level: "hold", parts: ["old-front"] },
+      ],
+    },
+    {
       slip: "no caps on the right-hand ends of the top rails",
       findings: [
         {

@@ -1,8 +1,6 @@
 import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { sameFile } from "../../host/same-file.ts";
-import { today } from "../../host/today.ts";
-import { noSettings } from "../../house/settings.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
 import { problemWords } from "../problem-words.ts";
@@ -29,10 +27,9 @@ export function registerBuild(program: Command, context: Context): void {
     .option("--house <file>", "take spare nuts and lifting limits from this house file instead of the nearest")
     .option("--to <file>", "put the steps into this file")
     .action(async (path: string, options: BuildOptions) => {
-      const [{ openFrame }, { houseInWords }, { usableOrTold }, { buildSheetOf }] = await Promise.all([
+      const [{ openFrame }, { houseSettings }, { buildSheetOf }] = await Promise.all([
         import("../../host/open-frame.ts"),
-        import("../../host/house-in-words.ts"),
-        import("../prepare-run.ts"),
+        import("../house-settings.ts"),
         import("../build-sheet-of.ts"),
       ]);
       const { file, frame, problems } = await openFrame(path);
@@ -43,13 +40,7 @@ export function registerBuild(program: Command, context: Context): void {
       }
       if (options.to !== undefined && (await sameFile(options.to, [{ path }])))
         throw new Unusable(`--to ${options.to} would replace ${file}, which is read`);
-      const day = today();
-      const { house } = options;
-      const engine = await context.engine();
-      const words = await usableOrTold(() =>
-        houseInWords({ engine, today: day, frame: path, ...(house === undefined ? {} : { house }) }),
-      );
-      const sheet = buildSheetOf(file, frame, words?.settings ?? noSettings(day));
+      const sheet = buildSheetOf(file, frame, await houseSettings(context, path, options.house));
       const { buildText, buildJson, buildSvg } = await import("../../report/build/forms.ts");
       const chunks = { text: buildText, json: buildJson, svg: buildSvg }[options.as](sheet);
       const sink = options.to === undefined ? context.stdout : atomicFile(options.to);
