@@ -7,5 +7,6 @@ export default defineConfig({
     maxWorkers: Math.max(2, availableParallelism() - 1),
     include: ["tests/**/*.test.ts"],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });

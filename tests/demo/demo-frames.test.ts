@@ -14,6 +14,7 @@ const DRAWING_RULES = [
   "build.deadlock",
   "end.bare",
   "end.raw",
+  "guard.within-reach",
   "hole.near-edge",
   "joint.gap",
   "joint.turns",

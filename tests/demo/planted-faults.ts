@@ -122,6 +122,10 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
 
   "mixer-guard-faulty": [
     {
+      slip: "a pane of the right side is not held by its bars",
+      findings: [{ rule: "guard.within-reach", key: "body", level: "reject", parts: ["paddles"] }],
+    },
+    {
       slip: "the loads not entered yet",
       findings: [{ rule: "load.none", key: "none", level: "hold", parts: ["frame"] }],
     },

@@ -28,7 +28,7 @@ beforeAll(async () => {
   expect(built.code, built.text).toBe(0);
   for (const path of ["package.json", "bin"]) cpSync(path, join(installed, path), { recursive: true });
   for (const path of ["docs/demo", "docs/house"]) cpSync(path, join(folder, path), { recursive: true });
-});
+}, 60_000);
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
 describe("the house of a team that the pages work through", () => {

@@ -6,7 +6,7 @@ export const fault: Fault = {
   key: "knocked",
   slip: "one bracket of one screw at one end, where trolleys run into the bar",
   spots: { "braced-trestle": "low-back", "plant-display": "back", "pot-rack": "front" },
-  sizes: { sound: 50, faulty: 3000 }, // N of a knock
+  sizes: { sound: 50, faulty: 1000 }, // N of a knock
   consequences: OVERLOAD,
   plant(file, spot, size) {
     const [first] = kitOf(file, spot, "to");
