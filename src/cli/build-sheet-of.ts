@@ -14,9 +14,6 @@ import type { Frame } from "../model/frame.ts";
 import { ref } from "../model/ref.ts";
 import type { BuildSheet, Handling } from "../report/build/build-sheet.ts";
 
-/** Diagonals may differ by so much of their length: common practice. */
-const SQUARE = 1 / 1000;
-
 /** The order of building of a frame, with spare nuts and people by the limits that house and frame set. */
 export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): BuildSheet {
   const limits = new Limits(frame, { ...house, rules: [] });
@@ -34,7 +31,6 @@ export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): 
         planned,
         spare: ({ bar }) => spare.at(ref("bar", bar)).value,
         handling: whole && handlingOf(whole),
-        squareWithin: planned.diagonal * SQUARE,
       };
     }),
     handlingOf,

@@ -15,20 +15,26 @@ export const EXIT = {
   undelivered: 4,
 } as const;
 
+/** From the mildest to the gravest. */
+const LEVELS: readonly Level[] = ["note", "hold", "reject"];
 export const GATES = ["note", "hold", "reject", "none"] as const;
 /** The level from which a run fails. */
 export type Gate = Level | "none";
 
-function atGate(report: Report, gate: Gate): boolean {
-  if (gate === "none" || report.verdict === "unread") return false;
-  if (report.verdict === "reject") return true;
-  if (gate === "reject") return false;
-  if (report.verdict === "hold") return true;
-  return gate === "note" && report.findings.some((finding) => finding.conceded === undefined);
+/** Whether a level is at the gate; nothing is at the gate "none". */
+export function atGate(level: Level | undefined, gate: Gate): boolean {
+  if (gate === "none" || level === undefined) return false;
+  return LEVELS.indexOf(level) >= LEVELS.indexOf(gate);
+}
+
+/** The gravest level of a report: of its verdict, or a note where only notes were found. */
+export function levelOf(report: Report): Level | undefined {
+  if (report.verdict === "hold" || report.verdict === "reject") return report.verdict;
+  return report.findings.some((finding) => finding.conceded === undefined) ? "note" : undefined;
 }
 
 /** The exit code one report asks for. */
 export function exitFor(report: Report, gate: Gate): number {
   if (!report.complete) return EXIT.incomplete;
-  return atGate(report, gate) ? EXIT.atGate : EXIT.clean;
+  return atGate(levelOf(report), gate) ? EXIT.atGate : EXIT.clean;
 }

@@ -52,10 +52,13 @@ export interface PlannedPiece {
   readonly rawEnds: readonly string[];
   readonly nuts: readonly SlotNuts[];
   readonly steps: readonly PlannedStep[];
-  /** Between opposite outer corners, over its two longest sides, m. */
-  readonly diagonal: number;
+  /** By how much its diagonals over the outer corners may differ, m. */
+  readonly squareWithin: number;
   readonly parts: readonly string[];
 }
+
+/** Diagonals may differ by so much of their length: common practice. */
+const SQUARE = 1 / 1000;
 
 const counted = (names: readonly string[]): readonly { name: string; count: number }[] => {
   const counts = new Map<string, number>();
@@ -172,7 +175,7 @@ export const buildPlan = defineFact<
         rawEnds: ends.filter((end) => end.edge === "raw").map((end) => end.ref.id),
         nuts: nutsOf(new Set(bars)),
         steps: steps.map(plannedOf),
-        diagonal: diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),
+        squareWithin: SQUARE * diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),
         parts,
       };
     });

@@ -1,10 +1,11 @@
 import { prepareFrame } from "../mechanics/frame.ts";
 import { solveFrame } from "../mechanics/statics/solve.ts";
+import { si } from "../model/units/quantity.ts";
 import { bodies } from "./bodies.ts";
 import { combinations } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { type Foothold, footing } from "./footing.ts";
-import type { Bound } from "./joint-stiffness.ts";
+import { type Governed, worstOfAll } from "./governing.ts";
 import { response } from "./response.ts";
 import { solverModel } from "./solver-model.ts";
 import { structure } from "./structure.ts";
@@ -12,10 +13,7 @@ import { structure } from "./structure.ts";
 /** The hardest push of the floor on one foot. */
 export interface FootPush {
   readonly foot: Foothold;
-  /** N */
-  readonly push: number;
-  readonly combination: string;
-  readonly bound: Bound;
+  readonly push: Governed<"force">;
   /** The foot that stands in a hollow or on a bump then; none: on an even floor. */
   readonly odd: Foothold | undefined;
 }
@@ -40,15 +38,11 @@ export const footPushes = defineFact<
   compute({ response: found, footing: feet, structure: known, bodies: all, combinations: combined }, frame) {
     if (found.kind !== "solved") return [];
     const worst = new Map<Foothold, FootPush>();
-    const note = (candidate: FootPush): void => {
-      if (candidate.push > (worst.get(candidate.foot)?.push ?? -1)) worst.set(candidate.foot, candidate);
-    };
     const free = feet.filter((foot) => foot.hold !== "anchored");
-    for (const view of found.views) {
-      if (view.combination.kind !== "service") continue;
-      for (const [i, foot] of feet.entries())
-        if (foot.hold !== "anchored")
-          note({ foot, push: view.foot(i), combination: view.combination.name, bound: view.bound, odd: undefined });
+    for (const [i, foot] of feet.entries()) {
+      if (foot.hold === "anchored") continue;
+      const push = worstOfAll(found.views, ["service"], "force", (view) => view.foot(i));
+      if (push) worst.set(foot, { foot, push, odd: undefined });
     }
     const uneven = frame.floor.uneven;
     // Three feet stand firm on any floor.
@@ -71,7 +65,10 @@ export const footPushes = defineFact<
       for (const [c, foot] of free.entries()) {
         // Casters rated for rolling are judged by a factor instead.
         if (foot.hold === "rolling") continue;
-        note({ foot, push: state.contacts[c]?.push ?? 0, combination: combination.name, bound: "stiff", odd });
+        const push = state.contacts[c]?.push ?? 0;
+        if (push <= (worst.get(foot)?.push.measured ?? -1)) continue;
+        const under = { combination: combination.name, bound: "stiff" } as const;
+        worst.set(foot, { foot, push: { measured: si(push, "force"), under }, odd });
       }
     }
     return [...worst.values()];

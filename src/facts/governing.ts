@@ -30,10 +30,21 @@ function worstBy(
   return worst;
 }
 
-const under = (worst: Worst): Governed<never>["under"] => ({
-  combination: worst.view.combination.name,
-  bound: worst.view.bound,
-});
+/** The worst under one bound as it governs, beside the worst under the others. */
+function beside<Q extends Quantity>(
+  worst: ReadonlyMap<Bound, Worst>,
+  governs: Bound,
+  quantity: Q,
+): Governed<Q> | undefined {
+  const found = worst.get(governs);
+  if (!found) return undefined;
+  const others = [...worst].filter(([bound]) => bound !== governs);
+  return {
+    measured: si(found.value, quantity),
+    under: { combination: found.view.combination.name, bound: governs },
+    otherBounds: Object.fromEntries(others.map(([bound, { value }]) => [bound, si(value, quantity)])),
+  };
+}
 
 /** The largest value with typical joints, beside what it is with soft and with stiff ones: for what the eye and hand notice. */
 export function governing<Q extends Quantity>(
@@ -42,22 +53,19 @@ export function governing<Q extends Quantity>(
   quantity: Q,
   value: (view: View) => number | undefined,
 ): Governed<Q> | undefined {
-  const worst = worstBy(views, kinds, value);
-  const typical = worst.get("typical");
-  if (!typical) return undefined;
-  const otherBounds: Record<string, Si<Q>> = {};
-  for (const [bound, { value: other }] of worst) if (bound !== "typical") otherBounds[bound] = si(other, quantity);
-  return { measured: si(typical.value, quantity), under: under(typical), otherBounds };
+  return beside(worstBy(views, kinds, value), "typical", quantity);
 }
 
-/** The largest value with any joint stiffness: for strength, which takes the worst. */
+/** The largest value with any joint stiffness, beside what it is with the others: for strength, which takes the worst. */
 export function worstOfAll<Q extends Quantity>(
   views: readonly View[],
   kinds: readonly CombinationKind[],
   quantity: Q,
   value: (view: View) => number | undefined,
 ): Governed<Q> | undefined {
-  let most: Worst | undefined;
-  for (const worst of worstBy(views, kinds, value).values()) if (!most || worst.value > most.value) most = worst;
-  return most && { measured: si(most.value, quantity), under: under(most) };
+  const worst = worstBy(views, kinds, value);
+  let governs: Bound = "typical";
+  for (const [bound, { value: other }] of worst)
+    if (other > (worst.get(governs)?.value ?? Number.NEGATIVE_INFINITY)) governs = bound;
+  return beside(worst, governs, quantity);
 }

@@ -4,7 +4,7 @@ import { footing } from "../facts/footing.ts";
 import { response } from "../facts/response.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
-import { si } from "../model/units/quantity.ts";
+import { type Si, si } from "../model/units/quantity.ts";
 import { notApplicable, undecided } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
 
@@ -43,7 +43,9 @@ export const rule = defineRule({
       else if (!worst) yield notApplicable(foot.ref, "anchored");
       else {
         const rolls = foot.hold === "rolling";
-        const push = si(worst.push * (rolls ? factor.value : 1), "force");
+        const scaled = (force: Si<"force">): Si<"force"> => si(force * (rolls ? factor.value : 1), "force");
+        const { measured, under, otherBounds } = worst.push;
+        const push = scaled(measured);
         const limit: Limit<"force"> = {
           value: si(foot.capacity, "force"),
           from: "stock",
@@ -54,7 +56,18 @@ export const rule = defineRule({
         yield say.overloaded(
           foot.ref,
           { push, floor },
-          { measured: push, limit, under: { combination: worst.combination, bound: worst.bound } },
+          {
+            measured: push,
+            limit,
+            under,
+            ...(otherBounds
+              ? {
+                  otherBounds: Object.fromEntries(
+                    Object.entries(otherBounds).map(([bound, force]) => [bound, scaled(force)]),
+                  ),
+                }
+              : {}),
+          },
         );
       }
     }

@@ -1,10 +1,11 @@
 import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
-import { sameFile } from "../../host/same-file.ts";
+import { nameOf } from "../../host/frame-files.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
+import { fileName } from "../file-name.ts";
+import { checkTarget } from "../output-target.ts";
 import { problemWords } from "../problem-words.ts";
-import { Unusable } from "../unusable.ts";
 
 const FORMS = ["text", "json", "svg"] as const;
 
@@ -25,21 +26,20 @@ export function registerBuild(program: Command, context: Context): void {
     .argument("<file>", "a frame file")
     .addOption(new Option("--as <form>", "form of the steps; svg draws them").choices(FORMS).default("text"))
     .option("--house <file>", "take spare nuts and lifting limits from this house file instead of the nearest")
-    .option("--to <file>", "put the steps into this file")
+    .option("--to <file>", "put the steps into this file", fileName("--to"))
     .action(async (path: string, options: BuildOptions) => {
       const [{ openFrame }, { houseSettings }, { buildSheetOf }] = await Promise.all([
         import("../../host/open-frame.ts"),
         import("../house-settings.ts"),
         import("../build-sheet-of.ts"),
       ]);
+      await checkTarget("--to", options.to, [{ path, name: nameOf(path) }]);
       const { file, frame, problems } = await openFrame(path);
       for (const problem of problems) context.tell(problemWords(problem));
       if (!frame) {
         context.exit(EXIT.incomplete);
         return;
       }
-      if (options.to !== undefined && (await sameFile(options.to, [{ path }])))
-        throw new Unusable(`--to ${options.to} would replace ${file}, which is read`);
       const sheet = buildSheetOf(file, frame, await houseSettings(context, path, options.house));
       const { buildText, buildJson, buildSvg } = await import("../../report/build/forms.ts");
       const chunks = { text: buildText, json: buildJson, svg: buildSvg }[options.as](sheet);

@@ -2,7 +2,7 @@ import { type Command, Option } from "commander";
 import { nameOf } from "../../host/frame-files.ts";
 import type { Report } from "../../inspection/report.ts";
 import type { Context } from "../context.ts";
-import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
+import { atGate, EXIT, GATES, type Gate, levelOf } from "../exit-code.ts";
 import { problemWords } from "../problem-words.ts";
 
 interface CompareOptions {
@@ -53,11 +53,11 @@ export function registerCompare(program: Command, context: Context): void {
         const risen = [...findings.fresh, ...findings.worse.map((pair) => pair.after)].filter(
           ({ conceded }) => !conceded,
         );
-        const gravest = (["reject", "hold", "note"] as const).find((level) =>
-          risen.some((finding) => finding.level === level),
-        );
-        if (after.complete && gravest !== undefined)
-          context.exit(exitFor({ ...after, verdict: gravest === "note" ? "accept" : gravest, findings: risen }, gate));
+        // A verdict may also turn graver without a finding, by a value that cannot be settled.
+        const [wasLevel, isLevel] = [levelOf(before), levelOf(after)];
+        const graver = isLevel !== wasLevel && (wasLevel === undefined || atGate(isLevel, wasLevel));
+        const levels = [...risen.map((finding) => finding.level), ...(graver ? [isLevel] : [])];
+        if (after.complete && levels.some((level) => atGate(level, gate))) context.exit(EXIT.atGate);
         const comparison = { before, after, findings, ...(was && is ? { bars: compareBars(was, is) } : {}) };
         for (const chunk of (as === "json" ? forms.compareJson : forms.compareText)(comparison))
           await context.stdout.write(chunk);

@@ -3,6 +3,7 @@ import { atomicFile } from "../../host/atomic-file.ts";
 import { nearest } from "../../model/text/nearest.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
+import { fileName } from "../file-name.ts";
 import { checkTarget } from "../output-target.ts";
 import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
@@ -23,7 +24,7 @@ export function registerReach(program: Command, context: Context): void {
     .argument("<file>", "a frame file")
     .argument("[screw]", 'a screw, such as "rail-1.from/1/a1"')
     .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
-    .option("--picture <file>", "draw the tool on the screw into this SVG file")
+    .option("--picture <file>", "draw the tool on the screw into this SVG file", fileName("--picture"))
     .action(async (path: string, screw: string | undefined, { as, picture }: ReachOptions) => {
       const [{ openFrame }, { reachSheetOf }, forms] = await Promise.all([
         import("../../host/open-frame.ts"),

@@ -1,11 +1,39 @@
-import { bar, brackets, ids, type Kind, type Part, STEADY, spread, tidy, usualLoad } from "./drawing.ts";
+import { bar, brackets, ids, type Kind, type Part, STEADY, spread, tidy, usualLoad, type Wish } from "./drawing.ts";
 
 /** All sizes below are in widths of the profile. Brackets are one width long: a leg stands in by room for one on its outer side. */
 const INSET = 2.5;
 const BAY = 30;
-const CROSS_SPACING = 15;
+const CROSS_SPACING = 14;
 const SHELF_HEIGHT = 4;
 const SHELF_INSET = 2.75;
+
+/**
+ * Boards side by side over the top, each on cross bars of its own: one over the whole top where two people can lift it. A board stands
+ * past its outermost cross bars as the rails stand past the first leg, and at the back and front to the outer faces of the rails.
+ */
+function topOf(
+  { series, profile, length, depth }: Wish,
+  top: number,
+): { crosses: readonly Part[]; boards: readonly Part[] } {
+  const { pitch: p, board: sheet } = series;
+  const [front, back] = [p / 2, depth - p / 2];
+  const count = Math.ceil((length * depth) / series.boardArea);
+  const wide = length / count;
+  const groups = Array.from({ length: count }, (_, i) =>
+    spread(i * wide + INSET * p, (i + 1) * wide - INSET * p, CROSS_SPACING * p),
+  );
+  const cross = (x: number, n: number): Part => bar(`cross-${n + 1}`, profile, [x, front, top], [x, back, top]);
+  const crosses = groups.map((xs, i) => xs.map((x, j) => cross(x, groups.slice(0, i).flat().length + j)));
+  const [only, ...others] = crosses;
+  if (only !== undefined && others.length === 0)
+    return { crosses: only, boards: [{ id: "top", sheet, held: "laid", bars: ["front", "back", ...ids(only)] }] };
+  const past = tidy((INSET - 1 / 2) * p);
+  const boards = crosses.map((own, i) => {
+    const overhang = [past, past, p, p];
+    return { id: `top-${i + 1}`, sheet, held: "laid", bars: ids(own), overhang };
+  });
+  return { crosses: crosses.flat(), boards };
+}
 
 /** A bench: rails seated on legs, cross bars under a board, a shelf between the legs. The height counts to the top of the board. */
 export const bench: Kind = {
@@ -15,7 +43,8 @@ export const bench: Kind = {
     depth: [Math.max(10 * p, p + STEADY * height), 26 * firm * p],
     height: [13 * p, 40 * firm * p],
   }),
-  draw({ series, profile, length, depth, height }) {
+  draw(wish) {
+    const { series, profile, length, depth, height } = wish;
     const { pitch: p, raise } = series;
     const [front, back] = [p / 2, depth - p / 2];
     const top = height - series.boardThickness - p / 2;
@@ -28,9 +57,7 @@ export const bench: Kind = {
       bar("front", profile, [0, front, top], [length, front, top]),
       bar("back", profile, [0, back, top], [length, back, top]),
     ];
-    const crosses = spread(INSET * p, length - INSET * p, CROSS_SPACING * p).map((x, i) =>
-      bar(`cross-${i + 1}`, profile, [x, front, top], [x, back, top]),
-    );
+    const { crosses, boards: tops } = topOf(wish, top);
     const sides = stations.map((x, i) => bar(`side-${i + 1}`, profile, [x, front, low], [x, back, low]));
     // Without a rail low down between the back legs, only the brackets at their tops keep a long bench from swaying.
     const stretchers = stations
@@ -65,10 +92,10 @@ export const bench: Kind = {
         { bars: ids([...sides, ...stretchers]), by: "level" },
         { bars: ids(bays.flat()), by: "across" },
       ],
-      panels: [{ id: "top", sheet: series.board, held: "laid", bars: ["front", "back", ...ids(crosses)] }, ...boards],
+      panels: [...tops, ...boards],
       stands: [{ part: series.foot, bars: ids(legs), raise }],
       loads: [
-        { case: "goods", on: "top", pressure: usualLoad(series, "goods") },
+        { case: "goods", on: tops.length === 1 ? "top" : ids(tops), pressure: usualLoad(series, "goods") },
         { case: "stores", on: ids(boards), pressure: usualLoad(series, "light goods") },
         { case: "lean", on: "front", force: usualLoad(series, "lean"), direction: "+y", at: "middle" },
       ],

@@ -1,3 +1,4 @@
+import { FLOOR_FRICTION } from "../../model/resolve/surroundings.ts";
 import { bar, brackets, ids, type Kind, longBracket, STEADY, spread, usualLoad } from "./drawing.ts";
 import type { Series } from "./series.ts";
 
@@ -10,9 +11,6 @@ const FIRST_TOP_CROSS = 2.5;
 const CROSS_SPACING = 15;
 const HANDLE = 6;
 const CASTER = "caster-75-plate";
-
-/** Friction of the floor that a frame file has when it says nothing. */
-const FLOOR_FRICTION = 0.3;
 
 /** Height of the handle over the floor. */
 function gripHeight({ pitch, boardThickness }: Series, height: number): number {

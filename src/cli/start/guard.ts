@@ -2,7 +2,8 @@ import { bar, type Drawing, ids, type Kind, type Part, usualLoad, type Wish } fr
 
 /** Smaller profiles on end fasteners sway too far: their sheets lie loose in the slots and brace nothing. */
 const LIGHTEST = { mm: 40, in: 1.5 } as const;
-/** In widths of the profile. */
+/** In widths of the profile: the widest roof two people lift is reached earlier with a sheet of a heavier series. */
+const WIDEST = { light: 29, heavy: 22 } as const;
 const LOW_RAIL = 1;
 /** From the end of a stile of the door to the rail that meets it, so that the rail's nut keeps clear of the end. */
 const DOOR_RAIL = 0.75;
@@ -152,9 +153,11 @@ function drawGuard(wish: Wish): Drawing {
  */
 export const guard: Kind = {
   article: "a guard",
-  ranges: ({ pitch: p, units }) =>
-    p < (units === "mm-N-kg" ? LIGHTEST.mm : LIGHTEST.in)
-      ? undefined
-      : { length: [17 * p, 29 * p], depth: [10 * p, 26 * p], height: [20 * p, 42 * p] },
+  ranges: ({ pitch: p, units }) => {
+    const lightest = units === "mm-N-kg" ? LIGHTEST.mm : LIGHTEST.in;
+    if (p < lightest) return undefined;
+    const widest = p > lightest ? WIDEST.heavy : WIDEST.light;
+    return { length: [17 * p, widest * p], depth: [10 * p, 26 * p], height: [20 * p, 42 * p] };
+  },
   draw: drawGuard,
 };

@@ -40,13 +40,20 @@ export const rack: Kind = {
         xs.map((x, i) => bar(`${name}-${bay * xs.length + i + 1}`, profile, [x, front, z], [x, back, z])),
       );
     const slats = slatsAt("slat", low);
-    const topSlats = slatsAt("top-slat", top).flat();
+    const topSlats = slatsAt("top-slat", top);
     const rails = [
       bar("top-front", profile, [0, front, top], [length, front, top]),
       bar("top-back", profile, [0, back, top], [length, back, top]),
     ];
     const boards = slats.map((own, i) => ({
       id: `board-${i + 1}`,
+      sheet: series.board,
+      held: "laid",
+      bars: ids(own),
+    }));
+    // A board a bay: one over the whole top of a long rack is too heavy for two people.
+    const topBoards = topSlats.map((own, i) => ({
+      id: `top-board-${i + 1}`,
       sheet: series.board,
       held: "laid",
       bars: ids(own),
@@ -58,13 +65,13 @@ export const rack: Kind = {
       title: "Rack",
       notes: "A first draft: set the loads to what it will carry, and anchor it if it is tall and narrow.",
       kits: { sides: brackets(series, ["+x", "-x"]), level: brackets(series, ["above", "below"]) },
-      bars: [...posts, ...beams, ...sides, ...slats.flat(), ...rails, ...topSlats],
+      bars: [...posts, ...beams, ...sides, ...slats.flat(), ...rails, ...topSlats.flat()],
       joints: [
         { bars: ids(posts), ends: "to", by: "sides" },
         { bars: ids([...beams, ...sides]), by: "level" },
-        { bars: ids([...slats.flat(), ...topSlats]), by: "sides" },
+        { bars: ids([...slats, ...topSlats].flat()), by: "sides" },
       ],
-      panels: [...boards, { id: "top-board", sheet: series.board, held: "laid", bars: ids(topSlats) }],
+      panels: [...boards, ...topBoards],
       copies: [{ of: ids(copied), shift: [0, 0, rise], ...(times > 1 ? { times } : {}), suffix: "-up" }],
       stands: [{ part: series.foot, bars: ids(posts), raise, hold: "anchored" }],
       loads: [
@@ -73,7 +80,7 @@ export const rack: Kind = {
           on: ids(boards).map((id) => id + suffix),
           pressure: usualLoad(series, "goods"),
         })),
-        { case: "goods", on: "top-board", pressure: usualLoad(series, "light goods") },
+        { case: "goods", on: ids(topBoards), pressure: usualLoad(series, "light goods") },
       ],
       cases: [{ id: "goods", kind: "variable", about: "what stands on the levels" }],
     };

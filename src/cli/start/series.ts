@@ -22,10 +22,12 @@ export interface Series {
   readonly gasket: string;
   readonly board: string;
   readonly boardThickness: number;
+  /** Area of a board that two people lift: 33 kg by ISO 11228-1, with a little to spare. */
+  readonly boardArea: number;
 }
 
-const METRIC = { units: "mm-N-kg", board: "plywood-18", boardThickness: 18 } as const;
-const INCH = { units: "in-lbf-lb", board: "plywood-0.75in", boardThickness: 0.75 } as const;
+const METRIC = { units: "mm-N-kg", board: "plywood-18", boardThickness: 18, boardArea: 2.5e6 } as const;
+const INCH = { units: "in-lbf-lb", board: "plywood-0.75in", boardThickness: 0.75, boardArea: 3800 } as const;
 
 export const SERIES: readonly Series[] = [
   {

@@ -8,7 +8,7 @@ const ZERO_CELSIUS = 273.15; // K
 /** A heated workshop, and outdoors in a temperate climate: common practice. */
 const TEMPERATURES = { indoors: [5, 35], outdoors: [-20, 45] } as const; // °C, coldest and warmest
 /** Rubber or plastic feet on a smooth floor: the lower end of common practice. */
-const FLOOR_FRICTION = 0.3;
+export const FLOOR_FRICTION = 0.3;
 
 function standardTemperature(place: Site["place"]): Site["temperature"] {
   const [coldest, warmest] = TEMPERATURES[place];

@@ -15,8 +15,6 @@ export interface SheetPiece {
   readonly spare: (nuts: SlotNuts) => number;
   /** kg, as it is lifted; undefined for the frame. */
   readonly handling: Handling | undefined;
-  /** How far the two diagonals may differ, m. */
-  readonly squareWithin: number;
 }
 
 /** The order of building, for reporters. */

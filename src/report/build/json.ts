@@ -3,7 +3,7 @@ import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
 import { cautions } from "./step-words.ts";
 
 function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
-  const { planned, handling, squareWithin } = piece;
+  const { planned, handling } = piece;
   return {
     id: planned.id,
     from: planned.from,
@@ -11,7 +11,7 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
     bars: planned.bars,
     rawEnds: planned.rawEnds,
     nuts: planned.nuts.map((nuts) => ({ ...nuts, spare: piece.spare(nuts) })),
-    squareWithin,
+    squareWithin: planned.squareWithin,
     ...(handling ? { mass: handling.mass, centre: handling.centre, people: handling.people ?? null } : {}),
     steps: planned.steps.map((step, i) => ({
       number: step.step.number,

@@ -42,7 +42,7 @@ function* stepLines(
       if (tighten !== "") yield `Before anything covers them, ${tighten}.`;
       break;
     case "square":
-      yield `Square it: both diagonals over the outer corners equal within ${formatQuantity(piece.squareWithin, "length", sheet.units)}.`;
+      yield `Square it: both diagonals over the outer corners equal within ${formatQuantity(piece.planned.squareWithin, "length", sheet.units)}.`;
       if (tighten !== "") yield `Then ${tighten}: half all round, look again, then full, from the middle outwards.`;
       break;
     case "feet":

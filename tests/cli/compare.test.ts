@@ -1,0 +1,62 @@
+import { readFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { makePlace, type Place } from "./run.ts";
+
+let place: Place;
+/** The first bench of the demo as a draughtsman changed it. */
+function revision(
+  name: string,
+  edit: (bench: { bars: { id: string }[]; loads: { pressure: number }[] }) => void,
+): void {
+  const bench = JSON.parse(readFileSync("docs/demo/first-bench.frame.json", "utf8"));
+  edit(bench);
+  place.write(name, JSON.stringify(bench));
+}
+
+beforeAll(async () => {
+  place = await makePlace("real");
+  revision("as-drawn.frame.json", () => {});
+  revision("bare.frame.json", (bench) => Object.assign(bench, { notes: "again" }));
+  revision("lost-bar.frame.json", ({ bars }) => {
+    bars.push(Object.assign({ id: "lost" }, { profile: "40x40-8", from: [0, 0, 3000], to: [500, 0, 3000] }));
+  });
+  revision("doubtful.frame.json", ({ loads }) => {
+    for (const load of loads) load.pressure = 0.01;
+  });
+  place.write("torn.frame.json", '{ "format": 1, ');
+});
+afterAll(() => place.remove());
+
+const compare = (...args: readonly string[]) => place.run(["compare", ...args]);
+
+describe("the exit code of compare", () => {
+  it("is 0 where nothing got worse", async () => {
+    const { code, stdout } = await compare("as-drawn.frame.json", "bare.frame.json");
+    expect(stdout).toContain("no new findings, 0 worse");
+    expect(code).toBe(0);
+  });
+
+  it("is 1 for a new finding at the gate, and 0 for the same finding in both", async () => {
+    expect(await compare("as-drawn.frame.json", "lost-bar.frame.json")).toMatchObject({ code: 1 });
+    expect(await compare("lost-bar.frame.json", "lost-bar.frame.json")).toMatchObject({ code: 0 });
+  });
+
+  it("is 0 with the gate open, and where the faulty bar went away", async () => {
+    expect(await compare("as-drawn.frame.json", "lost-bar.frame.json", "--gate", "none")).toMatchObject({ code: 0 });
+    expect(await compare("lost-bar.frame.json", "as-drawn.frame.json")).toMatchObject({ code: 0 });
+  });
+
+  it("is 1 where the verdict got graver by a doubtful value, without a finding", async () => {
+    const { code, stdout } = await compare("as-drawn.frame.json", "doubtful.frame.json");
+    expect(stdout).toContain("(ACCEPT) to doubtful.frame.json (HOLD)");
+    expect(stdout).toContain("no new findings, 0 worse");
+    expect(code).toBe(1);
+    expect(await compare("as-drawn.frame.json", "doubtful.frame.json", "--gate", "reject")).toMatchObject({ code: 0 });
+  });
+
+  it("is 3 where one of the two cannot be read", async () => {
+    const { code, stderr } = await compare("as-drawn.frame.json", "torn.frame.json");
+    expect(code).toBe(3);
+    expect(stderr).toContain("torn.frame.json:1:");
+  });
+});
