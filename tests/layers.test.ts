@@ -144,6 +144,26 @@ describe("the layers of the source", () => {
     for (const layer of Object.keys(MAY_IMPORT)) expect(reached(layer, new Set()).has(layer), layer).toBe(false);
   });
 
+  it("hold no files that import each other in a ring, types included", () => {
+    const targets = new Map<string, string[]>();
+    for (const one of imports) {
+      const target = ownFile(one);
+      if (target !== undefined) targets.set(one.file, [...(targets.get(one.file) ?? []), target]);
+    }
+    const [done, open]: [Set<string>, string[]] = [new Set(), []];
+    const rings: string[] = [];
+    const follow = (file: string): void => {
+      if (open.includes(file)) rings.push([...open.slice(open.indexOf(file)), file].join(" -> "));
+      if (done.has(file) || open.includes(file)) return;
+      open.push(file);
+      for (const next of targets.get(file) ?? []) follow(next);
+      open.pop();
+      done.add(file);
+    };
+    files.forEach(follow);
+    expect(rings).toEqual([]);
+  });
+
   it("leave files, threads and streams to the host", () => {
     const wrong = offences(({ file, from }) =>
       ONLY_HOST.includes(from) && layerOf(file) !== "host" ? "only src/host may" : undefined,

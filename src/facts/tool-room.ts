@@ -8,6 +8,7 @@ import type { PlacedConnector, PlacedScrew } from "./placed.ts";
 import { placements } from "./placements.ts";
 import { type Socket, socketOf } from "./sockets.ts";
 import { type Standing, standingOf } from "./tool-standing.ts";
+import type { Task } from "./tool-task.ts";
 import { bestTrial, serves, type Trial } from "./tool-trial.ts";
 import { inTurn } from "./tool-turns.ts";
 import { reachBounds, type Way, waysFor } from "./tool-ways.ts";
@@ -23,15 +24,6 @@ export interface ToolRoom {
   /** What is there when it is tightened, and what comes later, within reach of the tools. */
   readonly near: readonly Obstacle[];
   readonly later: readonly Obstacle[];
-}
-
-/** A screw to be tightened: its connector, socket and the tools that fit, and what is within their reach. */
-export interface Task {
-  readonly connector: PlacedConnector;
-  readonly socket: Socket;
-  readonly ways: readonly Way[];
-  /** There in any case; put in at the same step, so that this screw may go first; and put in later. */
-  readonly around: Readonly<Record<Standing, readonly Obstacle[]>>;
 }
 
 function roomOf({ socket, ways, around }: Task, goesFirst: boolean): ToolRoom {

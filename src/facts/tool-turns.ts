@@ -1,4 +1,4 @@
-import type { Task } from "./tool-room.ts";
+import type { Task } from "./tool-task.ts";
 import { bestTrial, serves } from "./tool-trial.ts";
 
 /** The connectors put in at the same step of which each by itself, or all together, keep every tool from a screw. */

@@ -1,9 +1,9 @@
 import { MechanicsInputError } from "../errors.ts";
+import type { AppliedCase } from "../load/applied-case.ts";
 import type { MemberTable } from "../member/table.ts";
 import { memberTable } from "../member/table.ts";
 import type { FrameModel, LoadCase, Spring } from "../model.ts";
 import { GROUND } from "../model.ts";
-import type { AppliedCase } from "../statics/applied.ts";
 import { isTriad } from "../triad.ts";
 import type { Block } from "./blocks.ts";
 import { addLink, diagonalOf, linkBlock, stiffnessBlocks } from "./blocks.ts";

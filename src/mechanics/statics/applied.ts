@@ -2,28 +2,12 @@ import type { FrameParts } from "../assembly/frame.ts";
 import type { Numbering } from "../assembly/numbering.ts";
 import { HELD, IDLE } from "../assembly/numbering.ts";
 import { MechanicsInputError } from "../errors.ts";
-import type { LoadsByMember } from "../load/compile.ts";
+import type { AppliedCase } from "../load/applied-case.ts";
 import { atNode, compileMemberLoads } from "../load/compile.ts";
 import { addFixedEndForces } from "../load/fixed-end.ts";
-import type { Resultant } from "../load/resultant.ts";
 import { resultant } from "../load/resultant.ts";
 import { addToNodes } from "../member/transform.ts";
 import type { LoadCase } from "../model.ts";
-
-/** A load case made ready for the solver. Node quantities have six entries per node, member quantities twelve per member. */
-export interface AppliedCase {
-  readonly byMember: LoadsByMember;
-  /** End forces of loaded members with held ends. */
-  readonly held: Float64Array;
-  /** Forces applied directly to nodes. */
-  readonly onNodes: Float64Array;
-  /** onNodes and the reversed held end forces together: the right-hand side. */
-  readonly total: Float64Array;
-  /** Prescribed displacements, zero elsewhere. */
-  readonly settled: Float64Array;
-  readonly hasSettlements: boolean;
-  readonly resultant: Resultant;
-}
 
 /** Flattens a load case, or remembers what came of it. Throws MechanicsInputError for a load that nothing can take. */
 export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: LoadCase): AppliedCase {

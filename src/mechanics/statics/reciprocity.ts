@@ -1,4 +1,4 @@
-import type { AppliedCase } from "./applied.ts";
+import type { AppliedCase } from "../load/applied-case.ts";
 import { demand } from "./checks.ts";
 
 /**
