@@ -21,12 +21,13 @@ interface Solid {
   readonly of: Ref;
   readonly prism: Prism;
   readonly bounds: Bounds3;
+  /** Bars a leg is fastened to: it lies on their faces, or they are out of square, which bar.skewed tells. */
   readonly bars: readonly string[];
 }
 
 /**
  * Bars and the legs of brackets and plates that run into each other, by the separating-axis test on their envelopes.
- * Screws in bores, lugs and panels in slots are meant to share room and are not looked at; nor are gusset walls.
+ * Screws in bores, lugs and panels in slots are meant to share room and are not looked at; nor are gusset walls, nor legs on their own bars.
  */
 export const clashes = defineFact<
   readonly Clash[],
@@ -60,6 +61,7 @@ export const clashes = defineFact<
       const [a, b] = [solids[i], solids[j]];
       // Pairs of bars are known already; two legs of one connector belong together.
       if (!a || !b || (i < barCount && j < barCount) || a.of.id === b.of.id) continue;
+      if (a.bars.includes(b.of.id) || b.bars.includes(a.of.id)) continue;
       const { depth } = prismPenetration(a.prism, b.prism);
       if (depth > NO_DEPTH) add(a.of, b.of, depth);
     }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Finding, Report } from "../../src/inspection/report.ts";
-import { inspectText, textOf } from "./inspect-demo.ts";
+import { FAULTY, inspectText, SOUND, textOf } from "./inspect-demo.ts";
 import { REWRITINGS, type Rewriting } from "./same-frame.ts";
 import type { Json } from "./walk-frame.ts";
 
@@ -31,10 +31,7 @@ function said(report: Report, idBefore: Rewriting["idBefore"]) {
   };
 }
 
-/** A sound and a faulty one: what the larger ones add is more of the same, and minutes. */
-const REWRITTEN = ["first-bench", "sack-cart-faulty"] as const;
-
-describe.each(REWRITTEN)("%s says the same", (demo) => {
+describe.each([...SOUND, ...FAULTY])("%s says the same", (demo) => {
   const first = said(inspectText(demo, textOf(demo)), (id) => id);
 
   it.each(REWRITINGS)("$how", ({ rewrite, idBefore }) => {

@@ -28,6 +28,24 @@ it("bar.skewed: lean out of square and twist against the slots", () => {
       edit: leaning(-1.05),
       finds: [{ at: "rail", key: "leans", measured: 1.05 * DEGREE }],
     },
+    {
+      title: "leans as far as a bracket follows",
+      edit: leaning(4.9),
+      finds: [{ at: "rail", key: "leans", measured: 4.9 * DEGREE }],
+    },
+    {
+      title: "leans so far that no bracket goes on",
+      edit: leaning(5.1),
+      finds: [{ at: "rail", key: "bent", measured: 5.1 * DEGREE }],
+    },
+    {
+      title: "that far, where the frame says that its brackets go on",
+      edit: (file) => {
+        leaning(5.1)(file);
+        file.criteria = { "slot-bent": 6 };
+      },
+      finds: [{ at: "rail", key: "leans", measured: 5.1 * DEGREE }],
+    },
     { title: "turned a little", edit: turned(0.95), finds: [] },
     { title: "turned too much", edit: turned(1.05), finds: [{ at: "rail", key: "twisted", measured: 1.05 * DEGREE }] },
     // A quarter turn brings another face where the first was.

@@ -9,7 +9,7 @@ export const fault: Fault = {
     "inch-bench": "shelf-1",
     "plant-display": "back",
     "pot-rack": "front-up2",
-    "roller-stand": "left",
+    "roller-stand": "stretch-1",
     "timber-table": "stretcher",
     workstation: "foot-rail",
   },

@@ -8,13 +8,15 @@ export const fault: Fault = {
   spots: {
     "plant-display": "back",
     "pot-rack": "front-up2",
-    "roller-stand": "left",
+    "roller-stand": "stretch-1",
     "timber-table": "stretcher",
     workstation: "foot-rail",
   },
   sizes: { sound: 0, faulty: 120 }, // N·m
   consequences: OVERLOAD,
   plant(file, spot, size) {
+    // Screwed down, so that the bar winds up before the frame lifts off.
+    for (const stand of file.stands ?? []) stand.hold = "anchored";
     // N·m or lbf·in; about the bar's own length, which runs along x.
     addLoad(file, {
       case: "motor",

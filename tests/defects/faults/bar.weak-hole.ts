@@ -8,8 +8,8 @@ export const fault: Fault = {
   spots: {
     "inch-bench": "shelf-1",
     "plant-display": "back",
-    "pot-rack": "front-up2",
-    "roller-stand": "left",
+    "pot-rack": "top-front",
+    "roller-stand": "stretch-1",
     "timber-table": "stretcher",
     workstation: "foot-rail",
   },

@@ -5,7 +5,7 @@ export const fault: Fault = {
   rule: "joint.turns",
   key: "torsion",
   slip: "one bracket of one screw at one end of a bar that a motor turns",
-  spots: { "braced-trestle": "low-back", "plant-display": "back", "pot-rack": "front" },
+  spots: { "braced-trestle": "low-back", "plant-display": "back" },
   sizes: { sound: 0, faulty: 100 }, // N·m about the bar, which runs along x
   consequences: OVERLOAD,
   plant(file, spot, size) {

@@ -12,11 +12,14 @@ const OTHER: Readonly<Record<string, string>> = {
   "5/16": "gusset-bracket-1",
 };
 
+/** A double bar asks for the slot by name, which the other bracket has as well: that file is not read. */
+const { "hoist-gantry": _, ...SINGLE } = AT_CROSS_BARS;
+
 export const fault: Fault = {
   rule: "slot.mismatched",
   key: "size",
   slip: "a bracket of another series",
-  spots: AT_CROSS_BARS,
+  spots: SINGLE,
   sizes: "plain",
   consequences: {
     "screw.misfit": "its screw was chosen for another slot",
