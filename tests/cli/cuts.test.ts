@@ -1,8 +1,6 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { temporaryFolder } from "../host/temporary-folder.ts";
 
 function cuts(...args: readonly string[]): string {
   return execFileSync(process.execPath, ["--import", "tsx", "src/cli/cli.ts", "cuts", ...args], { encoding: "utf8" });
@@ -63,10 +61,12 @@ describe("trysquare cuts", () => {
       const list = JSON.parse(cuts("tests/cures/bench.frame.json", "--as", "json", ...more)) as CutJson;
       return list.parts.filter((part) => part.kind === "nut").reduce((sum, part) => sum + part.count, 0);
     };
-    const file = join(mkdtempSync(join(tmpdir(), "trysquare-")), "spare.house.json");
-    writeFileSync(file, JSON.stringify({ format: 1, criteria: { "spare-nuts": 1 } }));
+    const folder = temporaryFolder();
+    const file = folder.write("spare.house.json", JSON.stringify({ format: 1, criteria: { "spare-nuts": 1 } }));
     // Slots in use: 4 legs at the top on 2 sides, and inwards where a shelf bar meets them; 2 top bars below and inwards;
     // 2 cross bars and 4 shelf bars on 2 sides, 2 of them inwards too.
-    expect(nuts("--house", file) - nuts()).toBe(4 * 3 + 2 * 2 + 6 * 2 + 2);
+    const spare = nuts("--house", file) - nuts();
+    folder.remove();
+    expect(spare).toBe(4 * 3 + 2 * 2 + 6 * 2 + 2);
   });
 });
