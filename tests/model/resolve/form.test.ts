@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { stockNamedBy } from "../../../src/model/stock-named.ts";
 import { openDocument } from "../../../src/model/text/document.ts";
+import { bench } from "./bench-text.ts";
 import { read, told } from "./read.ts";
 
 test.each([
@@ -46,6 +47,20 @@ test("faults of all lists and of the file around them are told together, in the 
     "6:12 wrong-form",
     "8:13 wrong-type",
   ]);
+});
+
+test("beside a fault of form, a name is told wrong unless it may mean what was left out", () => {
+  const faults = (text: string, ...edits: readonly (readonly [string, string])[]): readonly string[] =>
+    told(edits.reduce((before, [piece, by]) => before.replace(piece, () => by), text));
+  const misspelt = ['"pressure": 1.5', '"presure": 1.5'] as const;
+  const unknown = '13:25 unknown-part: "rail-3"; expected the id of a bar (did you mean "rail-1" or "rail-2"?)';
+  const [form] = faults(bench, misspelt);
+  expect(form).toContain("unknown-key");
+  expect(faults(bench, misspelt, ['"rail-2"], "by"', '"rail-3"], "by"'])).toEqual([unknown, form]);
+  // The bar that is left out for its own fault is named rightly.
+  const [own, ...others] = faults(bench, ['"rail-2", "profile"', '"rail-2", "profil"']);
+  expect(own).toContain("unknown-key");
+  expect(others.every((words) => !words.includes("rail-2"))).toBe(true);
 });
 
 test("warnings of the text stay beside what the frame is told", () => {
