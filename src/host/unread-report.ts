@@ -17,6 +17,7 @@ function emptyReport(file: string): Report {
     tallies: [],
     failures: [],
     assumed: [],
+    changed: [],
     concessionRemarks: [],
     cureTrials: { tried: 0, untried: 0 },
   };

@@ -5,6 +5,7 @@ import { type FrameReading, readFrame } from "../model/read-frame.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Origins } from "../model/resolve/names.ts";
 import type { Document } from "../model/text/document.ts";
+import { changedSettings } from "./changed-settings.ts";
 import { concede } from "./concede.ts";
 import { criteriaProblems } from "./criteria-problems.ts";
 import type { Setting, Watch } from "./finding.ts";
@@ -47,6 +48,7 @@ export function unread(file: string, reading: FrameReading | undefined, problems
     tallies: [],
     failures: [],
     assumed: [],
+    changed: [],
     concessionRemarks: [],
     cureTrials: { tried: 0, untried: 0 },
   };
@@ -180,6 +182,7 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     ...(margins ? { margins } : {}),
     failures: ran.failures,
     assumed: frame.assumed,
+    changed: changedSettings(frame, house),
     concessionRemarks: conceded.remarks,
     cureTrials: { tried: 0, untried: 0 },
   };

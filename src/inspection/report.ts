@@ -85,6 +85,18 @@ export interface Margin {
   readonly under?: Governing;
 }
 
+/** A limit that is not at its usual value, or a rule not at its own level. */
+export interface ChangedSetting {
+  /** Name of the criterion, or id of the rule. */
+  readonly what: string;
+  /** As it is, and as it usually is: in the units of the frame; levels, or "off". */
+  readonly value: string;
+  readonly usual: string;
+  readonly by: "house" | "frame" | "part";
+  /** Parts it holds for, where not for all. */
+  readonly parts: readonly string[];
+}
+
 export interface Undecided {
   readonly why: string;
   readonly rules: readonly string[];
@@ -123,6 +135,8 @@ export interface Report {
   readonly margins?: readonly Margin[];
   readonly failures: readonly Failure[];
   readonly assumed: readonly string[];
+  /** What house, frame or parts set otherwise than usual. */
+  readonly changed: readonly ChangedSetting[];
   /** Concessions that matched nothing, lapsed or ended, in words. */
   readonly concessionRemarks: readonly string[];
   /** Changed frames that were inspected in search of cures, and proposals left untried for want of budget. */

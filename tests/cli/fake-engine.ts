@@ -68,6 +68,7 @@ export const fakeEngine: Engine = {
       tallies: [{ rule: "bar.sags", met: 1, notMet: 0, notApplicable: 0, undecided: 0 }],
       failures: [],
       assumed: [],
+      changed: [],
       concessionRemarks: [],
       cureTrials: { tried: 0, untried: 0 },
     } as const;

@@ -63,6 +63,7 @@ function withTexts(next: () => string): Report {
     failures: [{ rule: next(), message: next() }],
     undecided: [{ why: next(), rules: [next()], at: [{ kind: "bar", id: next() }], holds: true }],
     assumed: [next()],
+    changed: [{ what: next(), value: next(), usual: next(), by: "part", parts: [next()] }],
     concessionRemarks: [next()],
   };
 }

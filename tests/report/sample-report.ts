@@ -107,6 +107,7 @@ export const rejected: Report = {
   ],
   failures: [],
   assumed: ["torque as rated", "end-load nuts"],
+  changed: [],
   concessionRemarks: ["bar.twists on rail-9 matches nothing"],
   cureTrials: { tried: 0, untried: 0 },
 };
@@ -118,6 +119,7 @@ export const accepted: Report = {
   findings: [],
   undecided: [],
   assumed: [],
+  changed: [],
   concessionRemarks: [],
   cureTrials: { tried: 0, untried: 0 },
   tallies: rejected.tallies.filter((tally) => tally.rule === "joint.slips"),

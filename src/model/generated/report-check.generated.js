@@ -318,7 +318,7 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "sense", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" }, "sense": { "enum": ["at most", "at least"] } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
+var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "changed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "sense", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" }, "sense": { "enum": ["at most", "at least"] } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "changed": { "type": "array", "description": "Limits that are not at their usual value, and rules not at their own level.", "items": { "type": "object", "required": ["what", "value", "usual", "by", "parts"], "additionalProperties": false, "properties": { "what": { "type": "string", "description": "Name of the criterion, or id of the rule." }, "value": { "type": "string", "description": "In the units of the frame; of a rule a level, or off." }, "usual": { "type": "string" }, "by": { "enum": ["house", "frame", "part"] }, "parts": { "type": "array", "items": { "type": "string" }, "description": "Parts it holds for; none: all." } } } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
 function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -1330,7 +1330,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
   if (errors === 0) {
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
-      if (data.file === void 0 && (missing0 = "file") || data.title === void 0 && (missing0 = "title") || data.units === void 0 && (missing0 = "units") || data.verdict === void 0 && (missing0 = "verdict") || data.complete === void 0 && (missing0 = "complete") || data.counts === void 0 && (missing0 = "counts") || data.problems === void 0 && (missing0 = "problems") || data.findings === void 0 && (missing0 = "findings") || data.undecided === void 0 && (missing0 = "undecided") || data.rules === void 0 && (missing0 = "rules") || data.failures === void 0 && (missing0 = "failures") || data.assumed === void 0 && (missing0 = "assumed") || data.concessions === void 0 && (missing0 = "concessions") || data.cureTrials === void 0 && (missing0 = "cureTrials")) {
+      if (data.file === void 0 && (missing0 = "file") || data.title === void 0 && (missing0 = "title") || data.units === void 0 && (missing0 = "units") || data.verdict === void 0 && (missing0 = "verdict") || data.complete === void 0 && (missing0 = "complete") || data.counts === void 0 && (missing0 = "counts") || data.problems === void 0 && (missing0 = "problems") || data.findings === void 0 && (missing0 = "findings") || data.undecided === void 0 && (missing0 = "undecided") || data.rules === void 0 && (missing0 = "rules") || data.failures === void 0 && (missing0 = "failures") || data.assumed === void 0 && (missing0 = "assumed") || data.changed === void 0 && (missing0 = "changed") || data.concessions === void 0 && (missing0 = "concessions") || data.cureTrials === void 0 && (missing0 = "cureTrials")) {
         validate57.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
@@ -1933,51 +1933,122 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                   var valid0 = true;
                                 }
                                 if (valid0) {
-                                  if (data.cureTrials !== void 0) {
-                                    let data44 = data.cureTrials;
+                                  if (data.changed !== void 0) {
+                                    let data44 = data.changed;
                                     const _errs73 = errors;
                                     if (errors === _errs73) {
-                                      if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
-                                        let missing6;
-                                        if (data44.tried === void 0 && (missing6 = "tried") || data44.untried === void 0 && (missing6 = "untried")) {
-                                          validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: missing6 }, message: "must have required property '" + missing6 + "'" }];
-                                          return false;
-                                        } else {
+                                      if (Array.isArray(data44)) {
+                                        var valid14 = true;
+                                        const len8 = data44.length;
+                                        for (let i8 = 0; i8 < len8; i8++) {
+                                          let data45 = data44[i8];
                                           const _errs75 = errors;
-                                          for (const key0 in data44) {
-                                            if (!(key0 === "tried" || key0 === "untried")) {
-                                              validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+                                          if (errors === _errs75) {
+                                            if (data45 && typeof data45 == "object" && !Array.isArray(data45)) {
+                                              let missing6;
+                                              if (data45.what === void 0 && (missing6 = "what") || data45.value === void 0 && (missing6 = "value") || data45.usual === void 0 && (missing6 = "usual") || data45.by === void 0 && (missing6 = "by") || data45.parts === void 0 && (missing6 = "parts")) {
+                                                validate57.errors = [{ instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: missing6 }, message: "must have required property '" + missing6 + "'" }];
+                                                return false;
+                                              } else {
+                                                const _errs77 = errors;
+                                                for (const key0 in data45) {
+                                                  if (!(key0 === "what" || key0 === "value" || key0 === "usual" || key0 === "by" || key0 === "parts")) {
+                                                    validate57.errors = [{ instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+                                                    return false;
+                                                    break;
+                                                  }
+                                                }
+                                                if (_errs77 === errors) {
+                                                  if (data45.what !== void 0) {
+                                                    const _errs78 = errors;
+                                                    if (typeof data45.what !== "string") {
+                                                      validate57.errors = [{ instancePath: instancePath + "/changed/" + i8 + "/what", schemaPath: "#/properties/changed/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                      return false;
+                                                    }
+                                                    var valid15 = _errs78 === errors;
+                                                  } else {
+                                                    var valid15 = true;
+                                                  }
+                                                  if (valid15) {
+                                                    if (data45.value !== void 0) {
+                                                      const _errs80 = errors;
+                                                      if (typeof data45.value !== "string") {
+                                                        validate57.errors = [{ instancePath: instancePath + "/changed/" + i8 + "/value", schemaPath: "#/properties/changed/items/properties/value/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                        return false;
+                                                      }
+                                                      var valid15 = _errs80 === errors;
+                                                    } else {
+                                                      var valid15 = true;
+                                                    }
+                                                    if (valid15) {
+                                                      if (data45.usual !== void 0) {
+                                                        const _errs82 = errors;
+                                                        if (typeof data45.usual !== "string") {
+                                                          validate57.errors = [{ instancePath: instancePath + "/changed/" + i8 + "/usual", schemaPath: "#/properties/changed/items/properties/usual/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                          return false;
+                                                        }
+                                                        var valid15 = _errs82 === errors;
+                                                      } else {
+                                                        var valid15 = true;
+                                                      }
+                                                      if (valid15) {
+                                                        if (data45.by !== void 0) {
+                                                          let data49 = data45.by;
+                                                          const _errs84 = errors;
+                                                          if (!(data49 === "house" || data49 === "frame" || data49 === "part")) {
+                                                            validate57.errors = [{ instancePath: instancePath + "/changed/" + i8 + "/by", schemaPath: "#/properties/changed/items/properties/by/enum", keyword: "enum", params: { allowedValues: schema22.properties.changed.items.properties.by.enum }, message: "must be equal to one of the allowed values" }];
+                                                            return false;
+                                                          }
+                                                          var valid15 = _errs84 === errors;
+                                                        } else {
+                                                          var valid15 = true;
+                                                        }
+                                                        if (valid15) {
+                                                          if (data45.parts !== void 0) {
+                                                            let data50 = data45.parts;
+                                                            const _errs85 = errors;
+                                                            if (errors === _errs85) {
+                                                              if (Array.isArray(data50)) {
+                                                                var valid16 = true;
+                                                                const len9 = data50.length;
+                                                                for (let i9 = 0; i9 < len9; i9++) {
+                                                                  const _errs87 = errors;
+                                                                  if (typeof data50[i9] !== "string") {
+                                                                    validate57.errors = [{ instancePath: instancePath + "/changed/" + i8 + "/parts/" + i9, schemaPath: "#/properties/changed/items/properties/parts/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                                    return false;
+                                                                  }
+                                                                  var valid16 = _errs87 === errors;
+                                                                  if (!valid16) {
+                                                                    break;
+                                                                  }
+                                                                }
+                                                              } else {
+                                                                validate57.errors = [{ instancePath: instancePath + "/changed/" + i8 + "/parts", schemaPath: "#/properties/changed/items/properties/parts/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                                return false;
+                                                              }
+                                                            }
+                                                            var valid15 = _errs85 === errors;
+                                                          } else {
+                                                            var valid15 = true;
+                                                          }
+                                                        }
+                                                      }
+                                                    }
+                                                  }
+                                                }
+                                              }
+                                            } else {
+                                              validate57.errors = [{ instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
                                               return false;
-                                              break;
                                             }
                                           }
-                                          if (_errs75 === errors) {
-                                            if (data44.tried !== void 0) {
-                                              const _errs76 = errors;
-                                              if (!validate58(data44.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data44, parentDataProperty: "tried", rootData, dynamicAnchors })) {
-                                                vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-                                                errors = vErrors.length;
-                                              }
-                                              var valid14 = _errs76 === errors;
-                                            } else {
-                                              var valid14 = true;
-                                            }
-                                            if (valid14) {
-                                              if (data44.untried !== void 0) {
-                                                const _errs77 = errors;
-                                                if (!validate58(data44.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data44, parentDataProperty: "untried", rootData, dynamicAnchors })) {
-                                                  vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
-                                                  errors = vErrors.length;
-                                                }
-                                                var valid14 = _errs77 === errors;
-                                              } else {
-                                                var valid14 = true;
-                                              }
-                                            }
+                                          var valid14 = _errs75 === errors;
+                                          if (!valid14) {
+                                            break;
                                           }
                                         }
                                       } else {
-                                        validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+                                        validate57.errors = [{ instancePath: instancePath + "/changed", schemaPath: "#/properties/changed/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                         return false;
                                       }
                                     }
@@ -1986,32 +2057,86 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                                     var valid0 = true;
                                   }
                                   if (valid0) {
-                                    if (data.concessions !== void 0) {
-                                      let data47 = data.concessions;
-                                      const _errs78 = errors;
-                                      if (errors === _errs78) {
-                                        if (Array.isArray(data47)) {
-                                          var valid15 = true;
-                                          const len8 = data47.length;
-                                          for (let i8 = 0; i8 < len8; i8++) {
-                                            const _errs80 = errors;
-                                            if (typeof data47[i8] !== "string") {
-                                              validate57.errors = [{ instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
-                                              return false;
+                                    if (data.cureTrials !== void 0) {
+                                      let data52 = data.cureTrials;
+                                      const _errs89 = errors;
+                                      if (errors === _errs89) {
+                                        if (data52 && typeof data52 == "object" && !Array.isArray(data52)) {
+                                          let missing7;
+                                          if (data52.tried === void 0 && (missing7 = "tried") || data52.untried === void 0 && (missing7 = "untried")) {
+                                            validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: missing7 }, message: "must have required property '" + missing7 + "'" }];
+                                            return false;
+                                          } else {
+                                            const _errs91 = errors;
+                                            for (const key1 in data52) {
+                                              if (!(key1 === "tried" || key1 === "untried")) {
+                                                validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" }];
+                                                return false;
+                                                break;
+                                              }
                                             }
-                                            var valid15 = _errs80 === errors;
-                                            if (!valid15) {
-                                              break;
+                                            if (_errs91 === errors) {
+                                              if (data52.tried !== void 0) {
+                                                const _errs92 = errors;
+                                                if (!validate58(data52.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data52, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+                                                  vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+                                                  errors = vErrors.length;
+                                                }
+                                                var valid17 = _errs92 === errors;
+                                              } else {
+                                                var valid17 = true;
+                                              }
+                                              if (valid17) {
+                                                if (data52.untried !== void 0) {
+                                                  const _errs93 = errors;
+                                                  if (!validate58(data52.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data52, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+                                                    vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
+                                                    errors = vErrors.length;
+                                                  }
+                                                  var valid17 = _errs93 === errors;
+                                                } else {
+                                                  var valid17 = true;
+                                                }
+                                              }
                                             }
                                           }
                                         } else {
-                                          validate57.errors = [{ instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                          validate57.errors = [{ instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
                                           return false;
                                         }
                                       }
-                                      var valid0 = _errs78 === errors;
+                                      var valid0 = _errs89 === errors;
                                     } else {
                                       var valid0 = true;
+                                    }
+                                    if (valid0) {
+                                      if (data.concessions !== void 0) {
+                                        let data55 = data.concessions;
+                                        const _errs94 = errors;
+                                        if (errors === _errs94) {
+                                          if (Array.isArray(data55)) {
+                                            var valid18 = true;
+                                            const len10 = data55.length;
+                                            for (let i10 = 0; i10 < len10; i10++) {
+                                              const _errs96 = errors;
+                                              if (typeof data55[i10] !== "string") {
+                                                validate57.errors = [{ instancePath: instancePath + "/concessions/" + i10, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                return false;
+                                              }
+                                              var valid18 = _errs96 === errors;
+                                              if (!valid18) {
+                                                break;
+                                              }
+                                            }
+                                          } else {
+                                            validate57.errors = [{ instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                            return false;
+                                          }
+                                        }
+                                        var valid0 = _errs94 === errors;
+                                      } else {
+                                        var valid0 = true;
+                                      }
                                     }
                                   }
                                 }
@@ -2036,7 +2161,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
   validate57.errors = vErrors;
   return errors === 0;
 }
-validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
+validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "changed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;

@@ -404,7 +404,7 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "props": { "id": true, "title": true, "group": true, "level": true, "basis": true, "messages": true, "criteria": true }, "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "sense", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" }, "sense": { "enum": ["at most", "at least"] } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
+var schema22 = { "type": "object", "required": ["file", "title", "units", "verdict", "complete", "counts", "problems", "findings", "undecided", "rules", "failures", "assumed", "changed", "concessions", "cureTrials"], "properties": { "file": { "type": "string" }, "title": { "type": "string" }, "revision": { "type": "string" }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"] }, "verdict": { "enum": ["accept", "hold", "reject", "unread"] }, "complete": { "type": "boolean", "description": "False when the file could not be read whole, or a rule or fact failed." }, "counts": { "type": "object", "required": ["bars", "joints", "cases", "parts"], "properties": { "bars": { "$ref": "#/$defs/tallyCount" }, "joints": { "$ref": "#/$defs/tallyCount" }, "cases": { "$ref": "#/$defs/tallyCount" }, "parts": { "$ref": "#/$defs/tallyCount" } } }, "problems": { "type": "array", "items": { "$ref": "#/$defs/problem" } }, "findings": { "type": "array", "items": { "$ref": "#/$defs/finding" }, "description": "Worst part first." }, "undecided": { "type": "array", "items": { "type": "object", "required": ["why", "rules", "at", "holds"], "properties": { "why": { "type": "string" }, "rules": { "type": "array", "items": { "type": "string" } }, "at": { "type": "array", "items": { "$ref": "#/$defs/part" } }, "holds": { "type": "boolean", "description": "Whether it keeps the frame from accept." } } } }, "rules": { "type": "array", "description": "How each rule came out.", "items": { "type": "object", "required": ["rule", "met", "notMet", "notApplicable", "undecided"], "properties": { "rule": { "type": "string" }, "met": { "$ref": "#/$defs/tallyCount" }, "notMet": { "$ref": "#/$defs/tallyCount" }, "notApplicable": { "$ref": "#/$defs/tallyCount" }, "undecided": { "$ref": "#/$defs/tallyCount" }, "closest": { "type": "object", "required": ["at", "utilisation", "sense", "measured", "limit"], "properties": { "at": { "$ref": "#/$defs/part" }, "utilisation": { "type": "number" }, "measured": { "type": "string" }, "limit": { "type": "string" }, "sense": { "enum": ["at most", "at least"] } } } } } }, "failures": { "type": "array", "description": "Faults of the tool or of a team's rule, never of the frame.", "items": { "type": "object", "required": ["message"], "properties": { "rule": { "type": "string" }, "fact": { "type": "string" }, "at": { "$ref": "#/$defs/part" }, "message": { "type": "string" } } } }, "assumed": { "type": "array", "items": { "type": "string" } }, "changed": { "type": "array", "description": "Limits that are not at their usual value, and rules not at their own level.", "items": { "type": "object", "required": ["what", "value", "usual", "by", "parts"], "additionalProperties": false, "properties": { "what": { "type": "string", "description": "Name of the criterion, or id of the rule." }, "value": { "type": "string", "description": "In the units of the frame; of a rule a level, or off." }, "usual": { "type": "string" }, "by": { "enum": ["house", "frame", "part"] }, "parts": { "type": "array", "items": { "type": "string" }, "description": "Parts it holds for; none: all." } } } }, "cureTrials": { "type": "object", "required": ["tried", "untried"], "additionalProperties": false, "properties": { "tried": { "$ref": "#/$defs/tallyCount" }, "untried": { "$ref": "#/$defs/tallyCount" } }, "description": "Changed frames inspected in search of cures, and proposals left untried." }, "concessions": { "type": "array", "items": { "type": "string" }, "description": "Concessions that matched nothing, lapsed or ended." } } };
 function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -1810,8 +1810,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
-    if (data.concessions === void 0) {
-      const err12 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "concessions" }, message: "must have required property 'concessions'" };
+    if (data.changed === void 0) {
+      const err12 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "changed" }, message: "must have required property 'changed'" };
       if (vErrors === null) {
         vErrors = [err12];
       } else {
@@ -1819,8 +1819,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
-    if (data.cureTrials === void 0) {
-      const err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cureTrials" }, message: "must have required property 'cureTrials'" };
+    if (data.concessions === void 0) {
+      const err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "concessions" }, message: "must have required property 'concessions'" };
       if (vErrors === null) {
         vErrors = [err13];
       } else {
@@ -1828,20 +1828,18 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
+    if (data.cureTrials === void 0) {
+      const err14 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cureTrials" }, message: "must have required property 'cureTrials'" };
+      if (vErrors === null) {
+        vErrors = [err14];
+      } else {
+        vErrors.push(err14);
+      }
+      errors++;
+    }
     if (data.file !== void 0) {
       if (typeof data.file !== "string") {
-        const err14 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-        if (vErrors === null) {
-          vErrors = [err14];
-        } else {
-          vErrors.push(err14);
-        }
-        errors++;
-      }
-    }
-    if (data.title !== void 0) {
-      if (typeof data.title !== "string") {
-        const err15 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        const err15 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err15];
         } else {
@@ -1850,9 +1848,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.revision !== void 0) {
-      if (typeof data.revision !== "string") {
-        const err16 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+    if (data.title !== void 0) {
+      if (typeof data.title !== "string") {
+        const err16 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err16];
         } else {
@@ -1861,10 +1859,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.units !== void 0) {
-      let data3 = data.units;
-      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
-        const err17 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
+    if (data.revision !== void 0) {
+      if (typeof data.revision !== "string") {
+        const err17 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err17];
         } else {
@@ -1873,10 +1870,10 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.verdict !== void 0) {
-      let data4 = data.verdict;
-      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
-        const err18 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
+    if (data.units !== void 0) {
+      let data3 = data.units;
+      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
+        const err18 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err18];
         } else {
@@ -1885,9 +1882,10 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.complete !== void 0) {
-      if (typeof data.complete !== "boolean") {
-        const err19 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+    if (data.verdict !== void 0) {
+      let data4 = data.verdict;
+      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
+        const err19 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err19];
         } else {
@@ -1896,20 +1894,22 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
+    if (data.complete !== void 0) {
+      if (typeof data.complete !== "boolean") {
+        const err20 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
     if (data.counts !== void 0) {
       let data6 = data.counts;
       if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
         if (data6.bars === void 0) {
-          const err20 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
-          if (vErrors === null) {
-            vErrors = [err20];
-          } else {
-            vErrors.push(err20);
-          }
-          errors++;
-        }
-        if (data6.joints === void 0) {
-          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
+          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
           if (vErrors === null) {
             vErrors = [err21];
           } else {
@@ -1917,8 +1917,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.cases === void 0) {
-          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
+        if (data6.joints === void 0) {
+          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
           if (vErrors === null) {
             vErrors = [err22];
           } else {
@@ -1926,12 +1926,21 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.parts === void 0) {
-          const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+        if (data6.cases === void 0) {
+          const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
           if (vErrors === null) {
             vErrors = [err23];
           } else {
             vErrors.push(err23);
+          }
+          errors++;
+        }
+        if (data6.parts === void 0) {
+          const err24 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+          if (vErrors === null) {
+            vErrors = [err24];
+          } else {
+            vErrors.push(err24);
           }
           errors++;
         }
@@ -1960,11 +1969,11 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err24 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err25 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
-          vErrors = [err24];
+          vErrors = [err25];
         } else {
-          vErrors.push(err24);
+          vErrors.push(err25);
         }
         errors++;
       }
@@ -1980,11 +1989,11 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err25 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err26 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err25];
+          vErrors = [err26];
         } else {
-          vErrors.push(err25);
+          vErrors.push(err26);
         }
         errors++;
       }
@@ -2000,11 +2009,11 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err26 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err27 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err26];
+          vErrors = [err27];
         } else {
-          vErrors.push(err26);
+          vErrors.push(err27);
         }
         errors++;
       }
@@ -2017,16 +2026,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           let data16 = data15[i2];
           if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
             if (data16.why === void 0) {
-              const err27 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
-              if (vErrors === null) {
-                vErrors = [err27];
-              } else {
-                vErrors.push(err27);
-              }
-              errors++;
-            }
-            if (data16.rules === void 0) {
-              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
+              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
               if (vErrors === null) {
                 vErrors = [err28];
               } else {
@@ -2034,8 +2034,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.at === void 0) {
-              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
+            if (data16.rules === void 0) {
+              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
               if (vErrors === null) {
                 vErrors = [err29];
               } else {
@@ -2043,8 +2043,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.holds === void 0) {
-              const err30 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+            if (data16.at === void 0) {
+              const err30 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
               if (vErrors === null) {
                 vErrors = [err30];
               } else {
@@ -2052,13 +2052,22 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data16.holds === void 0) {
+              const err31 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+              if (vErrors === null) {
+                vErrors = [err31];
+              } else {
+                vErrors.push(err31);
+              }
+              errors++;
+            }
             if (data16.why !== void 0) {
               if (typeof data16.why !== "string") {
-                const err31 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err31];
+                  vErrors = [err32];
                 } else {
-                  vErrors.push(err31);
+                  vErrors.push(err32);
                 }
                 errors++;
               }
@@ -2069,21 +2078,21 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 const len3 = data18.length;
                 for (let i3 = 0; i3 < len3; i3++) {
                   if (typeof data18[i3] !== "string") {
-                    const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
-                      vErrors = [err32];
+                      vErrors = [err33];
                     } else {
-                      vErrors.push(err32);
+                      vErrors.push(err33);
                     }
                     errors++;
                   }
                 }
               } else {
-                const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
-                  vErrors = [err33];
+                  vErrors = [err34];
                 } else {
-                  vErrors.push(err33);
+                  vErrors.push(err34);
                 }
                 errors++;
               }
@@ -2099,18 +2108,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                if (vErrors === null) {
-                  vErrors = [err34];
-                } else {
-                  vErrors.push(err34);
-                }
-                errors++;
-              }
-            }
-            if (data16.holds !== void 0) {
-              if (typeof data16.holds !== "boolean") {
-                const err35 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                const err35 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
                   vErrors = [err35];
                 } else {
@@ -2119,22 +2117,33 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 errors++;
               }
             }
+            if (data16.holds !== void 0) {
+              if (typeof data16.holds !== "boolean") {
+                const err36 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                if (vErrors === null) {
+                  vErrors = [err36];
+                } else {
+                  vErrors.push(err36);
+                }
+                errors++;
+              }
+            }
           } else {
-            const err36 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err37 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err36];
+              vErrors = [err37];
             } else {
-              vErrors.push(err36);
+              vErrors.push(err37);
             }
             errors++;
           }
         }
       } else {
-        const err37 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err38 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err37];
+          vErrors = [err38];
         } else {
-          vErrors.push(err37);
+          vErrors.push(err38);
         }
         errors++;
       }
@@ -2147,16 +2156,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           let data24 = data23[i5];
           if (data24 && typeof data24 == "object" && !Array.isArray(data24)) {
             if (data24.rule === void 0) {
-              const err38 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
-              if (vErrors === null) {
-                vErrors = [err38];
-              } else {
-                vErrors.push(err38);
-              }
-              errors++;
-            }
-            if (data24.met === void 0) {
-              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
+              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
               if (vErrors === null) {
                 vErrors = [err39];
               } else {
@@ -2164,8 +2164,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notMet === void 0) {
-              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
+            if (data24.met === void 0) {
+              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
               if (vErrors === null) {
                 vErrors = [err40];
               } else {
@@ -2173,8 +2173,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notApplicable === void 0) {
-              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
+            if (data24.notMet === void 0) {
+              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
               if (vErrors === null) {
                 vErrors = [err41];
               } else {
@@ -2182,8 +2182,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.undecided === void 0) {
-              const err42 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+            if (data24.notApplicable === void 0) {
+              const err42 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
               if (vErrors === null) {
                 vErrors = [err42];
               } else {
@@ -2191,13 +2191,22 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data24.undecided === void 0) {
+              const err43 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+              if (vErrors === null) {
+                vErrors = [err43];
+              } else {
+                vErrors.push(err43);
+              }
+              errors++;
+            }
             if (data24.rule !== void 0) {
               if (typeof data24.rule !== "string") {
-                const err43 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err44 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err43];
+                  vErrors = [err44];
                 } else {
-                  vErrors.push(err43);
+                  vErrors.push(err44);
                 }
                 errors++;
               }
@@ -2230,16 +2239,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
               let data30 = data24.closest;
               if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
                 if (data30.at === void 0) {
-                  const err44 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
-                  if (vErrors === null) {
-                    vErrors = [err44];
-                  } else {
-                    vErrors.push(err44);
-                  }
-                  errors++;
-                }
-                if (data30.utilisation === void 0) {
-                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
+                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
                   if (vErrors === null) {
                     vErrors = [err45];
                   } else {
@@ -2247,8 +2247,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.sense === void 0) {
-                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "sense" }, message: "must have required property 'sense'" };
+                if (data30.utilisation === void 0) {
+                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
                   if (vErrors === null) {
                     vErrors = [err46];
                   } else {
@@ -2256,8 +2256,8 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.measured === void 0) {
-                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
+                if (data30.sense === void 0) {
+                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "sense" }, message: "must have required property 'sense'" };
                   if (vErrors === null) {
                     vErrors = [err47];
                   } else {
@@ -2265,12 +2265,21 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.limit === void 0) {
-                  const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                if (data30.measured === void 0) {
+                  const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
                   if (vErrors === null) {
                     vErrors = [err48];
                   } else {
                     vErrors.push(err48);
+                  }
+                  errors++;
+                }
+                if (data30.limit === void 0) {
+                  const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                  if (vErrors === null) {
+                    vErrors = [err49];
+                  } else {
+                    vErrors.push(err49);
                   }
                   errors++;
                 }
@@ -2283,18 +2292,7 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                 if (data30.utilisation !== void 0) {
                   let data32 = data30.utilisation;
                   if (!(typeof data32 == "number" && isFinite(data32))) {
-                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                    if (vErrors === null) {
-                      vErrors = [err49];
-                    } else {
-                      vErrors.push(err49);
-                    }
-                    errors++;
-                  }
-                }
-                if (data30.measured !== void 0) {
-                  if (typeof data30.measured !== "string") {
-                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                     if (vErrors === null) {
                       vErrors = [err50];
                     } else {
@@ -2303,9 +2301,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.limit !== void 0) {
-                  if (typeof data30.limit !== "string") {
-                    const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (data30.measured !== void 0) {
+                  if (typeof data30.measured !== "string") {
+                    const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err51];
                     } else {
@@ -2314,10 +2312,9 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.sense !== void 0) {
-                  let data35 = data30.sense;
-                  if (!(data35 === "at most" || data35 === "at least")) {
-                    const err52 = { instancePath: instancePath + "/rules/" + i5 + "/closest/sense", schemaPath: "#/properties/rules/items/properties/closest/properties/sense/enum", keyword: "enum", params: { allowedValues: schema22.properties.rules.items.properties.closest.properties.sense.enum }, message: "must be equal to one of the allowed values" };
+                if (data30.limit !== void 0) {
+                  if (typeof data30.limit !== "string") {
+                    const err52 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err52];
                     } else {
@@ -2326,32 +2323,44 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
+                if (data30.sense !== void 0) {
+                  let data35 = data30.sense;
+                  if (!(data35 === "at most" || data35 === "at least")) {
+                    const err53 = { instancePath: instancePath + "/rules/" + i5 + "/closest/sense", schemaPath: "#/properties/rules/items/properties/closest/properties/sense/enum", keyword: "enum", params: { allowedValues: schema22.properties.rules.items.properties.closest.properties.sense.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err53];
+                    } else {
+                      vErrors.push(err53);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err53 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err54 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err53];
+                  vErrors = [err54];
                 } else {
-                  vErrors.push(err53);
+                  vErrors.push(err54);
                 }
                 errors++;
               }
             }
           } else {
-            const err54 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err55 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err54];
+              vErrors = [err55];
             } else {
-              vErrors.push(err54);
+              vErrors.push(err55);
             }
             errors++;
           }
         }
       } else {
-        const err55 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err56 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err55];
+          vErrors = [err56];
         } else {
-          vErrors.push(err55);
+          vErrors.push(err56);
         }
         errors++;
       }
@@ -2364,32 +2373,32 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
           let data37 = data36[i6];
           if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
             if (data37.message === void 0) {
-              const err56 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
+              const err57 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
               if (vErrors === null) {
-                vErrors = [err56];
+                vErrors = [err57];
               } else {
-                vErrors.push(err56);
+                vErrors.push(err57);
               }
               errors++;
             }
             if (data37.rule !== void 0) {
               if (typeof data37.rule !== "string") {
-                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err58 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err57];
+                  vErrors = [err58];
                 } else {
-                  vErrors.push(err57);
+                  vErrors.push(err58);
                 }
                 errors++;
               }
             }
             if (data37.fact !== void 0) {
               if (typeof data37.fact !== "string") {
-                const err58 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err59 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err58];
+                  vErrors = [err59];
                 } else {
-                  vErrors.push(err58);
+                  vErrors.push(err59);
                 }
                 errors++;
               }
@@ -2402,31 +2411,31 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
             }
             if (data37.message !== void 0) {
               if (typeof data37.message !== "string") {
-                const err59 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err60 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err59];
+                  vErrors = [err60];
                 } else {
-                  vErrors.push(err59);
+                  vErrors.push(err60);
                 }
                 errors++;
               }
             }
           } else {
-            const err60 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err61 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err60];
+              vErrors = [err61];
             } else {
-              vErrors.push(err60);
+              vErrors.push(err61);
             }
             errors++;
           }
         }
       } else {
-        const err61 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err62 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err61];
+          vErrors = [err62];
         } else {
-          vErrors.push(err61);
+          vErrors.push(err62);
         }
         errors++;
       }
@@ -2437,117 +2446,270 @@ function validate57(data, { instancePath = "", parentData, parentDataProperty, r
         const len7 = data42.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (typeof data42[i7] !== "string") {
-            const err62 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            const err63 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err62];
+              vErrors = [err63];
             } else {
-              vErrors.push(err62);
+              vErrors.push(err63);
             }
             errors++;
           }
         }
       } else {
-        const err63 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err64 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err63];
+          vErrors = [err64];
         } else {
-          vErrors.push(err63);
+          vErrors.push(err64);
+        }
+        errors++;
+      }
+    }
+    if (data.changed !== void 0) {
+      let data44 = data.changed;
+      if (Array.isArray(data44)) {
+        const len8 = data44.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          let data45 = data44[i8];
+          if (data45 && typeof data45 == "object" && !Array.isArray(data45)) {
+            if (data45.what === void 0) {
+              const err65 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'" };
+              if (vErrors === null) {
+                vErrors = [err65];
+              } else {
+                vErrors.push(err65);
+              }
+              errors++;
+            }
+            if (data45.value === void 0) {
+              const err66 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "value" }, message: "must have required property 'value'" };
+              if (vErrors === null) {
+                vErrors = [err66];
+              } else {
+                vErrors.push(err66);
+              }
+              errors++;
+            }
+            if (data45.usual === void 0) {
+              const err67 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "usual" }, message: "must have required property 'usual'" };
+              if (vErrors === null) {
+                vErrors = [err67];
+              } else {
+                vErrors.push(err67);
+              }
+              errors++;
+            }
+            if (data45.by === void 0) {
+              const err68 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "by" }, message: "must have required property 'by'" };
+              if (vErrors === null) {
+                vErrors = [err68];
+              } else {
+                vErrors.push(err68);
+              }
+              errors++;
+            }
+            if (data45.parts === void 0) {
+              const err69 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+              if (vErrors === null) {
+                vErrors = [err69];
+              } else {
+                vErrors.push(err69);
+              }
+              errors++;
+            }
+            for (const key0 in data45) {
+              if (!(key0 === "what" || key0 === "value" || key0 === "usual" || key0 === "by" || key0 === "parts")) {
+                const err70 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+                if (vErrors === null) {
+                  vErrors = [err70];
+                } else {
+                  vErrors.push(err70);
+                }
+                errors++;
+              }
+            }
+            if (data45.what !== void 0) {
+              if (typeof data45.what !== "string") {
+                const err71 = { instancePath: instancePath + "/changed/" + i8 + "/what", schemaPath: "#/properties/changed/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err71];
+                } else {
+                  vErrors.push(err71);
+                }
+                errors++;
+              }
+            }
+            if (data45.value !== void 0) {
+              if (typeof data45.value !== "string") {
+                const err72 = { instancePath: instancePath + "/changed/" + i8 + "/value", schemaPath: "#/properties/changed/items/properties/value/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err72];
+                } else {
+                  vErrors.push(err72);
+                }
+                errors++;
+              }
+            }
+            if (data45.usual !== void 0) {
+              if (typeof data45.usual !== "string") {
+                const err73 = { instancePath: instancePath + "/changed/" + i8 + "/usual", schemaPath: "#/properties/changed/items/properties/usual/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err73];
+                } else {
+                  vErrors.push(err73);
+                }
+                errors++;
+              }
+            }
+            if (data45.by !== void 0) {
+              let data49 = data45.by;
+              if (!(data49 === "house" || data49 === "frame" || data49 === "part")) {
+                const err74 = { instancePath: instancePath + "/changed/" + i8 + "/by", schemaPath: "#/properties/changed/items/properties/by/enum", keyword: "enum", params: { allowedValues: schema22.properties.changed.items.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                if (vErrors === null) {
+                  vErrors = [err74];
+                } else {
+                  vErrors.push(err74);
+                }
+                errors++;
+              }
+            }
+            if (data45.parts !== void 0) {
+              let data50 = data45.parts;
+              if (Array.isArray(data50)) {
+                const len9 = data50.length;
+                for (let i9 = 0; i9 < len9; i9++) {
+                  if (typeof data50[i9] !== "string") {
+                    const err75 = { instancePath: instancePath + "/changed/" + i8 + "/parts/" + i9, schemaPath: "#/properties/changed/items/properties/parts/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err75];
+                    } else {
+                      vErrors.push(err75);
+                    }
+                    errors++;
+                  }
+                }
+              } else {
+                const err76 = { instancePath: instancePath + "/changed/" + i8 + "/parts", schemaPath: "#/properties/changed/items/properties/parts/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                if (vErrors === null) {
+                  vErrors = [err76];
+                } else {
+                  vErrors.push(err76);
+                }
+                errors++;
+              }
+            }
+          } else {
+            const err77 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            if (vErrors === null) {
+              vErrors = [err77];
+            } else {
+              vErrors.push(err77);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err78 = { instancePath: instancePath + "/changed", schemaPath: "#/properties/changed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        if (vErrors === null) {
+          vErrors = [err78];
+        } else {
+          vErrors.push(err78);
         }
         errors++;
       }
     }
     if (data.cureTrials !== void 0) {
-      let data44 = data.cureTrials;
-      if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
-        if (data44.tried === void 0) {
-          const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
+      let data52 = data.cureTrials;
+      if (data52 && typeof data52 == "object" && !Array.isArray(data52)) {
+        if (data52.tried === void 0) {
+          const err79 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
           if (vErrors === null) {
-            vErrors = [err64];
+            vErrors = [err79];
           } else {
-            vErrors.push(err64);
+            vErrors.push(err79);
           }
           errors++;
         }
-        if (data44.untried === void 0) {
-          const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
+        if (data52.untried === void 0) {
+          const err80 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
           if (vErrors === null) {
-            vErrors = [err65];
+            vErrors = [err80];
           } else {
-            vErrors.push(err65);
+            vErrors.push(err80);
           }
           errors++;
         }
-        for (const key0 in data44) {
-          if (!(key0 === "tried" || key0 === "untried")) {
-            const err66 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+        for (const key1 in data52) {
+          if (!(key1 === "tried" || key1 === "untried")) {
+            const err81 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" };
             if (vErrors === null) {
-              vErrors = [err66];
+              vErrors = [err81];
             } else {
-              vErrors.push(err66);
+              vErrors.push(err81);
             }
             errors++;
           }
         }
-        if (data44.tried !== void 0) {
-          if (!validate58(data44.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data44, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+        if (data52.tried !== void 0) {
+          if (!validate58(data52.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data52, parentDataProperty: "tried", rootData, dynamicAnchors })) {
             vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
             errors = vErrors.length;
           }
         }
-        if (data44.untried !== void 0) {
-          if (!validate58(data44.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data44, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+        if (data52.untried !== void 0) {
+          if (!validate58(data52.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data52, parentDataProperty: "untried", rootData, dynamicAnchors })) {
             vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err67 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err82 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
-          vErrors = [err67];
+          vErrors = [err82];
         } else {
-          vErrors.push(err67);
+          vErrors.push(err82);
         }
         errors++;
       }
     }
     if (data.concessions !== void 0) {
-      let data47 = data.concessions;
-      if (Array.isArray(data47)) {
-        const len8 = data47.length;
-        for (let i8 = 0; i8 < len8; i8++) {
-          if (typeof data47[i8] !== "string") {
-            const err68 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      let data55 = data.concessions;
+      if (Array.isArray(data55)) {
+        const len10 = data55.length;
+        for (let i10 = 0; i10 < len10; i10++) {
+          if (typeof data55[i10] !== "string") {
+            const err83 = { instancePath: instancePath + "/concessions/" + i10, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err68];
+              vErrors = [err83];
             } else {
-              vErrors.push(err68);
+              vErrors.push(err83);
             }
             errors++;
           }
         }
       } else {
-        const err69 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err84 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err69];
+          vErrors = [err84];
         } else {
-          vErrors.push(err69);
+          vErrors.push(err84);
         }
         errors++;
       }
     }
   } else {
-    const err70 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err85 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err70];
+      vErrors = [err85];
     } else {
-      vErrors.push(err70);
+      vErrors.push(err85);
     }
     errors++;
   }
   validate57.errors = vErrors;
   return errors === 0;
 }
-validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
+validate57.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "changed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;
@@ -2990,8 +3152,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
-    if (data.concessions === void 0) {
-      const err12 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "concessions" }, message: "must have required property 'concessions'" };
+    if (data.changed === void 0) {
+      const err12 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "changed" }, message: "must have required property 'changed'" };
       if (vErrors === null) {
         vErrors = [err12];
       } else {
@@ -2999,8 +3161,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
-    if (data.cureTrials === void 0) {
-      const err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cureTrials" }, message: "must have required property 'cureTrials'" };
+    if (data.concessions === void 0) {
+      const err13 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "concessions" }, message: "must have required property 'concessions'" };
       if (vErrors === null) {
         vErrors = [err13];
       } else {
@@ -3008,20 +3170,18 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
       }
       errors++;
     }
+    if (data.cureTrials === void 0) {
+      const err14 = { instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: "cureTrials" }, message: "must have required property 'cureTrials'" };
+      if (vErrors === null) {
+        vErrors = [err14];
+      } else {
+        vErrors.push(err14);
+      }
+      errors++;
+    }
     if (data.file !== void 0) {
       if (typeof data.file !== "string") {
-        const err14 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
-        if (vErrors === null) {
-          vErrors = [err14];
-        } else {
-          vErrors.push(err14);
-        }
-        errors++;
-      }
-    }
-    if (data.title !== void 0) {
-      if (typeof data.title !== "string") {
-        const err15 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+        const err15 = { instancePath: instancePath + "/file", schemaPath: "#/properties/file/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err15];
         } else {
@@ -3030,9 +3190,9 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.revision !== void 0) {
-      if (typeof data.revision !== "string") {
-        const err16 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+    if (data.title !== void 0) {
+      if (typeof data.title !== "string") {
+        const err16 = { instancePath: instancePath + "/title", schemaPath: "#/properties/title/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err16];
         } else {
@@ -3041,10 +3201,9 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.units !== void 0) {
-      let data3 = data.units;
-      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
-        const err17 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
+    if (data.revision !== void 0) {
+      if (typeof data.revision !== "string") {
+        const err17 = { instancePath: instancePath + "/revision", schemaPath: "#/properties/revision/type", keyword: "type", params: { type: "string" }, message: "must be string" };
         if (vErrors === null) {
           vErrors = [err17];
         } else {
@@ -3053,10 +3212,10 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.verdict !== void 0) {
-      let data4 = data.verdict;
-      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
-        const err18 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
+    if (data.units !== void 0) {
+      let data3 = data.units;
+      if (!(data3 === "mm-N-kg" || data3 === "in-lbf-lb")) {
+        const err18 = { instancePath: instancePath + "/units", schemaPath: "#/properties/units/enum", keyword: "enum", params: { allowedValues: schema22.properties.units.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err18];
         } else {
@@ -3065,9 +3224,10 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.complete !== void 0) {
-      if (typeof data.complete !== "boolean") {
-        const err19 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+    if (data.verdict !== void 0) {
+      let data4 = data.verdict;
+      if (!(data4 === "accept" || data4 === "hold" || data4 === "reject" || data4 === "unread")) {
+        const err19 = { instancePath: instancePath + "/verdict", schemaPath: "#/properties/verdict/enum", keyword: "enum", params: { allowedValues: schema22.properties.verdict.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err19];
         } else {
@@ -3076,20 +3236,22 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
+    if (data.complete !== void 0) {
+      if (typeof data.complete !== "boolean") {
+        const err20 = { instancePath: instancePath + "/complete", schemaPath: "#/properties/complete/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+        if (vErrors === null) {
+          vErrors = [err20];
+        } else {
+          vErrors.push(err20);
+        }
+        errors++;
+      }
+    }
     if (data.counts !== void 0) {
       let data6 = data.counts;
       if (data6 && typeof data6 == "object" && !Array.isArray(data6)) {
         if (data6.bars === void 0) {
-          const err20 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
-          if (vErrors === null) {
-            vErrors = [err20];
-          } else {
-            vErrors.push(err20);
-          }
-          errors++;
-        }
-        if (data6.joints === void 0) {
-          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
+          const err21 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "bars" }, message: "must have required property 'bars'" };
           if (vErrors === null) {
             vErrors = [err21];
           } else {
@@ -3097,8 +3259,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.cases === void 0) {
-          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
+        if (data6.joints === void 0) {
+          const err22 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "joints" }, message: "must have required property 'joints'" };
           if (vErrors === null) {
             vErrors = [err22];
           } else {
@@ -3106,12 +3268,21 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data6.parts === void 0) {
-          const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+        if (data6.cases === void 0) {
+          const err23 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "cases" }, message: "must have required property 'cases'" };
           if (vErrors === null) {
             vErrors = [err23];
           } else {
             vErrors.push(err23);
+          }
+          errors++;
+        }
+        if (data6.parts === void 0) {
+          const err24 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+          if (vErrors === null) {
+            vErrors = [err24];
+          } else {
+            vErrors.push(err24);
           }
           errors++;
         }
@@ -3140,11 +3311,11 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err24 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err25 = { instancePath: instancePath + "/counts", schemaPath: "#/properties/counts/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
-          vErrors = [err24];
+          vErrors = [err25];
         } else {
-          vErrors.push(err24);
+          vErrors.push(err25);
         }
         errors++;
       }
@@ -3160,11 +3331,11 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err25 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err26 = { instancePath: instancePath + "/problems", schemaPath: "#/properties/problems/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err25];
+          vErrors = [err26];
         } else {
-          vErrors.push(err25);
+          vErrors.push(err26);
         }
         errors++;
       }
@@ -3180,11 +3351,11 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           }
         }
       } else {
-        const err26 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err27 = { instancePath: instancePath + "/findings", schemaPath: "#/properties/findings/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err26];
+          vErrors = [err27];
         } else {
-          vErrors.push(err26);
+          vErrors.push(err27);
         }
         errors++;
       }
@@ -3197,16 +3368,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           let data16 = data15[i2];
           if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
             if (data16.why === void 0) {
-              const err27 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
-              if (vErrors === null) {
-                vErrors = [err27];
-              } else {
-                vErrors.push(err27);
-              }
-              errors++;
-            }
-            if (data16.rules === void 0) {
-              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
+              const err28 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "why" }, message: "must have required property 'why'" };
               if (vErrors === null) {
                 vErrors = [err28];
               } else {
@@ -3214,8 +3376,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.at === void 0) {
-              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
+            if (data16.rules === void 0) {
+              const err29 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "rules" }, message: "must have required property 'rules'" };
               if (vErrors === null) {
                 vErrors = [err29];
               } else {
@@ -3223,8 +3385,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data16.holds === void 0) {
-              const err30 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+            if (data16.at === void 0) {
+              const err30 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
               if (vErrors === null) {
                 vErrors = [err30];
               } else {
@@ -3232,13 +3394,22 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data16.holds === void 0) {
+              const err31 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/required", keyword: "required", params: { missingProperty: "holds" }, message: "must have required property 'holds'" };
+              if (vErrors === null) {
+                vErrors = [err31];
+              } else {
+                vErrors.push(err31);
+              }
+              errors++;
+            }
             if (data16.why !== void 0) {
               if (typeof data16.why !== "string") {
-                const err31 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/why", schemaPath: "#/properties/undecided/items/properties/why/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err31];
+                  vErrors = [err32];
                 } else {
-                  vErrors.push(err31);
+                  vErrors.push(err32);
                 }
                 errors++;
               }
@@ -3249,21 +3420,21 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                 const len3 = data18.length;
                 for (let i3 = 0; i3 < len3; i3++) {
                   if (typeof data18[i3] !== "string") {
-                    const err32 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/rules/" + i3, schemaPath: "#/properties/undecided/items/properties/rules/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
-                      vErrors = [err32];
+                      vErrors = [err33];
                     } else {
-                      vErrors.push(err32);
+                      vErrors.push(err33);
                     }
                     errors++;
                   }
                 }
               } else {
-                const err33 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/rules", schemaPath: "#/properties/undecided/items/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
-                  vErrors = [err33];
+                  vErrors = [err34];
                 } else {
-                  vErrors.push(err33);
+                  vErrors.push(err34);
                 }
                 errors++;
               }
@@ -3279,18 +3450,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                const err34 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
-                if (vErrors === null) {
-                  vErrors = [err34];
-                } else {
-                  vErrors.push(err34);
-                }
-                errors++;
-              }
-            }
-            if (data16.holds !== void 0) {
-              if (typeof data16.holds !== "boolean") {
-                const err35 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                const err35 = { instancePath: instancePath + "/undecided/" + i2 + "/at", schemaPath: "#/properties/undecided/items/properties/at/type", keyword: "type", params: { type: "array" }, message: "must be array" };
                 if (vErrors === null) {
                   vErrors = [err35];
                 } else {
@@ -3299,22 +3459,33 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                 errors++;
               }
             }
+            if (data16.holds !== void 0) {
+              if (typeof data16.holds !== "boolean") {
+                const err36 = { instancePath: instancePath + "/undecided/" + i2 + "/holds", schemaPath: "#/properties/undecided/items/properties/holds/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+                if (vErrors === null) {
+                  vErrors = [err36];
+                } else {
+                  vErrors.push(err36);
+                }
+                errors++;
+              }
+            }
           } else {
-            const err36 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err37 = { instancePath: instancePath + "/undecided/" + i2, schemaPath: "#/properties/undecided/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err36];
+              vErrors = [err37];
             } else {
-              vErrors.push(err36);
+              vErrors.push(err37);
             }
             errors++;
           }
         }
       } else {
-        const err37 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err38 = { instancePath: instancePath + "/undecided", schemaPath: "#/properties/undecided/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err37];
+          vErrors = [err38];
         } else {
-          vErrors.push(err37);
+          vErrors.push(err38);
         }
         errors++;
       }
@@ -3327,16 +3498,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           let data24 = data23[i5];
           if (data24 && typeof data24 == "object" && !Array.isArray(data24)) {
             if (data24.rule === void 0) {
-              const err38 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
-              if (vErrors === null) {
-                vErrors = [err38];
-              } else {
-                vErrors.push(err38);
-              }
-              errors++;
-            }
-            if (data24.met === void 0) {
-              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
+              const err39 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "rule" }, message: "must have required property 'rule'" };
               if (vErrors === null) {
                 vErrors = [err39];
               } else {
@@ -3344,8 +3506,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notMet === void 0) {
-              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
+            if (data24.met === void 0) {
+              const err40 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "met" }, message: "must have required property 'met'" };
               if (vErrors === null) {
                 vErrors = [err40];
               } else {
@@ -3353,8 +3515,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.notApplicable === void 0) {
-              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
+            if (data24.notMet === void 0) {
+              const err41 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notMet" }, message: "must have required property 'notMet'" };
               if (vErrors === null) {
                 vErrors = [err41];
               } else {
@@ -3362,8 +3524,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
-            if (data24.undecided === void 0) {
-              const err42 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+            if (data24.notApplicable === void 0) {
+              const err42 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "notApplicable" }, message: "must have required property 'notApplicable'" };
               if (vErrors === null) {
                 vErrors = [err42];
               } else {
@@ -3371,13 +3533,22 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               }
               errors++;
             }
+            if (data24.undecided === void 0) {
+              const err43 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/required", keyword: "required", params: { missingProperty: "undecided" }, message: "must have required property 'undecided'" };
+              if (vErrors === null) {
+                vErrors = [err43];
+              } else {
+                vErrors.push(err43);
+              }
+              errors++;
+            }
             if (data24.rule !== void 0) {
               if (typeof data24.rule !== "string") {
-                const err43 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err44 = { instancePath: instancePath + "/rules/" + i5 + "/rule", schemaPath: "#/properties/rules/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err43];
+                  vErrors = [err44];
                 } else {
-                  vErrors.push(err43);
+                  vErrors.push(err44);
                 }
                 errors++;
               }
@@ -3410,16 +3581,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
               let data30 = data24.closest;
               if (data30 && typeof data30 == "object" && !Array.isArray(data30)) {
                 if (data30.at === void 0) {
-                  const err44 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
-                  if (vErrors === null) {
-                    vErrors = [err44];
-                  } else {
-                    vErrors.push(err44);
-                  }
-                  errors++;
-                }
-                if (data30.utilisation === void 0) {
-                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
+                  const err45 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "at" }, message: "must have required property 'at'" };
                   if (vErrors === null) {
                     vErrors = [err45];
                   } else {
@@ -3427,8 +3589,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.sense === void 0) {
-                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "sense" }, message: "must have required property 'sense'" };
+                if (data30.utilisation === void 0) {
+                  const err46 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "utilisation" }, message: "must have required property 'utilisation'" };
                   if (vErrors === null) {
                     vErrors = [err46];
                   } else {
@@ -3436,8 +3598,8 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.measured === void 0) {
-                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
+                if (data30.sense === void 0) {
+                  const err47 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "sense" }, message: "must have required property 'sense'" };
                   if (vErrors === null) {
                     vErrors = [err47];
                   } else {
@@ -3445,12 +3607,21 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                   errors++;
                 }
-                if (data30.limit === void 0) {
-                  const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                if (data30.measured === void 0) {
+                  const err48 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "measured" }, message: "must have required property 'measured'" };
                   if (vErrors === null) {
                     vErrors = [err48];
                   } else {
                     vErrors.push(err48);
+                  }
+                  errors++;
+                }
+                if (data30.limit === void 0) {
+                  const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/required", keyword: "required", params: { missingProperty: "limit" }, message: "must have required property 'limit'" };
+                  if (vErrors === null) {
+                    vErrors = [err49];
+                  } else {
+                    vErrors.push(err49);
                   }
                   errors++;
                 }
@@ -3463,18 +3634,7 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                 if (data30.utilisation !== void 0) {
                   let data32 = data30.utilisation;
                   if (!(typeof data32 == "number" && isFinite(data32))) {
-                    const err49 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
-                    if (vErrors === null) {
-                      vErrors = [err49];
-                    } else {
-                      vErrors.push(err49);
-                    }
-                    errors++;
-                  }
-                }
-                if (data30.measured !== void 0) {
-                  if (typeof data30.measured !== "string") {
-                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    const err50 = { instancePath: instancePath + "/rules/" + i5 + "/closest/utilisation", schemaPath: "#/properties/rules/items/properties/closest/properties/utilisation/type", keyword: "type", params: { type: "number" }, message: "must be number" };
                     if (vErrors === null) {
                       vErrors = [err50];
                     } else {
@@ -3483,9 +3643,9 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.limit !== void 0) {
-                  if (typeof data30.limit !== "string") {
-                    const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (data30.measured !== void 0) {
+                  if (typeof data30.measured !== "string") {
+                    const err51 = { instancePath: instancePath + "/rules/" + i5 + "/closest/measured", schemaPath: "#/properties/rules/items/properties/closest/properties/measured/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err51];
                     } else {
@@ -3494,10 +3654,9 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
-                if (data30.sense !== void 0) {
-                  let data35 = data30.sense;
-                  if (!(data35 === "at most" || data35 === "at least")) {
-                    const err52 = { instancePath: instancePath + "/rules/" + i5 + "/closest/sense", schemaPath: "#/properties/rules/items/properties/closest/properties/sense/enum", keyword: "enum", params: { allowedValues: schema22.properties.rules.items.properties.closest.properties.sense.enum }, message: "must be equal to one of the allowed values" };
+                if (data30.limit !== void 0) {
+                  if (typeof data30.limit !== "string") {
+                    const err52 = { instancePath: instancePath + "/rules/" + i5 + "/closest/limit", schemaPath: "#/properties/rules/items/properties/closest/properties/limit/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                     if (vErrors === null) {
                       vErrors = [err52];
                     } else {
@@ -3506,32 +3665,44 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
                     errors++;
                   }
                 }
+                if (data30.sense !== void 0) {
+                  let data35 = data30.sense;
+                  if (!(data35 === "at most" || data35 === "at least")) {
+                    const err53 = { instancePath: instancePath + "/rules/" + i5 + "/closest/sense", schemaPath: "#/properties/rules/items/properties/closest/properties/sense/enum", keyword: "enum", params: { allowedValues: schema22.properties.rules.items.properties.closest.properties.sense.enum }, message: "must be equal to one of the allowed values" };
+                    if (vErrors === null) {
+                      vErrors = [err53];
+                    } else {
+                      vErrors.push(err53);
+                    }
+                    errors++;
+                  }
+                }
               } else {
-                const err53 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+                const err54 = { instancePath: instancePath + "/rules/" + i5 + "/closest", schemaPath: "#/properties/rules/items/properties/closest/type", keyword: "type", params: { type: "object" }, message: "must be object" };
                 if (vErrors === null) {
-                  vErrors = [err53];
+                  vErrors = [err54];
                 } else {
-                  vErrors.push(err53);
+                  vErrors.push(err54);
                 }
                 errors++;
               }
             }
           } else {
-            const err54 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err55 = { instancePath: instancePath + "/rules/" + i5, schemaPath: "#/properties/rules/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err54];
+              vErrors = [err55];
             } else {
-              vErrors.push(err54);
+              vErrors.push(err55);
             }
             errors++;
           }
         }
       } else {
-        const err55 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err56 = { instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err55];
+          vErrors = [err56];
         } else {
-          vErrors.push(err55);
+          vErrors.push(err56);
         }
         errors++;
       }
@@ -3544,32 +3715,32 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
           let data37 = data36[i6];
           if (data37 && typeof data37 == "object" && !Array.isArray(data37)) {
             if (data37.message === void 0) {
-              const err56 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
+              const err57 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/required", keyword: "required", params: { missingProperty: "message" }, message: "must have required property 'message'" };
               if (vErrors === null) {
-                vErrors = [err56];
+                vErrors = [err57];
               } else {
-                vErrors.push(err56);
+                vErrors.push(err57);
               }
               errors++;
             }
             if (data37.rule !== void 0) {
               if (typeof data37.rule !== "string") {
-                const err57 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err58 = { instancePath: instancePath + "/failures/" + i6 + "/rule", schemaPath: "#/properties/failures/items/properties/rule/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err57];
+                  vErrors = [err58];
                 } else {
-                  vErrors.push(err57);
+                  vErrors.push(err58);
                 }
                 errors++;
               }
             }
             if (data37.fact !== void 0) {
               if (typeof data37.fact !== "string") {
-                const err58 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err59 = { instancePath: instancePath + "/failures/" + i6 + "/fact", schemaPath: "#/properties/failures/items/properties/fact/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err58];
+                  vErrors = [err59];
                 } else {
-                  vErrors.push(err58);
+                  vErrors.push(err59);
                 }
                 errors++;
               }
@@ -3582,31 +3753,31 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
             }
             if (data37.message !== void 0) {
               if (typeof data37.message !== "string") {
-                const err59 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                const err60 = { instancePath: instancePath + "/failures/" + i6 + "/message", schemaPath: "#/properties/failures/items/properties/message/type", keyword: "type", params: { type: "string" }, message: "must be string" };
                 if (vErrors === null) {
-                  vErrors = [err59];
+                  vErrors = [err60];
                 } else {
-                  vErrors.push(err59);
+                  vErrors.push(err60);
                 }
                 errors++;
               }
             }
           } else {
-            const err60 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            const err61 = { instancePath: instancePath + "/failures/" + i6, schemaPath: "#/properties/failures/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
             if (vErrors === null) {
-              vErrors = [err60];
+              vErrors = [err61];
             } else {
-              vErrors.push(err60);
+              vErrors.push(err61);
             }
             errors++;
           }
         }
       } else {
-        const err61 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err62 = { instancePath: instancePath + "/failures", schemaPath: "#/properties/failures/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err61];
+          vErrors = [err62];
         } else {
-          vErrors.push(err61);
+          vErrors.push(err62);
         }
         errors++;
       }
@@ -3617,117 +3788,270 @@ function validate99(data, { instancePath = "", parentData, parentDataProperty, r
         const len7 = data42.length;
         for (let i7 = 0; i7 < len7; i7++) {
           if (typeof data42[i7] !== "string") {
-            const err62 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            const err63 = { instancePath: instancePath + "/assumed/" + i7, schemaPath: "#/properties/assumed/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err62];
+              vErrors = [err63];
             } else {
-              vErrors.push(err62);
+              vErrors.push(err63);
             }
             errors++;
           }
         }
       } else {
-        const err63 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err64 = { instancePath: instancePath + "/assumed", schemaPath: "#/properties/assumed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err63];
+          vErrors = [err64];
         } else {
-          vErrors.push(err63);
+          vErrors.push(err64);
+        }
+        errors++;
+      }
+    }
+    if (data.changed !== void 0) {
+      let data44 = data.changed;
+      if (Array.isArray(data44)) {
+        const len8 = data44.length;
+        for (let i8 = 0; i8 < len8; i8++) {
+          let data45 = data44[i8];
+          if (data45 && typeof data45 == "object" && !Array.isArray(data45)) {
+            if (data45.what === void 0) {
+              const err65 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "what" }, message: "must have required property 'what'" };
+              if (vErrors === null) {
+                vErrors = [err65];
+              } else {
+                vErrors.push(err65);
+              }
+              errors++;
+            }
+            if (data45.value === void 0) {
+              const err66 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "value" }, message: "must have required property 'value'" };
+              if (vErrors === null) {
+                vErrors = [err66];
+              } else {
+                vErrors.push(err66);
+              }
+              errors++;
+            }
+            if (data45.usual === void 0) {
+              const err67 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "usual" }, message: "must have required property 'usual'" };
+              if (vErrors === null) {
+                vErrors = [err67];
+              } else {
+                vErrors.push(err67);
+              }
+              errors++;
+            }
+            if (data45.by === void 0) {
+              const err68 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "by" }, message: "must have required property 'by'" };
+              if (vErrors === null) {
+                vErrors = [err68];
+              } else {
+                vErrors.push(err68);
+              }
+              errors++;
+            }
+            if (data45.parts === void 0) {
+              const err69 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/required", keyword: "required", params: { missingProperty: "parts" }, message: "must have required property 'parts'" };
+              if (vErrors === null) {
+                vErrors = [err69];
+              } else {
+                vErrors.push(err69);
+              }
+              errors++;
+            }
+            for (const key0 in data45) {
+              if (!(key0 === "what" || key0 === "value" || key0 === "usual" || key0 === "by" || key0 === "parts")) {
+                const err70 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+                if (vErrors === null) {
+                  vErrors = [err70];
+                } else {
+                  vErrors.push(err70);
+                }
+                errors++;
+              }
+            }
+            if (data45.what !== void 0) {
+              if (typeof data45.what !== "string") {
+                const err71 = { instancePath: instancePath + "/changed/" + i8 + "/what", schemaPath: "#/properties/changed/items/properties/what/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err71];
+                } else {
+                  vErrors.push(err71);
+                }
+                errors++;
+              }
+            }
+            if (data45.value !== void 0) {
+              if (typeof data45.value !== "string") {
+                const err72 = { instancePath: instancePath + "/changed/" + i8 + "/value", schemaPath: "#/properties/changed/items/properties/value/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err72];
+                } else {
+                  vErrors.push(err72);
+                }
+                errors++;
+              }
+            }
+            if (data45.usual !== void 0) {
+              if (typeof data45.usual !== "string") {
+                const err73 = { instancePath: instancePath + "/changed/" + i8 + "/usual", schemaPath: "#/properties/changed/items/properties/usual/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                if (vErrors === null) {
+                  vErrors = [err73];
+                } else {
+                  vErrors.push(err73);
+                }
+                errors++;
+              }
+            }
+            if (data45.by !== void 0) {
+              let data49 = data45.by;
+              if (!(data49 === "house" || data49 === "frame" || data49 === "part")) {
+                const err74 = { instancePath: instancePath + "/changed/" + i8 + "/by", schemaPath: "#/properties/changed/items/properties/by/enum", keyword: "enum", params: { allowedValues: schema22.properties.changed.items.properties.by.enum }, message: "must be equal to one of the allowed values" };
+                if (vErrors === null) {
+                  vErrors = [err74];
+                } else {
+                  vErrors.push(err74);
+                }
+                errors++;
+              }
+            }
+            if (data45.parts !== void 0) {
+              let data50 = data45.parts;
+              if (Array.isArray(data50)) {
+                const len9 = data50.length;
+                for (let i9 = 0; i9 < len9; i9++) {
+                  if (typeof data50[i9] !== "string") {
+                    const err75 = { instancePath: instancePath + "/changed/" + i8 + "/parts/" + i9, schemaPath: "#/properties/changed/items/properties/parts/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+                    if (vErrors === null) {
+                      vErrors = [err75];
+                    } else {
+                      vErrors.push(err75);
+                    }
+                    errors++;
+                  }
+                }
+              } else {
+                const err76 = { instancePath: instancePath + "/changed/" + i8 + "/parts", schemaPath: "#/properties/changed/items/properties/parts/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+                if (vErrors === null) {
+                  vErrors = [err76];
+                } else {
+                  vErrors.push(err76);
+                }
+                errors++;
+              }
+            }
+          } else {
+            const err77 = { instancePath: instancePath + "/changed/" + i8, schemaPath: "#/properties/changed/items/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+            if (vErrors === null) {
+              vErrors = [err77];
+            } else {
+              vErrors.push(err77);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err78 = { instancePath: instancePath + "/changed", schemaPath: "#/properties/changed/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        if (vErrors === null) {
+          vErrors = [err78];
+        } else {
+          vErrors.push(err78);
         }
         errors++;
       }
     }
     if (data.cureTrials !== void 0) {
-      let data44 = data.cureTrials;
-      if (data44 && typeof data44 == "object" && !Array.isArray(data44)) {
-        if (data44.tried === void 0) {
-          const err64 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
+      let data52 = data.cureTrials;
+      if (data52 && typeof data52 == "object" && !Array.isArray(data52)) {
+        if (data52.tried === void 0) {
+          const err79 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "tried" }, message: "must have required property 'tried'" };
           if (vErrors === null) {
-            vErrors = [err64];
+            vErrors = [err79];
           } else {
-            vErrors.push(err64);
+            vErrors.push(err79);
           }
           errors++;
         }
-        if (data44.untried === void 0) {
-          const err65 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
+        if (data52.untried === void 0) {
+          const err80 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/required", keyword: "required", params: { missingProperty: "untried" }, message: "must have required property 'untried'" };
           if (vErrors === null) {
-            vErrors = [err65];
+            vErrors = [err80];
           } else {
-            vErrors.push(err65);
+            vErrors.push(err80);
           }
           errors++;
         }
-        for (const key0 in data44) {
-          if (!(key0 === "tried" || key0 === "untried")) {
-            const err66 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
+        for (const key1 in data52) {
+          if (!(key1 === "tried" || key1 === "untried")) {
+            const err81 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" };
             if (vErrors === null) {
-              vErrors = [err66];
+              vErrors = [err81];
             } else {
-              vErrors.push(err66);
+              vErrors.push(err81);
             }
             errors++;
           }
         }
-        if (data44.tried !== void 0) {
-          if (!validate58(data44.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data44, parentDataProperty: "tried", rootData, dynamicAnchors })) {
+        if (data52.tried !== void 0) {
+          if (!validate58(data52.tried, { instancePath: instancePath + "/cureTrials/tried", parentData: data52, parentDataProperty: "tried", rootData, dynamicAnchors })) {
             vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
             errors = vErrors.length;
           }
         }
-        if (data44.untried !== void 0) {
-          if (!validate58(data44.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data44, parentDataProperty: "untried", rootData, dynamicAnchors })) {
+        if (data52.untried !== void 0) {
+          if (!validate58(data52.untried, { instancePath: instancePath + "/cureTrials/untried", parentData: data52, parentDataProperty: "untried", rootData, dynamicAnchors })) {
             vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
             errors = vErrors.length;
           }
         }
       } else {
-        const err67 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err82 = { instancePath: instancePath + "/cureTrials", schemaPath: "#/properties/cureTrials/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
-          vErrors = [err67];
+          vErrors = [err82];
         } else {
-          vErrors.push(err67);
+          vErrors.push(err82);
         }
         errors++;
       }
     }
     if (data.concessions !== void 0) {
-      let data47 = data.concessions;
-      if (Array.isArray(data47)) {
-        const len8 = data47.length;
-        for (let i8 = 0; i8 < len8; i8++) {
-          if (typeof data47[i8] !== "string") {
-            const err68 = { instancePath: instancePath + "/concessions/" + i8, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      let data55 = data.concessions;
+      if (Array.isArray(data55)) {
+        const len10 = data55.length;
+        for (let i10 = 0; i10 < len10; i10++) {
+          if (typeof data55[i10] !== "string") {
+            const err83 = { instancePath: instancePath + "/concessions/" + i10, schemaPath: "#/properties/concessions/items/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
-              vErrors = [err68];
+              vErrors = [err83];
             } else {
-              vErrors.push(err68);
+              vErrors.push(err83);
             }
             errors++;
           }
         }
       } else {
-        const err69 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
+        const err84 = { instancePath: instancePath + "/concessions", schemaPath: "#/properties/concessions/type", keyword: "type", params: { type: "array" }, message: "must be array" };
         if (vErrors === null) {
-          vErrors = [err69];
+          vErrors = [err84];
         } else {
-          vErrors.push(err69);
+          vErrors.push(err84);
         }
         errors++;
       }
     }
   } else {
-    const err70 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err85 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err70];
+      vErrors = [err85];
     } else {
-      vErrors.push(err70);
+      vErrors.push(err85);
     }
     errors++;
   }
   validate99.errors = vErrors;
   return errors === 0;
 }
-validate99.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
+validate99.evaluated = { "props": { "file": true, "title": true, "revision": true, "units": true, "verdict": true, "complete": true, "counts": true, "problems": true, "findings": true, "undecided": true, "rules": true, "failures": true, "assumed": true, "changed": true, "cureTrials": true, "concessions": true }, "dynamicProps": false, "dynamicItems": false };
 var ruleCard = validate115;
 function validate115(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;

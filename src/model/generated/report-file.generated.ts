@@ -147,6 +147,25 @@ message: string
 }[]
 assumed: string[]
 /**
+ * Limits that are not at their usual value, and rules not at their own level.
+ */
+changed: {
+/**
+ * Name of the criterion, or id of the rule.
+ */
+what: string
+/**
+ * In the units of the frame; of a rule a level, or off.
+ */
+value: string
+usual: string
+by: ("house" | "frame" | "part")
+/**
+ * Parts it holds for; none: all.
+ */
+parts: string[]
+}[]
+/**
  * Changed frames inspected in search of cures, and proposals left untried.
  */
 cureTrials: {

@@ -37,6 +37,7 @@ export function frameRecord(report: Report): object {
     tallies,
     failures,
     assumed,
+    changed,
   } = report;
   return {
     file,
@@ -52,6 +53,7 @@ export function frameRecord(report: Report): object {
     rules: tallies,
     failures,
     assumed,
+    changed,
     concessions: report.concessionRemarks,
     cureTrials: report.cureTrials,
   };

@@ -1,5 +1,6 @@
 import type { Failure, Report } from "../../inspection/report.ts";
 import type { Problem } from "../../model/problem.ts";
+import { changedWords } from "../changed-words.ts";
 import { physicalLocation, relativeUri } from "./location.ts";
 import { plainWords } from "./words.ts";
 
@@ -9,16 +10,22 @@ interface Kind {
 }
 const UNREAD: Kind = { id: "frame-unread", text: "A frame file could not be read, so it was not inspected." };
 const DOUBTFUL: Kind = { id: "frame-doubtful", text: "A frame file was read, but something in it is doubtful." };
+const CHANGED: Kind = {
+  id: "limits-changed",
+  text: "Limits or levels were set otherwise than usual by house or frame.",
+};
 const FAILED: Kind = { id: "rule-failed", text: "A rule or fact failed, so what it looks at was not judged." };
 const FAULT: Kind = { id: "run-fault", text: "The run as a whole could not do what was asked." };
 
 /** Descriptors of the notifications below, for the tool component. */
-export const notificationDescriptors: readonly object[] = [UNREAD, DOUBTFUL, FAILED, FAULT].map(({ id, text }) => ({
-  id,
-  shortDescription: { text },
-  fullDescription: { text },
-  help: { text },
-}));
+export const notificationDescriptors: readonly object[] = [UNREAD, DOUBTFUL, CHANGED, FAILED, FAULT].map(
+  ({ id, text }) => ({
+    id,
+    shortDescription: { text },
+    fullDescription: { text },
+    help: { text },
+  }),
+);
 
 function ofProblem({ weight, place, found, expected, mend }: Problem): object {
   const words = `found ${found}; expected ${expected}${mend === undefined ? "" : `; ${mend}`}`;
@@ -28,6 +35,16 @@ function ofProblem({ weight, place, found, expected, mend }: Problem): object {
     message: { text: plainWords(words) },
     locations: [{ physicalLocation: physicalLocation(place) }],
   };
+}
+
+const whole = (file: string): object => ({
+  physicalLocation: { artifactLocation: { uri: relativeUri(file), uriBaseId: "%SRCROOT%" } },
+});
+
+function ofChanged({ file, changed }: Report): object[] {
+  if (changed.length === 0) return [];
+  const text = plainWords(changed.map(changedWords).join("; "));
+  return [{ descriptor: { id: CHANGED.id }, level: "note", message: { text }, locations: [whole(file)] }];
 }
 
 function ofFailure(file: string, failure: Failure, indexOf: (rule: string) => number | undefined): object {
@@ -40,17 +57,18 @@ function ofFailure(file: string, failure: Failure, indexOf: (rule: string) => nu
     ...(rule !== undefined && { associatedRule: { id: rule, ...(index !== undefined && { index }) } }),
     level: "error",
     message: { text: plainWords(`${what} failed${place}: ${message}`) },
-    locations: [{ physicalLocation: { artifactLocation: { uri: relativeUri(file), uriBaseId: "%SRCROOT%" } } }],
+    locations: [whole(file)],
   };
 }
 
-/** What kept a file from being judged whole, or is doubtful in it. */
+/** What kept a file from being judged whole, is doubtful in it, or was judged by other limits than usual. */
 export function executionNotifications(
   report: Report,
   indexOf: (rule: string) => number | undefined,
 ): readonly object[] {
   return [
     ...report.problems.map(ofProblem),
+    ...ofChanged(report),
     ...report.failures.map((failure) => ofFailure(report.file, failure, indexOf)),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Report, Tally } from "../../inspection/report.ts";
+import { changedWords } from "../changed-words.ts";
 import { count, listed, shareOfLimit } from "../count.ts";
 import { CAUTION } from "../words.ts";
 import { type Page, paragraph } from "./page.ts";
@@ -32,7 +33,7 @@ function closestOf(tallies: readonly Tally[]): string | undefined {
 
 /** What was looked at and how it came out, also when all is well; then what was assumed; then the caution. */
 export function* closingLines(page: Page, report: Report): Generator<string> {
-  const { tallies, counts, findings, undecided, assumed } = report;
+  const { tallies, counts, findings, undecided, assumed, changed } = report;
   if (report.verdict === "unread") {
     yield paragraph(page, "No rule ran: the file was not read.");
   } else {
@@ -59,6 +60,7 @@ export function* closingLines(page: Page, report: Report): Generator<string> {
       `${count(tried, "change")} tried in search of cures, ${untried} more not tried (--cures ${tried + untried} tries them).`,
     );
   }
+  if (changed.length > 0) yield paragraph(page, `Changed: ${changed.map(changedWords).join("; ")}.`);
   if (assumed.length > 0) yield paragraph(page, `Assumed: ${assumed.join("; ")}.`);
   yield paragraph(page, CAUTION, 0, page.ink.why);
 }

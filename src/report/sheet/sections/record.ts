@@ -1,3 +1,4 @@
+import { changedWords } from "../../changed-words.ts";
 import { CAUTION } from "../../words.ts";
 import { revisionHash } from "../hashes.ts";
 import { html, type Markup } from "../html.ts";
@@ -19,12 +20,13 @@ const CAUTIONS: readonly string[] = [
 
 /** The record to be signed: what was inspected, with what, on what assumptions, and room for the responsible engineer. */
 export function recordOf({ report, bytes, house, version }: SheetInput): Markup {
-  const { assumed, title, revision, file, verdict, cureTrials } = report;
+  const { assumed, changed, title, revision, file, verdict, cureTrials } = report;
   return html`<section class="record" id="record">
 <h2>Record</h2>
 <h3>Assumed</h3>
 <ul class="two">${assumed.map((one) => html`<li>${one}</li>`)}</ul>
 <ul>${TAKEN.map((one) => html`<li>${one}</li>`)}</ul>
+${changed.length > 0 ? html`<h3>Changed</h3>\n<ul class="two">${changed.map((one) => html`<li>${changedWords(one)}</li>`)}</ul>` : ""}
 <h3>Cautions</h3>
 <ul>${CAUTIONS.map((one) => html`<li>${one}</li>`)}</ul>
 ${cureTrials.untried > 0 ? html`<p>${cureTrials.tried} changes were tried in search of cures, ${cureTrials.untried} more were not.</p>` : ""}
