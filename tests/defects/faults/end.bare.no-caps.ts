@@ -1,24 +1,11 @@
+import { CAPPED_ENDS } from "../capped-ends.ts";
 import type { Fault } from "../fault.ts";
 
 export const fault: Fault = {
   rule: "end.bare",
   key: "bare",
   slip: "no caps ordered at all",
-  spots: {
-    "braced-trestle": "front/to",
-    "camera-rig": "bridge/to",
-    "hoist-gantry": "cap-left/from",
-    "inch-bench": "front/to",
-    "incubator-stand": "back/from",
-    "pot-rack": "top-front/to",
-    "roller-stand": "left/to",
-    "saw-guard": "top-front/to",
-    "seed-cabinet": "top-back/from",
-    "seed-trolley": "handle/to",
-    "step-platform": "front/to",
-    "timber-table": "back/to",
-    workstation: "arm-1/from",
-  },
+  spots: CAPPED_ENDS,
   sizes: "plain",
   plant(file, spot) {
     file.defaults = { ...file.defaults, caps: "none" };

@@ -1,0 +1,16 @@
+import { mm } from "../draughting.ts";
+import { type Fault, OVERLOAD } from "../fault.ts";
+
+export const fault: Fault = {
+  rule: "build.too-heavy",
+  key: "heavy",
+  slip: "a board typed far larger than the bars under it",
+  spots: { "inch-bench": "top", "seed-cabinet": "lid", "step-platform": "platform", workstation: "top" },
+  sizes: { sound: 0, faulty: 1000 }, // mm past the bars on each side
+  consequences: { ...OVERLOAD, "build.too-heavy/strained": "and further above what one person should lift" },
+  plant(file, spot, size) {
+    const past = mm(file, size);
+    for (const panel of file.panels ?? []) if (panel.id === spot) panel.overhang = [past, past, past, past];
+    return [spot];
+  },
+};
