@@ -5,6 +5,7 @@ import { sourceNamed } from "../../host/source-named.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import type { Context } from "../context.ts";
 import { fileName } from "../file-name.ts";
+import { profilesFor } from "../start/series.ts";
 import { Unusable } from "../unusable.ts";
 
 const UNIT_SYSTEMS: readonly UnitSystem[] = ["mm-N-kg", "in-lbf-lb"];
@@ -32,7 +33,7 @@ export function registerStart(program: Command, context: Context): void {
     .option("--height <size>", "along z, from the floor to the top board or tray; of a guard to the top of its bars")
     .option(
       "--profile <name>",
-      "40x40-8, 30x30-6 or 45x45-10; with --units in-lbf-lb 1.5x1.5-5/16 or 1x1-1/4. A guard takes none of the two smallest, a cart not 1x1-1/4",
+      `${profilesFor("mm-N-kg").join(", ")}; with --units in-lbf-lb ${profilesFor("in-lbf-lb").join(", ")}; the smallest are too light for a guard, and some for a cart`,
     )
     .addOption(new Option("--units <system>", "what bare numbers mean").choices(UNIT_SYSTEMS).default("mm-N-kg"))
     .option("--to <file>", "put the frame into this new file", fileName("--to"))

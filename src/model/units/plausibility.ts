@@ -123,6 +123,9 @@ export interface Doubt {
   readonly mend?: string;
 }
 
+/** Decimals behind those that a tiny value has in SI units: three digits of it in any unit. */
+const TINY_DECIMALS = 6;
+
 /** Units of bare numbers; a mix-up is likelier with them. */
 const OWN_UNITS: Readonly<Record<UnitSystem, ReadonlySet<string>>> = {
   "mm-N-kg": new Set(["mm", "N", "N·m", "kPa", "N/mm", "kg", "Hz"]),
@@ -152,7 +155,11 @@ export function plausible(si: number, role: Role, system: UnitSystem): Doubt | u
   const range = RANGES[role];
   const size = range.quantity === "temperature" ? si : Math.abs(si);
   if (size === 0 || within(size, range)) return undefined;
-  const print = (value: number): string => formatQuantity(value, range.quantity, system);
+  const print = (value: number): string => {
+    const text = formatQuantity(value, range.quantity, system);
+    // What is doubtful for being tiny is not printed as nothing.
+    return /[1-9]/.test(text) ? text : formatQuantity(value, range.quantity, system, TINY_DECIMALS - Math.log10(size));
+  };
   const found = `${role} ${print(si)}`;
   const expected =
     range.low === 0
