@@ -7,7 +7,7 @@ export type Bound = "soft" | "typical" | "stiff";
 export const bounds: readonly Bound[] = ["soft", "typical", "stiff"];
 
 /** Rotational stiffness of one plain inside bracket of 40 mm pitch in its own plane, N·m/rad (common practice). */
-const BRACKET: Readonly<Record<Bound, number>> = { soft: 2.5e3, typical: 8e3, stiff: 25e3 };
+export const PLAIN_BRACKET: Readonly<Record<Bound, number>> = { soft: 2.5e3, typical: 8e3, stiff: 25e3 };
 /** Stiffness of one connector against being pulled off or sheared along, N/m (common practice: a clamped M8 in a slot). */
 const SHIFT: Readonly<Record<Bound, number>> = { soft: 5e6, typical: 20e6, stiff: 100e6 };
 /** Pitch the values above are for, m, and the power by which they change with it: 30 mm 0.4, 20 mm 0.1 of them (common practice). */
@@ -63,7 +63,7 @@ export function connectorStiffness(
   const { part } = placed;
   const size = (pitch / PITCH) ** PITCH_POWER;
   const tested = part.tested?.rotationalStiffness;
-  const strong = tested ?? BRACKET[bound] * sturdiness(part) * size;
+  const strong = tested ?? PLAIN_BRACKET[bound] * sturdiness(part) * size;
   const axis = strongAxis(placed);
   const about = (direction: Vec3): number => {
     if (!axis) return strong;
@@ -87,12 +87,12 @@ export function tieStiffness(
   pitch: number,
   bound: Bound,
 ): readonly [number, number, number] {
-  const strong = BRACKET[bound] * (pitch / PITCH) ** PITCH_POWER;
+  const strong = PLAIN_BRACKET[bound] * (pitch / PITCH) ** PITCH_POWER;
   const about = (direction: Vec3): number => strong * (1 - (1 - OUT_OF_PLANE) * dot(direction, screw) ** 2);
   return [about(axes[0]), about(axes[1]), about(axes[2])];
 }
 
 /** A bar on a plate that is anchored to the floor turns as little as on a gusseted bracket (common practice). N·m/rad. */
 export function basePlateStiffness(pitch: number, bound: Bound): number {
-  return GUSSETED * BRACKET[bound] * (pitch / PITCH) ** PITCH_POWER;
+  return GUSSETED * PLAIN_BRACKET[bound] * (pitch / PITCH) ** PITCH_POWER;
 }

@@ -1,4 +1,5 @@
 import { keeps, utilisation } from "../criteria/keeps.ts";
+import { soundAbove } from "../facts/sound-above.ts";
 import type { Frame } from "../model/frame.ts";
 import type { Place } from "../model/problem.ts";
 import type { Ref } from "../model/ref.ts";
@@ -57,7 +58,18 @@ function measureOf(
     ...(under ? { under } : {}),
     ...(others ? { otherBounds: others } : {}),
     hangsOnStiffness: hangs(judgement.m, sense),
+    ...soundFrom(judgement.m, frame),
   };
+}
+
+function soundFrom({ measured, limit, under, otherBounds }: Measurement, frame: Frame): Pick<Measure, "soundAbove"> {
+  if (!under) return {};
+  const values: Readonly<Record<string, number>> = { ...otherBounds, [under.bound]: measured };
+  const { soft, typical, stiff } = values;
+  if (soft === undefined || typical === undefined || stiff === undefined) return {};
+  const stiffness = soundAbove({ soft, typical, stiff }, limit.value);
+  if (stiffness === undefined) return {};
+  return { soundAbove: { stiffness, shown: formatQuantity(stiffness, "rotationalStiffness", frame.units) } };
 }
 
 /** Whether the limit is kept with one joint stiffness and not with another. */

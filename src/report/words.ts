@@ -27,6 +27,8 @@ export function stiffnessWords(measure: Measure): string | undefined {
   for (const [bound, value] of others) words.push(`${value} if ${bound}`);
   // The values beside it say so themselves where there are any.
   if (measure.hangsOnStiffness && others.length === 0) words.push("hangs on joint stiffness");
+  if (measure.soundAbove !== undefined)
+    words.push(`sound where a plain 40 mm bracket is stiffer than ${measure.soundAbove.shown}`);
   return words.length > 0 ? words.join(", ") : undefined;
 }
 

@@ -27,7 +27,7 @@ function changed(
 
 it("says nothing of a frame at the usual limits, also where they are written out", () => {
   expect(changed(() => {})).toEqual([]);
-  expect(changed(() => {}, { "joint-gap": "0.5 mm", "sag": "span / 300, at least 1 mm" })).toEqual([]);
+  expect(changed(() => {}, { "joint-gap": "0.5 mm", sag: "span / 300, at least 1 mm" })).toEqual([]);
 });
 
 it("names a limit of the house once, and what a frame says instead of it", () => {
@@ -41,7 +41,7 @@ it("names a limit of the house once, and what a frame says instead of it", () =>
 
 it("names a limit of single parts with them", () => {
   const own = (file: FrameFile): void => {
-    for (const bar of file.bars.slice(0, 2)) bar.criteria = { "sag": "span / 200" };
+    for (const bar of file.bars.slice(0, 2)) bar.criteria = { sag: "span / 200" };
   };
   expect(changed(own)).toEqual([
     { what: "sag", value: "span / 200", usual: "span / 300, at least 1 mm", by: "part", parts: ["leg-1", "leg-2"] },

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { factOf } from "../../src/facts/fact.ts";
+import type { Bound } from "../../src/facts/joint-stiffness.ts";
 import { sectionOf } from "../../src/facts/sections.ts";
+import { type Solved, soundAbove, stiffnessAt } from "../../src/facts/sound-above.ts";
 import { sways } from "../../src/facts/sway.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
@@ -64,6 +66,38 @@ describe("sway of a frame", () => {
       expect(Math.abs(H / sway / divisor - 1)).toBeLessThan(0.1);
     },
   );
+
+  it.each([
+    [true, 99, 184, 322, 516, 1292],
+    [false, 48, 88, 148, 225, undefined],
+  ])(
+    "at a stiffness between is found by the fit through three, with shelf rails %s",
+    (_, soft, between, typical, stiff, rigid) => {
+      const at = (stiffness: number, divisor: number): Solved => ({ stiffness, value: 1 / divisor });
+      const known = { soft: at(2.5e3, soft), typical: at(10e3, typical), stiff: at(20e3, stiff) };
+      expect(Math.abs((stiffnessAt(known, 1 / between) ?? 0) / 5e3 - 1)).toBeLessThan(0.01);
+      if (rigid === undefined) return;
+      // From rigid joints as the stiffest of three the fit finds the two between them as well.
+      const fromRigid = { ...known, stiff: at(1e12, rigid) };
+      expect(Math.abs((stiffnessAt(fromRigid, 1 / stiff) ?? 0) / 20e3 - 1)).toBeLessThan(0.01);
+    },
+  );
+
+  it("keeps its limit at the stiffness that the finding names, solved again with brackets tested at that", () => {
+    const amounts = factOf(sways, frameFrom(portal("inside-bracket-40"))).filter(({ axis }) => axis === 0);
+    const most = (bound: Bound): number =>
+      Math.max(...amounts.filter(({ view }) => view.bound === bound).map(({ amount }) => amount));
+    const values = { soft: most("soft"), typical: most("typical"), stiff: most("stiff") };
+    for (const share of [0.2, 0.5, 0.8]) {
+      const limit = values.stiff + share * (values.soft - values.stiff);
+      const named = soundAbove(values, limit) ?? 0;
+      // Rounded up to two digits: on the safe side, by no more than a tenth.
+      expect(swayWith(named, false) / limit).toBeLessThan(1.02);
+      expect(swayWith(named, false) / limit).toBeGreaterThan(0.9);
+    }
+    expect(soundAbove(values, 2 * values.soft)).toBeUndefined();
+    expect(soundAbove({ ...values, typical: 2 * values.soft }, values.soft)).toBeUndefined();
+  });
 
   it("proves the rule", () => {
     // One plain bracket a corner: 8 kN·m/rad usually, 2.5 when soft.

@@ -827,7 +827,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate69.evaluated = { "props": { "kind": true, "id": true }, "dynamicProps": false, "dynamicItems": false };
-var schema28 = { "type": "object", "required": ["quantity", "measured", "limit", "sense", "shown", "from", "basis", "hangsOnStiffness"], "properties": { "quantity": { "type": "string" }, "measured": { "type": "number", "description": "SI." }, "limit": { "type": "number", "description": "SI." }, "sense": { "enum": ["at most", "at least"] }, "shown": { "type": "object", "required": ["measured", "limit"], "properties": { "measured": { "type": "string" }, "limit": { "type": "string" } } }, "from": { "$ref": "#/$defs/sourceOfLimit" }, "basis": { "type": "string" }, "utilisation": { "type": "number", "description": "Demand over capacity; absent where the limit is zero." }, "under": { "type": "object", "required": ["combination", "bound"], "properties": { "combination": { "type": "string" }, "bound": { "$ref": "#/$defs/bound" } } }, "otherBounds": { "type": "object", "additionalProperties": { "type": "string" } }, "hangsOnStiffness": { "type": "boolean" } } };
+var schema28 = { "type": "object", "required": ["quantity", "measured", "limit", "sense", "shown", "from", "basis", "hangsOnStiffness"], "properties": { "quantity": { "type": "string" }, "measured": { "type": "number", "description": "SI." }, "limit": { "type": "number", "description": "SI." }, "sense": { "enum": ["at most", "at least"] }, "shown": { "type": "object", "required": ["measured", "limit"], "properties": { "measured": { "type": "string" }, "limit": { "type": "string" } } }, "from": { "$ref": "#/$defs/sourceOfLimit" }, "basis": { "type": "string" }, "utilisation": { "type": "number", "description": "Demand over capacity; absent where the limit is zero." }, "under": { "type": "object", "required": ["combination", "bound"], "properties": { "combination": { "type": "string" }, "bound": { "$ref": "#/$defs/bound" } } }, "otherBounds": { "type": "object", "additionalProperties": { "type": "string" } }, "hangsOnStiffness": { "type": "boolean" }, "soundAbove": { "type": "object", "required": ["stiffness", "shown"], "additionalProperties": false, "properties": { "stiffness": { "type": "number", "description": "N\xB7m/rad." }, "shown": { "type": "string" } }, "description": "Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch." } } };
 var schema29 = { "enum": ["default", "stock", "house", "frame", "part", "computed"] };
 function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
@@ -1171,19 +1171,84 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
+    if (data.soundAbove !== void 0) {
+      let data16 = data.soundAbove;
+      if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
+        if (data16.stiffness === void 0) {
+          const err26 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: "stiffness" }, message: "must have required property 'stiffness'" };
+          if (vErrors === null) {
+            vErrors = [err26];
+          } else {
+            vErrors.push(err26);
+          }
+          errors++;
+        }
+        if (data16.shown === void 0) {
+          const err27 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: "shown" }, message: "must have required property 'shown'" };
+          if (vErrors === null) {
+            vErrors = [err27];
+          } else {
+            vErrors.push(err27);
+          }
+          errors++;
+        }
+        for (const key1 in data16) {
+          if (!(key1 === "stiffness" || key1 === "shown")) {
+            const err28 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" };
+            if (vErrors === null) {
+              vErrors = [err28];
+            } else {
+              vErrors.push(err28);
+            }
+            errors++;
+          }
+        }
+        if (data16.stiffness !== void 0) {
+          let data17 = data16.stiffness;
+          if (!(typeof data17 == "number" && isFinite(data17))) {
+            const err29 = { instancePath: instancePath + "/soundAbove/stiffness", schemaPath: "#/properties/soundAbove/properties/stiffness/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            if (vErrors === null) {
+              vErrors = [err29];
+            } else {
+              vErrors.push(err29);
+            }
+            errors++;
+          }
+        }
+        if (data16.shown !== void 0) {
+          if (typeof data16.shown !== "string") {
+            const err30 = { instancePath: instancePath + "/soundAbove/shown", schemaPath: "#/properties/soundAbove/properties/shown/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (vErrors === null) {
+              vErrors = [err30];
+            } else {
+              vErrors.push(err30);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err31 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        if (vErrors === null) {
+          vErrors = [err31];
+        } else {
+          vErrors.push(err31);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err26 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err26];
+      vErrors = [err32];
     } else {
-      vErrors.push(err26);
+      vErrors.push(err32);
     }
     errors++;
   }
   validate73.errors = vErrors;
   return errors === 0;
 }
-validate73.evaluated = { "props": { "quantity": true, "measured": true, "limit": true, "sense": true, "shown": true, "from": true, "basis": true, "utilisation": true, "under": true, "otherBounds": true, "hangsOnStiffness": true }, "dynamicProps": false, "dynamicItems": false };
+validate73.evaluated = { "props": { "quantity": true, "measured": true, "limit": true, "sense": true, "shown": true, "from": true, "basis": true, "utilisation": true, "under": true, "otherBounds": true, "hangsOnStiffness": true, "soundAbove": true }, "dynamicProps": false, "dynamicItems": false };
 function validate80(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;

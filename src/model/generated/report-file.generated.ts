@@ -286,6 +286,16 @@ otherBounds?: {
 [k: string]: string | undefined
 }
 hangsOnStiffness: boolean
+/**
+ * Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch.
+ */
+soundAbove?: {
+/**
+ * N·m/rad.
+ */
+stiffness: number
+shown: string
+}
 }
 /**
  * This interface was referenced by `ReportFile`'s JSON-Schema

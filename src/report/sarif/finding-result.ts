@@ -43,6 +43,7 @@ function propertiesOf({ level, where, measure, cures }: Finding): object {
     basis: measure.basis,
     under: measure.under,
     hangsOnStiffness: measure.hangsOnStiffness,
+    soundAbove: measure.soundAbove,
   };
   return { level, where, ...(measured && { measured }), ...(cures.length > 0 && { cures }) };
 }
