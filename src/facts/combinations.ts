@@ -19,8 +19,15 @@ export interface Combined {
   readonly factors: readonly number[];
   /** Whether anything pushes sideways: the feet then hold by friction. */
   readonly sideways: boolean;
-  /** Of a sway combination: which way the push goes. */
-  readonly push?: { readonly axis: 0 | 1; readonly sign: 1 | -1 };
+  /** Whether declared loads push sideways by themselves. */
+  readonly across: boolean;
+  /** Of a combination that comes four ways: which way it leans, or is leant on or pushed. */
+  readonly side?: Side;
+}
+
+export interface Side {
+  readonly axis: 0 | 1;
+  readonly sign: 1 | -1;
 }
 
 export interface Combinations {
@@ -43,11 +50,11 @@ export const OUT_OF_PLUMB = 1 / 200;
 export const LEAN = 250;
 export const PUSH = 150;
 
-const SIDES: readonly { readonly words: string; readonly axis: 0 | 1; readonly sign: 1 | -1 }[] = [
-  { words: "+x", axis: 0, sign: 1 },
-  { words: "-x", axis: 0, sign: -1 },
-  { words: "+y", axis: 1, sign: 1 },
-  { words: "-y", axis: 1, sign: -1 },
+const SIDES: readonly { readonly words: string; readonly side: Side }[] = [
+  { words: "+x", side: { axis: 0, sign: 1 } },
+  { words: "-x", side: { axis: 0, sign: -1 } },
+  { words: "+y", side: { axis: 1, sign: 1 } },
+  { words: "-y", side: { axis: 1, sign: -1 } },
 ];
 
 /** The weight in a case laid over sideways: what leaning by one radian would put across. */
@@ -181,57 +188,67 @@ export const combinations = defineFact<
     for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
       const own = factors(1, 1, choice);
       const across = pushes(cases, own);
-      all.push({ name: words("", "", choice), kind: "service", factors: own, sideways: across });
+      all.push({ name: words("", "", choice), kind: "service", factors: own, sideways: across, across });
       const strong = factors(PERMANENT, VARIABLE, choice);
       const name = words(`${PERMANENT} `, `${VARIABLE} `, choice);
-      all.push({ name, kind: "strength", factors: strong, sideways: across });
-      for (const side of SIDES) {
+      all.push({ name, kind: "strength", factors: strong, sideways: across, across });
+      for (const { words: way, side } of SIDES) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
         all.push({
-          name: `${name}, out of plumb along ${side.words}`,
+          name: `${name}, out of plumb along ${way}`,
           kind: "strength",
           factors: tilted,
           sideways: true,
+          across,
+          side,
         });
       }
       if (choice !== undefined) {
         const lifting = factors(PERMANENT_HELPING, VARIABLE, choice);
         const lifted = words("", `${VARIABLE} `, choice);
-        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: pushes(cases, lifting) });
+        const aside = pushes(cases, lifting);
+        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside });
       }
     }
     for (const choice of choices.accidental) {
       const rare = factors(1, ACCOMPANYING, full);
       for (const i of choice.indices) rare[i] = 1;
+      const across = pushes(cases, rare);
       all.push({
         name: `${words("", `${ACCOMPANYING} `, full)} + ${choice.names.join(" + ")} by accident`,
         kind: "strength",
         factors: rare,
-        sideways: pushes(cases, rare),
+        sideways: across,
+        across,
       });
     }
-    for (const side of SIDES) {
+    for (const { words: way, side } of SIDES) {
       for (const choice of choices.fullest.length > 0 ? choices.fullest : [undefined]) {
         const leaning = factors(PERMANENT, BESIDE, choice);
+        const across = pushes(cases, leaning);
         leaning[pushAt + side.axis] = side.sign * VARIABLE * LEAN;
         all.push({
-          name: `${words(`${PERMANENT} `, `${BESIDE} `, choice)} + ${VARIABLE} a person leaning along ${side.words}`,
+          name: `${words(`${PERMANENT} `, `${BESIDE} `, choice)} + ${VARIABLE} a person leaning along ${way}`,
           kind: "strength",
           factors: leaning,
           sideways: true,
+          across,
+          side,
         });
       }
       // A light frame lifts off its feet when pushed empty; laden it shows how stiff it is.
       for (const choice of full ? [undefined, full] : [undefined]) {
         const pushed = factors(1, 1, choice);
+        const across = pushes(cases, pushed);
         pushed[pushAt + side.axis] = side.sign * PUSH;
         all.push({
-          name: `${words("", "", choice)} + a push of ${PUSH} N along ${side.words}`,
+          name: `${words("", "", choice)} + a push of ${PUSH} N along ${way}`,
           kind: "sway",
           factors: pushed,
           sideways: true,
-          push: { axis: side.axis, sign: side.sign },
+          across,
+          side,
         });
       }
     }

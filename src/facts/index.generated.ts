@@ -49,6 +49,7 @@ export { pushLevel } from "./push-level.ts";
 export { response } from "./response.ts";
 export { reversing } from "./reversing.ts";
 export { screwCovers } from "./screw-covers.ts";
+export { secondOrder } from "./second-order.ts";
 export { shapedFits } from "./shaped-fits.ts";
 export { sheets } from "./sheets.ts";
 export { sideBracing } from "./side-bracing.ts";

@@ -1,4 +1,5 @@
 import { defineFact } from "./fact.ts";
+import { opposite } from "./opposite.ts";
 import type { View } from "./response.ts";
 
 /** What shakes a frame: why, and which share of the weights comes and goes. */
@@ -45,10 +46,9 @@ export function pushedToAndFro(one: View, other: View): View {
 export function reversedViews(views: readonly View[], share: number): readonly View[] {
   const found: View[] = [];
   for (const view of views) if (view.combination.kind === "service") found.push(shaken(view, share));
-  const pushes = views.filter((view) => view.combination.push?.sign === 1);
-  for (const one of pushes) {
-    const name = one.combination.name.replace(/along \+(.)$/, "along -$1");
-    const other = views.find((view) => view.bound === one.bound && view.combination.name === name);
+  for (const one of views) {
+    const { kind, side } = one.combination;
+    const other = kind === "sway" && side?.sign === 1 ? opposite(one, views) : undefined;
     if (other) found.push(pushedToAndFro(one, other));
   }
   return found;

@@ -1,4 +1,5 @@
 import { defineFact } from "./fact.ts";
+import { opposite } from "./opposite.ts";
 import { pushLevel } from "./push-level.ts";
 import { response, type View } from "./response.ts";
 
@@ -20,25 +21,18 @@ export const sways = defineFact<readonly Sway[], { response: typeof response; le
   needs: { response, level: pushLevel },
   compute({ response: found, level }) {
     if (found.kind !== "solved") return [];
-    const laden = (view: View): string => view.combination.name.replace(/ along .*$/, "");
     const list: Sway[] = [];
     for (const view of found.views) {
-      const { push } = view.combination;
-      if (push?.sign !== 1) continue;
-      const back = found.views.find(
-        (other) =>
-          other.bound === view.bound &&
-          other.combination.push?.sign === -1 &&
-          other.combination.push.axis === push.axis &&
-          laden(other) === laden(view),
-      );
+      const { kind, side } = view.combination;
+      if (kind !== "sway" || side?.sign !== 1) continue;
+      const back = opposite(view, found.views);
       if (!back) continue;
       let amount = 0;
       for (const node of level.nodes) {
-        const half = (view.moved(node)[push.axis] - back.moved(node)[push.axis]) / 2;
+        const half = (view.moved(node)[side.axis] - back.moved(node)[side.axis]) / 2;
         amount = Math.max(amount, Math.abs(half));
       }
-      list.push({ view, axis: push.axis, amount });
+      list.push({ view, axis: side.axis, amount });
     }
     return list;
   },

@@ -3,7 +3,7 @@ import { largestStress } from "../facts/bar-stress.ts";
 import { bodies } from "../facts/bodies.ts";
 import { worstOfAll } from "../facts/governing.ts";
 import { materials } from "../facts/materials.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -16,7 +16,7 @@ export const rule = defineRule({
   group: "bars",
   level: "reject",
   basis: ["EN 1999-1-1:2007, 6.2.1: von Mises stress, elastic", "EN 1990:2002, 6.4: strength combinations"],
-  needs: { response, bodies, materials },
+  needs: { response: secondOrder, bodies, materials },
   criteria: { factor: memberFactor },
   messages: {
     over: {

@@ -5,7 +5,7 @@ import { holeWords } from "../facts/hole-words.ts";
 import { materials } from "../facts/materials.ts";
 import { netSections } from "../facts/net-sections.ts";
 import { netStress } from "../facts/net-stress.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef, ref } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -18,7 +18,7 @@ export const rule = defineRule({
   group: "bars",
   level: "reject",
   basis: ["EN 1999-1-1:2007, 6.2.5.1: stress on the net section", "EN 1990:2002, 6.4: strength combinations"],
-  needs: { response, netSections, bodies, materials },
+  needs: { response: secondOrder, netSections, bodies, materials },
   criteria: { factor: memberFactor },
   messages: {
     weak: {

@@ -5,7 +5,7 @@ import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { loaded } from "../facts/loaded.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { weightUse } from "../facts/slip-use.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef, ref } from "../model/ref.ts";
@@ -27,7 +27,7 @@ export const rule = defineRule({
   group: "joints",
   level: "hold",
   basis: ["common practice", "friction of tightened screws, 5 % value (docs/method/joints)"],
-  needs: { hanging, loaded, response, joints: jointForces },
+  needs: { hanging, loaded, response: secondOrder, joints: jointForces },
   criteria: { allowed: hungUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     hung: {

@@ -4,7 +4,7 @@ import { slipFactor } from "../criteria/slip-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { slipUse, weightUse } from "../facts/slip-use.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
@@ -30,7 +30,7 @@ export const rule = defineRule({
     "elastic vector method for groups (Shigley, section 8-12)",
     "EN 1993-1-8:2005, 3.9.2: tension draws on the clamp",
   ],
-  needs: { response, joints: jointForces, hanging },
+  needs: { response: secondOrder, joints: jointForces, hanging },
   criteria: { allowed: slipUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     slips: {

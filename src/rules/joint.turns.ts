@@ -6,7 +6,7 @@ import type { Clamp } from "../facts/clamping.ts";
 import { governing } from "../facts/governing.ts";
 import { loaded } from "../facts/loaded.ts";
 import { loneTurns } from "../facts/lone-turns.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { tubes } from "../facts/tubes.ts";
 import { turning } from "../facts/turning.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -41,7 +41,7 @@ export const rule = defineRule({
   group: "joints",
   level: "hold",
   basis: ["common practice", "rigid-body mechanics: null space of the joint constraints"],
-  needs: { turning, loaded, tubes, response, lone: loneTurns },
+  needs: { turning, loaded, tubes, response: secondOrder, lone: loneTurns },
   criteria: { allowed: turnUtilisation, knock, friction: jointFriction },
   messages: {
     turns: {

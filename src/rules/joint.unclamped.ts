@@ -2,7 +2,7 @@ import { defineCriterion } from "../criteria/criterion.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { governing } from "../facts/governing.ts";
 import { jointForces } from "../facts/joint-forces.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
 import { undecided } from "./shape/judgement.ts";
@@ -27,7 +27,7 @@ export const rule = defineRule({
     "EN 1993-1-8:2005, 3.9.2 and 3.11: preloaded fasteners in tension",
     "rigid bar end tilting about its pressed edge (Bhandari, section 7.7)",
   ],
-  needs: { response, joints: jointForces },
+  needs: { response: secondOrder, joints: jointForces },
   criteria: { allowed: clampUtilisation },
   messages: {
     open: {

@@ -4,7 +4,7 @@ import { bodies } from "../facts/bodies.ts";
 import { governing } from "../facts/governing.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { lipsOver, nutPull } from "../facts/nut-pull.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef, ref } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -29,7 +29,7 @@ export const rule = defineRule({
     "yield of the slot lips as rated in stock (docs/method/joints)",
     "leverage of bracket legs (Shigley, section 8-12)",
   ],
-  needs: { response, joints: jointForces, bodies },
+  needs: { response: secondOrder, joints: jointForces, bodies },
   criteria: { allowed: lipUtilisation },
   messages: {
     pulled: {

@@ -3,7 +3,7 @@ import { jointFriction } from "../criteria/joint-friction.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { governing } from "../facts/governing.ts";
-import { response } from "../facts/response.ts";
+import { secondOrder } from "../facts/second-order.ts";
 import { tieShear } from "../facts/tie-shear.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
@@ -29,7 +29,7 @@ export const rule = defineRule({
     "shear flow V S / I of two bars that bend as one (Gere and Goodno, section 5.11)",
     "friction of tightened screws, 5 % value (docs/method/joints)",
   ],
-  needs: { response, pairs: tieShear },
+  needs: { response: secondOrder, pairs: tieShear },
   criteria: { allowed: tieUtilisation, friction: jointFriction, factor: slipFactor },
   messages: {
     slips: {
