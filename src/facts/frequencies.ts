@@ -1,5 +1,5 @@
 import { type Frame as Prepared, prepareFrame } from "../mechanics/frame.ts";
-import { type NaturalMode, naturalModes } from "../mechanics/stability/frequency.ts";
+import { type NaturalMode, naturalModesNear } from "../mechanics/stability/frequency.ts";
 import type { Mass } from "../model/frame.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
@@ -13,12 +13,9 @@ import { structure } from "./structure.ts";
 
 /** The natural frequencies next to what one piece of equipment shakes with, Hz. */
 export interface Neighbours {
-  /** The highest not above it; undefined where there is none. */
+  /** The highest not above it; where none stirs, the lowest looked at: down to there is none. Undefined where there is none at all. */
   readonly below: number | undefined;
-  /**
-   * The lowest above it; where none was found, the highest frequency looked at, if that lies above: up to there is none.
-   * Undefined where all that were looked at lie below.
-   */
+  /** The lowest above it; where none stirs, the highest looked at: up to there is none. Undefined where there is none at all. */
   readonly above: number | undefined;
 }
 
@@ -31,34 +28,30 @@ export interface Shaking {
 
 /** Where the shaking mass moves less than this share of what moves most, it does not stir the mode (common practice). */
 const STIRS = 0.05;
-/** Modes looked at first; twice as many until one lies above the shaking, up to the last. */
-const FIRST_MODES = 12;
-const MOST_MODES = 48;
+/** Modes looked at first, those nearest to the shaking; twice as many until one lies on each side of it, up to the last. */
+const FIRST_MODES = 8;
+const MOST_MODES = 64;
 
 function neighbours(frame: Prepared, carriers: readonly number[], shaking: number): Neighbours {
   const stirred = ({ displacements: u }: NaturalMode): boolean =>
     carriers.some((n) => Math.hypot(u[6 * n] ?? 0, u[6 * n + 1] ?? 0, u[6 * n + 2] ?? 0) >= STIRS);
-  let below: number | undefined;
-  let highest: number | undefined;
-  for (let count = FIRST_MODES; count <= MOST_MODES; count *= 2) {
-    const found = naturalModes(frame, count);
+  for (let count = FIRST_MODES; ; count *= 2) {
+    const found = naturalModesNear(frame, shaking, count);
     // The same frame has been solved under load: with all contacts closed it is no mechanism.
     if (found.kind === "mechanism") throw new Error("a frame in equilibrium was found free to move");
-    below = undefined;
-    for (const mode of found.modes) {
-      highest = mode.frequency;
-      if (!stirred(mode)) continue;
-      if (mode.frequency > shaking) return { below, above: mode.frequency };
-      below = mode.frequency;
-    }
-    if (found.modes.length < count) break;
+    const { modes, skipped } = found;
+    const [low, high] = [modes.filter((m) => m.frequency <= shaking), modes.filter((m) => m.frequency > shaking)];
+    const [below, above] = [low.filter(stirred).at(-1), high.find(stirred)];
+    const known = (below !== undefined || skipped === 0) && above !== undefined;
+    if (!known && modes.length === count && count < MOST_MODES) continue;
+    const lowest = skipped > 0 ? low[0] : undefined;
+    return { below: (below ?? lowest)?.frequency, above: (above ?? high.at(-1))?.frequency };
   }
-  return { below, above: highest !== undefined && highest > shaking ? highest : undefined };
 }
 
 /**
  * Natural frequencies near what declared equipment shakes with, for soft, typical and stiff joints: small motions about the
- * unloaded shape, feet held by friction, all equipment in its place (kernel: `naturalModes`). Modes in which the shaking
+ * unloaded shape, feet held by friction, all equipment in its place (kernel: `naturalModesNear`). Modes in which the shaking
  * equipment hardly moves are left out. Empty where nothing shakes; without frequencies where the frame was not solved.
  */
 export const frequencies = defineFact<

@@ -3,8 +3,9 @@ import { prepareFrame } from "../../src/mechanics/frame.ts";
 import type { FrameModel, Hold, Member, Six } from "../../src/mechanics/model.ts";
 import { GROUND } from "../../src/mechanics/model.ts";
 import { bucklingModes, bucklingOf } from "../../src/mechanics/stability/buckling.ts";
-import { naturalModes } from "../../src/mechanics/stability/frequency.ts";
+import { naturalModes, naturalModesNear } from "../../src/mechanics/stability/frequency.ts";
 import { solveFrame } from "../../src/mechanics/statics/solve.ts";
+import { jointedFrame } from "./jointed-frame.ts";
 import { GLOBAL } from "./line-beam.ts";
 import { portalModel } from "./references/portal-runners.ts";
 
@@ -180,6 +181,36 @@ describe("natural frequencies", () => {
     near(found[0], bending(10_000, 1.8751041), 1e-4);
     near(found[1], bending(40_000, 1.8751041), 1e-4);
     near(found[2], bending(10_000, 4.6940911), 1e-4);
+  });
+
+  test("near a frequency far up, however many lie below, all counted (Blevins: βL = (n − 1/2) π from n = 6 on)", () => {
+    const model = cantilever({ EIy: 10_000, GJ: 1e9, EA: 1e12 });
+    const nth = (n: number): number => bending(10_000, (n - 0.5) * Math.PI);
+    const found = naturalModesNear(prepareFrame(model), 1.01 * nth(7), 6);
+    if (found.kind !== "near") throw new Error("a mechanism");
+    const pairs = [6, 6, 7, 7, 8, 8];
+    for (const [i, { frequency, residual }] of found.modes.entries()) {
+      near(frequency, nth(pairs[i] ?? 0), 1e-3);
+      expect(residual).toBeLessThan(1e-6);
+    }
+    // Two planes: five each lie below.
+    expect(found.skipped).toBe(10);
+  });
+
+  test("near any frequency of a jointed frame they are those of the lowest found one after the other", () => {
+    const frame = prepareFrame(jointedFrame(1).model);
+    const all = naturalModes(frame, 24);
+    if (all.kind !== "modes") throw new Error("a mechanism");
+    for (const at of [3, 9, 15]) {
+      const [one, next] = [all.modes[at]?.frequency ?? 0, all.modes[at + 1]?.frequency ?? 0];
+      const found = naturalModesNear(frame, Math.sqrt(one * next), 5);
+      if (found.kind !== "near") throw new Error("a mechanism");
+      expect(found.skipped + found.modes.filter(({ frequency }) => frequency < Math.sqrt(one * next)).length).toBe(
+        at + 1,
+      );
+      for (const [i, { frequency }] of found.modes.entries())
+        near(frequency, all.modes[found.skipped + i]?.frequency ?? 0, 1e-3);
+    }
   });
 
   test("equal ones are found as often as they occur", () => {

@@ -10,8 +10,8 @@ import type { Mechanism } from "../mechanism/bodies.ts";
 import type { NodeMass } from "../model.ts";
 import type { ContactStatus } from "../statics/state.ts";
 import { massMatrix } from "./element-matrices.ts";
-import type { PencilModes } from "./pencil.ts";
-import { lowestModes } from "./pencil.ts";
+import type { Mode, PencilModes } from "./pencil.ts";
+import { lowestModes, nearestModes } from "./pencil.ts";
 import { subdivide } from "./subdivide.ts";
 
 /** A natural mode. `displacements`: six a node, scaled to a largest translation of 1. */
@@ -63,29 +63,64 @@ function piecesFor(frame: Frame, m: number, omega: number): number {
   return Math.min(Math.max(Math.ceil(pieces), 1), MOST_PIECES);
 }
 
+/** The frame cut into pieces, with its masses, contacts closed as given. */
+function cutInto(frame: Frame, pieces: Int32Array, contacts: readonly ContactStatus[] | undefined) {
+  const { model } = frame;
+  const status = contacts ?? (model.contacts ?? []).map(({ friction = 0 }) => (friction > 0 ? "holds" : "closed"));
+  const parts = frameParts(subdivide(model, frame.parts.table.length, pieces).model, frame.parts);
+  const links = closedLinks(contactLinks(parts), model.contacts ?? [], status);
+  return { system: buildSystem(parts, links, frame.system), masses: massBlocks(parts) };
+}
+
+const piecesUpTo = (frame: Frame, omega: number): Int32Array =>
+  Int32Array.from(frame.model.members, (_, m) => piecesFor(frame, m, omega));
+
+function naturalMode(frame: Frame, { lambda, displacements, residual }: Mode): NaturalMode {
+  const own = 6 * frame.model.nodes.length;
+  return { frequency: Math.sqrt(lambda) / (2 * Math.PI), displacements: displacements.slice(0, own), residual };
+}
+
 /**
  * The lowest natural frequencies with consistent member masses and the masses at nodes; rigid arms carry none.
  * `contacts` says which contacts are closed (default: all). Members are cut finely enough for 1e-3.
  */
 export function naturalModes(frame: Frame, count: number, contacts?: readonly ContactStatus[]): NaturalModes {
-  const { model } = frame;
-  const status = contacts ?? (model.contacts ?? []).map(({ friction = 0 }) => (friction > 0 ? "holds" : "closed"));
+  const { members } = frame.model;
   const run = (pieces: Int32Array): PencilModes => {
-    const cut = subdivide(model, frame.parts.table.length, pieces).model;
-    const parts = frameParts(cut, frame.parts);
-    const links = closedLinks(contactLinks(parts), model.contacts ?? [], status);
-    return lowestModes(buildSystem(parts, links, frame.system), massBlocks(parts), count);
+    const { system, masses } = cutInto(frame, pieces, contacts);
+    return lowestModes(system, masses, count);
   };
-  const coarse = run(Int32Array.from(model.members, ({ massPerLength }) => (massPerLength > 0 ? FIRST_PIECES : 1)));
+  const coarse = run(Int32Array.from(members, ({ massPerLength }) => (massPerLength > 0 ? FIRST_PIECES : 1)));
   if (coarse.kind === "mechanism") return coarse;
   const highest = Math.sqrt(coarse.modes[coarse.modes.length - 1]?.lambda ?? 0);
-  const fine = run(Int32Array.from(model.members, (_, m) => piecesFor(frame, m, highest)));
+  const fine = run(piecesUpTo(frame, highest));
   if (fine.kind === "mechanism") return fine;
-  const own = 6 * model.nodes.length;
-  const modes = fine.modes.map(({ lambda, displacements, residual }) => ({
-    frequency: Math.sqrt(lambda) / (2 * Math.PI),
-    displacements: displacements.slice(0, own),
-    residual,
-  }));
-  return { kind: "modes", modes };
+  return { kind: "modes", modes: fine.modes.map((mode) => naturalMode(frame, mode)) };
+}
+
+export interface ModesNear {
+  readonly kind: "near";
+  /** In ascending order. */
+  readonly modes: readonly NaturalMode[];
+  /** How many lower ones there are besides. */
+  readonly skipped: number;
+}
+
+/** Modes up to this multiple of the frequency asked for come out as exactly as the lowest ones do. */
+const FINE_UP_TO = 2;
+
+/**
+ * The natural frequencies nearest to one that is given, Hz, nearest by their squares; as `naturalModes` otherwise. Costs about as much
+ * as the lowest ones, however many lie below.
+ */
+export function naturalModesNear(
+  frame: Frame,
+  frequency: number,
+  count: number,
+): ModesNear | Extract<NaturalModes, { kind: "mechanism" }> {
+  const omega = 2 * Math.PI * frequency;
+  const { system, masses } = cutInto(frame, piecesUpTo(frame, FINE_UP_TO * omega), undefined);
+  const found = nearestModes(system, masses, omega ** 2, count);
+  if (found.kind === "mechanism") return found;
+  return { ...found, modes: found.modes.map((mode) => naturalMode(frame, mode)) };
 }

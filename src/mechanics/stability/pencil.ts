@@ -2,9 +2,9 @@ import type { Block } from "../assembly/blocks.ts";
 import { assembleOn, scatter } from "../assembly/matrix.ts";
 import type { System } from "../assembly/system.ts";
 import { lowestPairs } from "../eigen/block-krylov.ts";
+import { nearestPairs } from "../eigen/nearest-pairs.ts";
 import type { Mechanism } from "../mechanism/bodies.ts";
-import { factorise } from "../sparse/factorise.ts";
-import type { Pivots } from "../sparse/pivots.ts";
+import { type Factor, factorise } from "../sparse/factorise.ts";
 import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
 
 /** A mode of the frame. `displacements`: six a node, scaled to a largest translation of 1 m (or turn of 1 rad without any). */
@@ -37,28 +37,69 @@ function sharing({ numbering, matrix }: System, share: readonly Block[]): Symmet
   return B;
 }
 
-/** The signs of K − λ B: as many negative ones as there are eigenvalues in (0, λ) (Sylvester's law of inertia). */
-function signsAt({ matrix, analysis }: System, B: SymmetricMatrix, lambda: number): Pivots {
+/** K − λ B as a factor; it has as many negative pivots as there are eigenvalues in (0, λ) (Sylvester's law of inertia). */
+function factorAt({ matrix, analysis }: System, B: SymmetricMatrix, lambda: number): Factor {
   const value = matrix.value.map((k, i) => k - lambda * (B.value[i] as number));
-  return factorise(analysis, { ...matrix, value }).pivots;
+  return factorise(analysis, { ...matrix, value });
+}
+
+function modeOf({ numbering }: System, vector: Float64Array): Float64Array {
+  const full = new Float64Array(numbering.unknownOf.length);
+  scatter(numbering, vector, 0, full);
+  return scaled(full);
 }
 
 /** The lowest positive λ of K x = λ B x for a frame with closed links, and their modes. */
 export function lowestModes(system: System, share: readonly Block[], count: number): PencilModes {
-  const { numbering, matrix, factor } = system;
+  const { matrix, factor } = system;
   if (system.mechanisms.length > 0) return { kind: "mechanism", mechanisms: system.mechanisms };
   const B = sharing(system, share);
-  const countBelow = (lambda: number): number => signsAt(system, B, lambda).negative;
-  const modes = lowestPairs(matrix, factor, B, count, countBelow).map(({ lambda, vector, residual }) => {
-    const full = new Float64Array(numbering.unknownOf.length);
-    scatter(numbering, vector, 0, full);
-    return { lambda, displacements: scaled(full), residual };
-  });
+  const countBelow = (lambda: number): number => factorAt(system, B, lambda).pivots.negative;
+  const modes = lowestPairs(matrix, factor, B, count, countBelow).map(({ lambda, vector, residual }) => ({
+    lambda,
+    displacements: modeOf(system, vector),
+    residual,
+  }));
   return { kind: "modes", modes };
+}
+
+export interface NearModes {
+  readonly kind: "near";
+  /** In ascending order of λ. */
+  readonly modes: readonly Mode[];
+  /** How many eigenvalues there are below the first of them. */
+  readonly skipped: number;
+}
+
+/** By this share a shift moves that happens to lie on an eigenvalue. */
+const ASIDE = 1e-5;
+
+/** The λ of K x = λ M x nearest to `lambda` > 0, M positive semi-definite, for a frame with closed links, and their modes. */
+export function nearestModes(
+  system: System,
+  share: readonly Block[],
+  lambda: number,
+  count: number,
+): NearModes | { readonly kind: "mechanism"; readonly mechanisms: readonly Mechanism[] } {
+  if (system.mechanisms.length > 0) return { kind: "mechanism", mechanisms: system.mechanisms };
+  const M = sharing(system, share);
+  let shift = lambda;
+  let shifted = factorAt(system, M, shift);
+  while (shifted.pivots.suspicious.length > 0) {
+    shift *= 1 + ASIDE;
+    shifted = factorAt(system, M, shift);
+  }
+  const below = (at: number): number => (at > 0 ? factorAt(system, M, at).pivots.negative : 0);
+  const pairs = nearestPairs(M, shifted, shift, count, (distance) => below(shift + distance) - below(shift - distance));
+  const modes = pairs
+    .map(({ lambda: own, vector, residual }) => ({ lambda: own, displacements: modeOf(system, vector), residual }))
+    .sort((a, b) => a.lambda - b.lambda);
+  const lower = modes.filter((mode) => mode.lambda < shift).length;
+  return { kind: "near", modes, skipped: shifted.pivots.negative - lower };
 }
 
 /** Whether K − λ B has no sign but plus, beyond doubt: then no eigenvalue lies in (0, λ]. */
 export function noneUpTo(system: System, share: readonly Block[], lambda: number): boolean {
-  const { negative, suspicious } = signsAt(system, sharing(system, share), lambda);
+  const { negative, suspicious } = factorAt(system, sharing(system, share), lambda).pivots;
   return negative === 0 && suspicious.length === 0;
 }
