@@ -1,7 +1,31 @@
 import { describe, expect, it } from "vitest";
 import { builtinStock } from "../../src/model/stock/builtin-stock.ts";
 import type { Sheet } from "../../src/model/stock/stock.ts";
+import { registerFamily } from "./family-register.ts";
 import { referenceCheck } from "./load-reference.ts";
+
+registerFamily(
+  "plates",
+  {
+    "mechanics/plates.test.ts": [
+      "plates.ss.uniform.",
+      "plates.ss.point.",
+      "plates.roark.ss.",
+      "plates.ex.pc-push",
+      "plates.ex.al-shelf",
+      "plates.ex.two-edges",
+    ],
+    "facts/slot-fit.test.ts": ["plates.ex.panel-pc", "plates.ex.panel-size", "plates.ex.pc-metre"],
+    "references/plates.test.ts": [
+      "plates.mat.PC",
+      "plates.mat.PMMA",
+      "plates.mat.HPL",
+      "plates.mat.Al-sheet",
+      "plates.mat.PMMA.humidity",
+    ],
+  },
+  { "slots, gaskets and faces let an edge turn: no edge of a panel is taken as clamped": ["plates.clamped."] },
+);
 
 const stock = builtinStock();
 

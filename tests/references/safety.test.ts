@@ -1,12 +1,7 @@
-import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { rule as tips } from "../../src/rules/frame.tips.ts";
-import { loadReference, referenceCheck } from "./load-reference.ts";
-
-/*
- * Of every reference value of the family safety: which test holds it, or why none does. A value in neither list, or in both, fails.
- * A stem ends in a dot and stands for all values that begin with it.
- */
+import { registerFamily } from "./family-register.ts";
+import { referenceCheck } from "./load-reference.ts";
 
 const HELD: Readonly<Record<string, readonly string[]>> = {
   "facts/reach-distances.test.ts": [
@@ -48,28 +43,7 @@ const NOT_HELD: Readonly<Record<string, readonly string[]>> = {
   "whether rails invite to climbing depends on who is about": ["safety.climb.rung-gap"],
 };
 
-const ids = loadReference("safety").checks.map(({ id }) => id);
-const meant = (stem: string): readonly string[] =>
-  stem.endsWith(".") ? ids.filter((id) => id.startsWith(stem)) : ids.filter((id) => id === stem);
-const held = Object.values(HELD).flat().flatMap(meant);
-const left = Object.values(NOT_HELD).flat().flatMap(meant);
-
-describe("every reference value of safety", () => {
-  it.each(ids)("%s is held by a test or listed with a reason, not both", (id) => {
-    expect([...held, ...left].filter((other) => other === id)).toHaveLength(1);
-  });
-
-  it("stems stand for something, and the tests name them", () => {
-    for (const [file, stems] of Object.entries(HELD)) {
-      const text = readFileSync(new URL(`../${file}`, import.meta.url), "utf8");
-      for (const stem of stems) {
-        expect(meant(stem).length, stem).toBeGreaterThan(0);
-        expect(text, file).toContain(stem);
-      }
-    }
-    for (const stem of Object.values(NOT_HELD).flat()) expect(meant(stem).length, stem).toBeGreaterThan(0);
-  });
-});
+registerFamily("safety", HELD, NOT_HELD);
 
 describe("usual limits of frame.tips are those of the standards", () => {
   const { tilt, push, share, reach } = tips.criteria;
