@@ -1,6 +1,6 @@
 import { distance, dot, normalise, subtract, type Vec3 } from "../geometry/vector.ts";
 import { slipFractile } from "../mechanics/fasteners/slip-fractile.ts";
-import { linearCombination, type Piecewise, valueAt } from "../mechanics/piecewise.ts";
+import { integralBetween, linearCombination, type Piecewise } from "../mechanics/piecewise.ts";
 import type { Ref } from "../model/ref.ts";
 import { LIPS_GIVE } from "../model/stock/lip-rating.ts";
 import { ratedTorque } from "../model/stock/rated-torque.ts";
@@ -20,8 +20,9 @@ export interface TiedPair {
   shear(view: View): number;
 }
 
-/** Places this far past an end still count as the end, m. */
-const NEAR = 1e-9;
+/** Of the first bar, from its cut end, m. */
+type Stretch = readonly [from: number, to: number];
+
 /** Bars this near to parallel (cosine) bend together. */
 const PARALLEL = 0.999;
 
@@ -36,31 +37,16 @@ function shearAcross(view: View, body: Body, across: Vec3): Piecewise | undefine
   ]);
 }
 
-/**
- * Largest shear of the two bars together, N: what both sections bear at one place added with their signs, at the ends, jumps
- * and kinks of either. Between these places shear runs straight or bends one way only.
- */
-function sharedShear(view: View, a: Body, b: Body, across: Vec3): number {
+/** ∫ of the shear of both bars together over a stretch of the first, from its cut end, N·m: their sections' shears added with their signs. */
+function sharedShear(view: View, a: Body, b: Body, across: Vec3, [from, to]: Stretch): number {
   const [va, vb] = [shearAcross(view, a, across), shearAcross(view, b, across)];
   if (!va || !vb) return 0;
   const way = dot(a.axes.x, b.axes.x) > 0 ? 1 : -1;
-  const startOf = (body: Body): Vec3 => cutPoint(body, "from");
-  const ahead = dot(subtract(startOf(b), startOf(a)), a.axes.x);
+  const ahead = dot(subtract(cutPoint(b, "from"), cutPoint(a, "from")), a.axes.x);
   // A place on the first bar, from its cut end, as a place on the second.
   const onB = (x: number): number => way * (x - ahead);
-  const [endA, endB] = [va.breaks[va.breaks.length - 1] ?? 0, vb.breaks[vb.breaks.length - 1] ?? 0];
-  const places = [...va.breaks, ...[...vb.breaks].map((x) => ahead + way * x)];
-  let most = 0;
-  for (const x of places) {
-    const other = onB(x);
-    for (const side of ["before", "after"] as const) {
-      const first = x < -NEAR || x > endA + NEAR ? 0 : valueAt(va, x, side);
-      const turned = way > 0 ? side : side === "before" ? "after" : "before";
-      const second = other < -NEAR || other > endB + NEAR ? 0 : valueAt(vb, other, turned);
-      most = Math.max(most, Math.abs(first + way * second));
-    }
-  }
-  return most;
+  const [first, last] = [Math.min(onB(from), onB(to)), Math.max(onB(from), onB(to))];
+  return integralBetween(va, from, to) + way * integralBetween(vb, first, last);
 }
 
 /** Second moment for bending in the direction `across`, m⁴. */
@@ -69,20 +55,20 @@ function stiffest(body: Body, across: Vec3): number {
   return Iz * dot(body.axes.y, across) ** 2 + Iy * dot(body.axes.z, across) ** 2;
 }
 
-/** The longest stretch of bar that one tie has to itself, m. */
-function longestShare(body: Body, stations: readonly number[]): number {
+/** The stretch of bar that each tie has to itself: to half way to the next, or to the end. */
+function stretches(body: Body, stations: readonly number[]): readonly Stretch[] {
   const sorted = [...stations].sort((a, b) => a - b);
-  const [from, to] = [cutStation(body, "from"), cutStation(body, "to")];
-  let most = 0;
-  for (const [i, at] of sorted.entries()) {
-    const before = i === 0 ? from : (at + (sorted[i - 1] ?? at)) / 2;
-    const after = i === sorted.length - 1 ? to : (at + (sorted[i + 1] ?? at)) / 2;
-    most = Math.max(most, after - before);
-  }
-  return most;
+  const [start, end] = [cutStation(body, "from"), cutStation(body, "to")];
+  return sorted.map((at, i) => {
+    const [before, after] = [sorted[i - 1], sorted[i + 1]];
+    return [
+      before === undefined ? 0 : (at + before) / 2 - start,
+      (after === undefined ? end : (at + after) / 2) - start,
+    ];
+  });
 }
 
-/** Ties of parallel bars: shear flow V S / I of the pair bending as one (Gere and Goodno, section 5.11), times the stretch of a tie. */
+/** Ties of parallel bars: shear flow V S / I of the pair bending as one (Gere and Goodno, section 5.11), summed over the stretch of each tie. */
 export const tieShear = defineFact<readonly TiedPair[], { bodies: typeof bodies }>({
   id: "tie-shear",
   needs: { bodies },
@@ -105,14 +91,17 @@ export const tieShear = defineFact<readonly TiedPair[], { bodies: typeof bodies 
       const [A, B] = [sectionOf(a.bar.profile).A, sectionOf(b.bar.profile).A];
       const first = (A * B * d) / (A + B);
       const second = stiffest(a, across) + stiffest(b, across) + first * d;
-      const stretch = longestShare(a, tie.at);
+      const shares = stretches(a, tie.at);
       const torque = Math.min(ratedTorque(screw, a.bar.profile), ratedTorque(screw, b.bar.profile));
       const cap = LIPS_GIVE * Math.min(a.bar.profile.lipRating, b.bar.profile.lipRating);
       list.push({
         tie: tie.ref,
         unitSlip: slipFractile({ torque, diameter: screw.diameter, cap }, SCATTER),
         testedSlip: tie.part.tested?.slip,
-        shear: (view) => (sharedShear(view, a, b, across) * first * stretch) / second,
+        shear: (view) => {
+          const sums = shares.map((share) => Math.abs(sharedShear(view, a, b, across, share)));
+          return (Math.max(0, ...sums) * first) / second;
+        },
       });
     }
     return list;

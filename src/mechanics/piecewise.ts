@@ -78,6 +78,21 @@ export function largest(p: Piecewise, from?: number, to?: number): Station {
   return -min.value > max.value ? min : max;
 }
 
+/** ∫ over x from one station to another, both within the range; exact for its polynomials. */
+export function integralBetween(p: Piecewise, from: number, to: number): number {
+  const stride = p.degree + 1;
+  let sum = 0;
+  for (let i = 0; i < pieces(p); i++) {
+    const origin = p.breaks[i] as number;
+    const lo = Math.max(origin, from) - origin;
+    const hi = Math.min(p.breaks[i + 1] as number, to) - origin;
+    if (lo >= hi) continue;
+    for (let d = 0; d <= p.degree; d++)
+      sum += ((p.coefficients[i * stride + d] as number) * (hi ** (d + 1) - lo ** (d + 1))) / (d + 1);
+  }
+  return sum;
+}
+
 /** Σ factor · function; all must have the same breaks. Use it for the stress at a point of the section, for example. */
 export function linearCombination(parts: readonly (readonly [factor: number, of: Piecewise])[]): Piecewise {
   const first = parts[0];
