@@ -37,7 +37,7 @@ const KNOWN = 1e-6;
  * restarts that keep the best directions (thick-restart Lanczos, Wu and Simon 2000, by blocks).
  * `countBelow(λ)` says how many eigenvalues in (0, λ) there really are (Sylvester's law of inertia on K − λ B): a space
  * that has not seen them all is given fresh directions. Where many lie close together, pairs come back once their values are
- * known to 1e-6; their vectors may then be mixtures of close modes, as `residual` tells. Fewer pairs come back when there are fewer.
+ * known to 1e-6; their vectors may then be mixtures of close modes, as `residual` tells. `allowed` is the residual asked for. Fewer pairs come back when there are fewer.
  * Throws RangeError when it does not converge.
  */
 export function lowestPairs(
@@ -46,6 +46,7 @@ export function lowestPairs(
   B: SymmetricMatrix,
   count: number,
   countBelow: (lambda: number) => number,
+  allowed = RESIDUAL_ALLOWED,
 ): Pair[] {
   const basis = emptyBasis(K);
   let round = 0;
@@ -60,7 +61,7 @@ export function lowestPairs(
     setImages(basis, forces, answers);
     const eigen = ritz(basis);
     const pairs = wanted(basis, eigen, count);
-    const converged = pairs.length === count && pairs.every(({ residual }) => residual <= RESIDUAL_ALLOWED);
+    const converged = pairs.length === count && pairs.every(({ residual }) => residual <= allowed);
     if (converged && complete(pairs, countBelow)) return pairs;
     const looks = step >= CROWDED_FROM && step % LOOK_EVERY === 0 && pairs.length === count;
     if (!converged && looks && enclosed(pairs, countBelow)) return pairs;

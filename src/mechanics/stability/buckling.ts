@@ -15,7 +15,7 @@ import type { ContactStatus } from "../statics/state.ts";
 import { armBlock } from "./arm.ts";
 import { geometricMatrix } from "./element-matrices.ts";
 import type { PencilModes } from "./pencil.ts";
-import { lowestModes, noneUpTo } from "./pencil.ts";
+import { lowestModes, noneUpTo, roughLambdas } from "./pencil.ts";
 import { subdivide } from "./subdivide.ts";
 
 /**
@@ -135,13 +135,15 @@ export function bucklingOf(solution: Solution): Buckling {
       const axial = axialOf(combination);
       if (!axial.some(({ push }) => push > 0)) return { kind: "modes", modes: [] };
       const status = statusOf(combination);
-      const run = (pieces: Int32Array): PencilModes => {
-        const mesh = meshOf(pieces, status, exactly);
-        return lowestModes(mesh.system, geometricBlocks(mesh, axial), count);
-      };
-      const coarse = run(Int32Array.from(axial, ({ push }) => (push > 0 ? FIRST_PIECES : 1)));
-      if (coarse.kind === "mechanism" || coarse.modes.length === 0) return coarse;
-      const fine = run(piecesUpTo(axial, coarse.modes[coarse.modes.length - 1]?.lambda ?? 0));
+      const coarse = meshOf(
+        Int32Array.from(axial, ({ push }) => (push > 0 ? FIRST_PIECES : 1)),
+        status,
+        exactly,
+      );
+      const rough = roughLambdas(coarse.system, geometricBlocks(coarse, axial), count);
+      if (rough.length === 0 && coarse.system.mechanisms.length === 0) return { kind: "modes", modes: [] };
+      const mesh = meshOf(piecesUpTo(axial, rough.at(-1) ?? 0), status, exactly);
+      const fine = lowestModes(mesh.system, geometricBlocks(mesh, axial), count, rough[0]);
       if (fine.kind === "mechanism") return fine;
       const own = 6 * frame.model.nodes.length;
       return {

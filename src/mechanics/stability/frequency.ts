@@ -10,8 +10,8 @@ import type { Mechanism } from "../mechanism/bodies.ts";
 import type { NodeMass } from "../model.ts";
 import type { ContactStatus } from "../statics/state.ts";
 import { massMatrix } from "./element-matrices.ts";
-import type { Mode, PencilModes } from "./pencil.ts";
-import { lowestModes, nearestModes } from "./pencil.ts";
+import type { Mode } from "./pencil.ts";
+import { lowestModes, nearestModes, roughLambdas } from "./pencil.ts";
 import { subdivide } from "./subdivide.ts";
 
 /** A natural mode. `displacements`: six a node, scaled to a largest translation of 1. */
@@ -86,14 +86,11 @@ function naturalMode(frame: Frame, { lambda, displacements, residual }: Mode): N
  */
 export function naturalModes(frame: Frame, count: number, contacts?: readonly ContactStatus[]): NaturalModes {
   const { members } = frame.model;
-  const run = (pieces: Int32Array): PencilModes => {
-    const { system, masses } = cutInto(frame, pieces, contacts);
-    return lowestModes(system, masses, count);
-  };
-  const coarse = run(Int32Array.from(members, ({ massPerLength }) => (massPerLength > 0 ? FIRST_PIECES : 1)));
-  if (coarse.kind === "mechanism") return coarse;
-  const highest = Math.sqrt(coarse.modes[coarse.modes.length - 1]?.lambda ?? 0);
-  const fine = run(piecesUpTo(frame, highest));
+  const first = Int32Array.from(members, ({ massPerLength }) => (massPerLength > 0 ? FIRST_PIECES : 1));
+  const coarse = cutInto(frame, first, contacts);
+  const rough = roughLambdas(coarse.system, coarse.masses, count);
+  const { system, masses } = cutInto(frame, piecesUpTo(frame, Math.sqrt(rough.at(-1) ?? 0)), contacts);
+  const fine = lowestModes(system, masses, count, rough[0]);
   if (fine.kind === "mechanism") return fine;
   return { kind: "modes", modes: fine.modes.map((mode) => naturalMode(frame, mode)) };
 }

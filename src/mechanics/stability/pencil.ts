@@ -39,8 +39,11 @@ function sharing({ numbering, matrix }: System, share: readonly Block[]): Symmet
 
 /** K − λ B as a factor; it has as many negative pivots as there are eigenvalues in (0, λ) (Sylvester's law of inertia). */
 function factorAt({ matrix, analysis }: System, B: SymmetricMatrix, lambda: number): Factor {
-  const value = matrix.value.map((k, i) => k - lambda * (B.value[i] as number));
-  return factorise(analysis, { ...matrix, value });
+  return factorise(analysis, shifted(matrix, B, lambda));
+}
+
+function shifted(matrix: SymmetricMatrix, B: SymmetricMatrix, lambda: number): SymmetricMatrix {
+  return { ...matrix, value: matrix.value.map((k, i) => k - lambda * (B.value[i] as number)) };
 }
 
 function modeOf({ numbering }: System, vector: Float64Array): Float64Array {
@@ -49,14 +52,47 @@ function modeOf({ numbering }: System, vector: Float64Array): Float64Array {
   return scaled(full);
 }
 
-/** The lowest positive λ of K x = λ B x for a frame with closed links, and their modes. */
-export function lowestModes(system: System, share: readonly Block[], count: number): PencilModes {
+/** This residual leaves an estimate of λ within a hundredth. */
+const ROUGH = 0.1;
+
+/** The lowest positive λ, roughly and uncounted, in ascending order: for cutting members and for a shift. Empty for a mechanism. */
+export function roughLambdas(system: System, share: readonly Block[], count: number): readonly number[] {
+  if (system.mechanisms.length > 0) return [];
   const { matrix, factor } = system;
+  return lowestPairs(matrix, factor, sharing(system, share), count, () => 0, ROUGH).map(({ lambda }) => lambda);
+}
+
+/** Shares of an estimate of the lowest λ at which a shift is tried: as near as it may come without passing it. */
+const SHIFTS = [0.97, 0.9];
+
+interface Start {
+  readonly sigma: number;
+  readonly matrix: SymmetricMatrix;
+  readonly factor: Factor;
+}
+
+/** K − σ B with σ close under the lowest λ: positive definite, which its factor shows, so that none lies below; else K itself. */
+function startBelow(system: System, B: SymmetricMatrix, estimate: number): Start {
+  for (const part of estimate > 0 ? SHIFTS : []) {
+    const sigma = part * estimate;
+    const factor = factorAt(system, B, sigma);
+    const { negative, suspicious } = factor.pivots;
+    if (negative === 0 && suspicious.length === 0) return { sigma, matrix: shifted(system.matrix, B, sigma), factor };
+  }
+  return { sigma: 0, matrix: system.matrix, factor: system.factor };
+}
+
+/**
+ * The lowest positive λ of K x = λ B x for a frame with closed links, and their modes. Where many lie close together the space of
+ * K⁻¹ B parts them slowly; that of (K − σ B)⁻¹ B, σ close under the lowest, does not: `estimate` of the lowest gives σ.
+ */
+export function lowestModes(system: System, share: readonly Block[], count: number, estimate = 0): PencilModes {
   if (system.mechanisms.length > 0) return { kind: "mechanism", mechanisms: system.mechanisms };
   const B = sharing(system, share);
-  const countBelow = (lambda: number): number => factorAt(system, B, lambda).pivots.negative;
+  const { sigma, matrix, factor } = startBelow(system, B, estimate);
+  const countBelow = (lambda: number): number => factorAt(system, B, sigma + lambda).pivots.negative;
   const modes = lowestPairs(matrix, factor, B, count, countBelow).map(({ lambda, vector, residual }) => ({
-    lambda,
+    lambda: sigma + lambda,
     displacements: modeOf(system, vector),
     residual,
   }));
@@ -84,18 +120,18 @@ export function nearestModes(
   if (system.mechanisms.length > 0) return { kind: "mechanism", mechanisms: system.mechanisms };
   const M = sharing(system, share);
   let shift = lambda;
-  let shifted = factorAt(system, M, shift);
-  while (shifted.pivots.suspicious.length > 0) {
+  let factor = factorAt(system, M, shift);
+  while (factor.pivots.suspicious.length > 0) {
     shift *= 1 + ASIDE;
-    shifted = factorAt(system, M, shift);
+    factor = factorAt(system, M, shift);
   }
   const below = (at: number): number => (at > 0 ? factorAt(system, M, at).pivots.negative : 0);
-  const pairs = nearestPairs(M, shifted, shift, count, (distance) => below(shift + distance) - below(shift - distance));
+  const pairs = nearestPairs(M, factor, shift, count, (distance) => below(shift + distance) - below(shift - distance));
   const modes = pairs
     .map(({ lambda: own, vector, residual }) => ({ lambda: own, displacements: modeOf(system, vector), residual }))
     .sort((a, b) => a.lambda - b.lambda);
   const lower = modes.filter((mode) => mode.lambda < shift).length;
-  return { kind: "near", modes, skipped: shifted.pivots.negative - lower };
+  return { kind: "near", modes, skipped: factor.pivots.negative - lower };
 }
 
 /** Whether K − λ B has no sign but plus, beyond doubt: then no eigenvalue lies in (0, λ]. */
