@@ -1,10 +1,10 @@
 import { type Scene, sceneOf } from "../../drawing/scene.ts";
 import type { Frame } from "../../model/frame.ts";
 import { safeJson } from "../json/safe-json.ts";
-import { policyHash } from "./hashes.ts";
 import { html, type Markup } from "./html.ts";
 import { type PartOfSheet, partsOf } from "./parts.ts";
 import { picturesFor } from "./pictures.ts";
+import { policyOf } from "./policy.ts";
 import { barsOf } from "./sections/bars.ts";
 import { boardOf } from "./sections/board.ts";
 import { checksOf, openOf } from "./sections/checks.ts";
@@ -16,17 +16,6 @@ import type { SheetInput } from "./sheet-input.ts";
 import { sheetModel } from "./sheet-model.ts";
 import { STYLE } from "./style.ts";
 import viewer from "./viewer.generated.json" with { type: "json" };
-
-/** Nothing is fetched, nothing is sent, no base or form can lead elsewhere; only the style and the script written here count. */
-function policyOf(style: string, script: string | undefined): string {
-  return [
-    "default-src 'none'",
-    `style-src ${policyHash(style)}`,
-    ...(script === undefined ? [] : [`script-src ${policyHash(script)}`]),
-    "base-uri 'none'",
-    "form-action 'none'",
-  ].join("; ");
-}
 
 interface Drawable {
   readonly frame: Frame;
