@@ -50,8 +50,9 @@ export function registerReach(program: Command, context: Context): void {
         throw new Unusable(`${file} has no screw "${screw}"${near === undefined ? "" : `; did you mean ${near}?`}`);
       }
       if (picture !== undefined) {
-        const { sweepPictureOf } = await import("../sweep-picture-of.ts");
-        const drawn = sweepPictureOf(sheet);
+        const { sweepPicture } = await import("../../report/reach/sweep-picture.ts");
+        const room = sheet.list[0]?.room;
+        const drawn = room && sweepPicture(room, sheet.units);
         if (drawn === undefined) throw new Unusable(`no tool in stock fits ${screw}: there is nothing to draw`);
         const sink = atomicFile(picture);
         await sink.write(drawn);

@@ -5,9 +5,11 @@ import { factOf } from "../../facts/fact.ts";
 import { jointForces } from "../../facts/joint-forces.ts";
 import { response, type View } from "../../facts/response.ts";
 import { spans } from "../../facts/spans.ts";
+import { toolRoom } from "../../facts/tool-room.ts";
 import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { sweepPicture } from "../reach/sweep-picture.ts";
 import { drawn, html, type Markup } from "./html.ts";
 
 /** The state under which the value of a finding governs. */
@@ -41,12 +43,27 @@ function forcesTable(frame: Frame, joint: string, view: View): Markup | undefine
 `;
 }
 
-/** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, or the joint with what its screws bear. */
+/** Rules about the way of a tool to a screw. */
+const TOOL_RULES: ReadonlySet<string> = new Set(["screw.no-room", "screw.crowded"]);
+
+/** The best tool on a screw, how far it turns and what stops it. */
+function toolPicture(frame: Frame, { at }: Finding): Markup | undefined {
+  const room = factOf(toolRoom, frame).find(({ screw }) => screw.ref.id === at.id);
+  const svg = room && sweepPicture(room, frame.units);
+  return svg === undefined
+    ? undefined
+    : html`<figure class="check tool">${drawn(svg)}<figcaption>Room for the tool at ${at.id} when it is tightened.</figcaption></figure>
+`;
+}
+
+/** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, the tool on its screw, or the joint with what its screws bear. */
 export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => Markup | undefined {
   const shown = new Set<string>();
   return (finding) => {
     const view = viewOf(frame, finding);
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
+    const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
+    if (tool) return tool;
     const joint = jointOf(scene, finding);
     if (joint === undefined) return undefined;
     // One picture of a joint is enough.
