@@ -67,6 +67,14 @@ describe("the inspection sheet", () => {
     );
   });
 
+  it("draws an open cut end from near by with its sawn metal", () => {
+    const article = page.slice(page.indexOf('data-rule="end.bare"'));
+    // The section of the 40x40-8 is 663 mm², all of it open.
+    expect(article.slice(0, article.indexOf("</article>"))).toMatch(
+      /<title>the end tool-rail\/to from near by<\/title>[\s\S]*tool-rail\/to: 663 mm² of sawn metal lie open/,
+    );
+  });
+
   it("keeps conceded findings with who, until when and why", () => {
     const conceded = { reason: "measured on the floor", who: "the owner", until: "2027-06-30" };
     const findings = faulty.report.findings.map((finding) => ({ ...finding, conceded }));
