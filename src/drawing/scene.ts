@@ -13,7 +13,7 @@ import { capSolid } from "./solids/cap-solid.ts";
 import { connectorSolids } from "./solids/connector-solids.ts";
 import { type Hung, hingeSolids } from "./solids/hinge-solids.ts";
 import { laidSolid, slottedSolid } from "./solids/panel-solid.ts";
-import type { Solid } from "./solids/solid.ts";
+import { type Solid, skins } from "./solids/solid.ts";
 import { standSolids } from "./solids/stand-solids.ts";
 
 /** A frame as it is drawn, whatever the view. */
@@ -59,4 +59,16 @@ export function sceneOf(frame: Frame): Scene {
   for (const hung of hungParts(frame, all)) solids.push(...hingeSolids(hung));
   for (const standing of factOf(standings, frame).all) solids.push(...standSolids(standing, frame.floor.z));
   return { solids, clashing: new Set(factOf(clashes, frame).flatMap(({ a, b }) => [a.id, b.id])) };
+}
+
+/** A frame of more bars than this is drawn as a whole without its small parts: they would be specks, and too many to turn. */
+const MANY_BARS = 400;
+const SMALL: ReadonlySet<Solid["kind"]> = new Set(["connector", "screw", "cap"]);
+
+/** The scene as it is drawn as a whole: a large frame without connectors, screws and caps, and without the slots of its bars. */
+export function wholeScene(scene: Scene): Scene {
+  const bars = scene.solids.filter(({ kind }) => kind === "bar").length;
+  if (bars <= MANY_BARS) return scene;
+  const large = scene.solids.filter(({ kind }) => !SMALL.has(kind));
+  return { ...scene, solids: large.map((solid) => ({ ...solid, surfaces: skins(solid.prism) })) };
 }

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { sceneOf } from "../../src/drawing/scene.ts";
+import { sceneOf, wholeScene } from "../../src/drawing/scene.ts";
 import type { Solid } from "../../src/drawing/solids/solid.ts";
 import { boundsOf } from "../../src/geometry/bounds.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
@@ -56,5 +56,20 @@ describe("the scene of a guard with a door", () => {
       expect(max[0]).toBeCloseTo(at[0] * 1000 + 40, 6);
       expect(max[1]).toBeLessThanOrEqual(at[1] * 1000 + 1e-6);
     }
+  });
+});
+
+describe("a frame drawn as a whole", () => {
+  it("is the scene itself where it is of ordinary size", () => {
+    const scene = sceneOf(guard);
+    expect(wholeScene(scene)).toBe(scene);
+  });
+
+  it("leaves out connectors, screws and caps beyond 400 bars, and keeps every other part", () => {
+    const many = Array.from({ length: 20 }, () => solids).flat();
+    const large = wholeScene({ solids: many, clashing: new Set() });
+    expect(new Set(large.solids.map(({ kind }) => kind))).toEqual(new Set(["bar", "panel", "stand"]));
+    expect(large.solids.filter(({ kind }) => kind === "bar")).toHaveLength(20 * guard.bars.length);
+    expect(large.solids.every(({ surfaces }) => surfaces.every(({ kind }) => kind === "skin"))).toBe(true);
   });
 });

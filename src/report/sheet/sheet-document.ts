@@ -1,4 +1,4 @@
-import { type Scene, sceneOf } from "../../drawing/scene.ts";
+import { type Scene, sceneOf, wholeScene } from "../../drawing/scene.ts";
 import type { Frame } from "../../model/frame.ts";
 import { safeJson } from "../json/safe-json.ts";
 import { html, type Markup } from "./html.ts";
@@ -20,12 +20,19 @@ import viewer from "./viewer.generated.json" with { type: "json" };
 interface Drawable {
   readonly frame: Frame;
   readonly scene: Scene;
+  /** The same as it is drawn as a whole. */
+  readonly whole: Scene;
+}
+
+function drawableOf(frame: Frame): Drawable {
+  const scene = sceneOf(frame);
+  return { frame, scene, whole: wholeScene(scene) };
 }
 
 function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readonly PartOfSheet[]): Markup {
   const { report, frame, cards } = input;
   const main = drawable
-    ? html`<div class="desk">${boardOf(drawable.frame, drawable.scene, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene))}</div>`
+    ? html`<div class="desk">${boardOf(drawable.frame, drawable.whole, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene))}</div>`
     : "";
   const rest = frame ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}` : "";
   return html`${titleOf(report)}<main>${openOf(report)}${main}${rest}${recordOf(input)}</main>`;
@@ -35,7 +42,7 @@ function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readon
 export function* sheetDocument(input: SheetInput): Generator<string> {
   const { report, frame, cards } = input;
   const parts = partsOf(report);
-  const drawable = frame && { frame, scene: sceneOf(frame) };
+  const drawable = frame && drawableOf(frame);
   const script = drawable ? viewer.script : undefined;
   const name = report.title === "" ? report.file : report.title;
   yield "<!doctype html>\n";
@@ -50,7 +57,7 @@ export function* sheetDocument(input: SheetInput): Generator<string> {
   yield `<style>${STYLE}</style>\n</head>\n<body>\n`;
   yield bodyOf(input, drawable, parts).markup;
   if (drawable && script !== undefined) {
-    const model = sheetModel(drawable.frame, drawable.scene, report, parts, cards);
+    const model = sheetModel(drawable.frame, drawable.whole, report, parts, cards);
     // A "<" in a text may not end the element.
     yield `<script type="application/json" id="model">${safeJson(model).replaceAll("<", "\\u003c")}</script>\n`;
     yield `<script>${script}</script>\n`;
