@@ -7,6 +7,8 @@ import { viewFrom } from "./view.ts";
 
 /** Room round the connectors of a joint, as a share of their size. */
 const ROOM = 1.1;
+/** A fastener that hides in its bars is shown with at least so much of them round it, m. */
+const LEAST = 0.07;
 
 const CORNERS: readonly Vec3[] = [1, -1].flatMap((z) =>
   [
@@ -48,7 +50,7 @@ export function jointPicture(scene: Scene, joint: string): string | undefined {
       view: viewFrom("near", eye, [0, 0, 1]),
       size: [300, 240],
       title: `joint ${joint} from near by`,
-      focus: { at: midpoint(min, max), radius: ROOM * 0.5 * distance(min, max) },
+      focus: { at: midpoint(min, max), radius: Math.max(ROOM * 0.5 * distance(min, max), LEAST) },
       marks: own.flatMap((solid) => {
         const [way, { min: low, max: high }] = [headWay(solid), boundsOf(solid.prism.vertices)];
         if (!way || dot(way, eye) < 0.1) return [];

@@ -20,6 +20,10 @@ export interface Picture {
   readonly title: string;
   /** Plain where absent. */
   readonly look?: (solid: Solid) => Look;
+  /** Colour of a part's surfaces before light falls on them, channels 0 to 255; the look's own where undefined. */
+  readonly tint?: (solid: Solid) => Vec3 | undefined;
+  /** Parts that are not there: in dashed outline over those that are. */
+  readonly ghosts?: readonly Ghost[];
   /** Only what lies round this point fills the picture, m; the rest runs out of it. */
   readonly focus?: { readonly at: Vec3; readonly radius: number };
   /** Balloons over the drawing. */
@@ -28,12 +32,20 @@ export interface Picture {
   readonly symbols?: Symbols;
 }
 
+/** A part drawn in outline, in this colour and width. */
+export interface Ghost {
+  readonly solid: Solid;
+  readonly ink: string;
+  readonly width: number;
+}
+
 const MARGIN = 18;
 const INK = "#20262b";
 const FAINT_INK = "#a9b0b5";
 /** Greys of surfaces turned from, and towards, the light. */
 const DARK = 0xc4;
 const LIGHT = 0xff;
+const PLAIN: Vec3 = [LIGHT, LIGHT, LIGHT];
 const MARKED: Vec3 = [0xf3, 0xc9, 0x6b];
 /** The light comes from above, over the left shoulder of the eye. */
 const light = ({ right, up, toward }: View): Vec3 => {
@@ -55,7 +67,7 @@ interface Sheet {
 }
 
 /** All that the picture has to hold. */
-function pointsIn({ solids }: Scene, { symbols, focus, view }: Picture): readonly Vec3[] {
+function pointsIn({ solids }: Scene, { symbols, focus, view, ghosts = [] }: Picture): readonly Vec3[] {
   if (focus)
     return [-1, 1].map((side) => along(along(focus.at, view.right, side * focus.radius), view.up, side * focus.radius));
   const signs = symbols
@@ -65,7 +77,8 @@ function pointsIn({ solids }: Scene, { symbols, focus, view }: Picture): readonl
         ...symbols.supports.map(({ at }) => at),
       ]
     : [];
-  return [...solids.flatMap(({ prism }) => prism.vertices), ...signs];
+  const shapes = [...solids, ...ghosts.map(({ solid }) => solid)];
+  return [...shapes.flatMap(({ prism }) => prism.vertices), ...signs];
 }
 
 function sheetFor(scene: Scene, picture: Picture): Sheet {
@@ -100,22 +113,32 @@ const pathOf = (rings: Surface["rings"], sheet: Sheet): string =>
     })
     .join("");
 
-function fillOf({ kind, normal }: Surface, look: Look, view: View): string {
+function fillOf({ kind, normal }: Surface, base: Vec3, view: View): string {
   const lit = Math.max(0, dot(normal, light(view)));
   const share = (DARK + (LIGHT - DARK) * lit) / LIGHT;
-  const base = look === "marked" ? MARKED : [LIGHT, LIGHT, LIGHT];
   return hex(base.map((c) => c * share * DEPTH[kind]));
 }
 
-function painted(solid: Solid, look: Look, sheet: Sheet, view: View): string {
+function painted(solid: Solid, look: Look, tint: Vec3 | undefined, sheet: Sheet, view: View): string {
+  const base = tint ?? (look === "marked" ? MARKED : PLAIN);
   const ink = look === "faint" ? FAINT_INK : INK;
   const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
   const paths = seen.map((surface) => {
     const width = surface.kind === "skin" ? 0.9 : 0.45;
     const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
-    return `<path d="${pathOf(surface.rings, sheet)}" fill="${fillOf(surface, look, view)}"${see} stroke-width="${width}"/>`;
+    return `<path d="${pathOf(surface.rings, sheet)}" fill="${fillOf(surface, base, view)}"${see} stroke-width="${width}"/>`;
   });
   return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}" stroke="${ink}">${paths.join("")}</g>\n`;
+}
+
+/** What was there and is no longer: the edges turned to the eye, dashed, over a breath of their colour. */
+function ghosted({ solid, ink, width }: Ghost, sheet: Sheet, view: View): string {
+  const seen = solid.prism.faces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
+  const d = pathOf(
+    seen.map(({ vertices }) => vertices),
+    sheet,
+  );
+  return `<path data-ghost="${escaped(`${solid.of.kind} ${solid.of.id}`)}" d="${d}" fill="${ink}" fill-opacity="0.07" stroke="${ink}" stroke-width="${width}" stroke-dasharray="6 3"/>\n`;
 }
 
 /** Only the edges, over everything: for parts that run into each other and so have no place in the order. */
@@ -143,7 +166,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
   );
   const parts = order.flatMap((index) => {
     const solid = shown[index];
-    return solid ? [painted(solid, look(solid), sheet, view)] : [];
+    return solid ? [painted(solid, look(solid), picture.tint?.(solid), sheet, view)] : [];
   });
   const clashing = shown.filter(({ kind, of }) => kind !== "screw" && scene.clashing.has(of.id));
   return [
@@ -152,6 +175,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
     `<g stroke-linejoin="round" fill-rule="evenodd">\n`,
     ...parts,
     ...clashing.map((solid) => outlined(solid, sheet)),
+    ...(picture.ghosts ?? []).map((ghost) => ghosted(ghost, sheet, view)),
     "</g>\n",
     symbols ? drawnSymbols(symbols, sheet.place) : "",
     drawnMarks(marks, sheet.place),

@@ -1,16 +1,19 @@
-import { bodies } from "../facts/bodies.ts";
+import { type Body, bodies } from "../facts/bodies.ts";
 import { clashes } from "../facts/clashes.ts";
 import { ends } from "../facts/ends.ts";
 import { factOf } from "../facts/fact.ts";
 import { placements } from "../facts/placements.ts";
 import { sheets } from "../facts/sheets.ts";
+import { slotPanels } from "../facts/slot-panels.ts";
 import { standings } from "../facts/standings.ts";
-import type { Frame } from "../model/frame.ts";
+import type { Door, Frame, Triple } from "../model/frame.ts";
+import type { Ref } from "../model/ref.ts";
 import { barSolid } from "./solids/bar-solid.ts";
 import { capSolid } from "./solids/cap-solid.ts";
 import { connectorSolids } from "./solids/connector-solids.ts";
+import { type Hung, hingeSolids } from "./solids/hinge-solids.ts";
 import { laidSolid, slottedSolid } from "./solids/panel-solid.ts";
-import type { Solid } from "./solids/solid.ts";
+import { type Solid, skins } from "./solids/solid.ts";
 import { standSolids } from "./solids/stand-solids.ts";
 
 /** A frame as it is drawn, whatever the view. */
@@ -20,7 +23,21 @@ export interface Scene {
   readonly clashing: ReadonlySet<string>;
 }
 
-/** Everything of a frame that has a shape: bars as cut, connectors and screw heads, panels, feet and casters. */
+/** Pivots between bars, and hinges and latches of doors. */
+function hungParts({ pivots, doors }: Frame, all: ReadonlyMap<string, Body>): readonly Hung[] {
+  const hung = (of: Ref, axis: Triple, { part, bars: [a, b], at }: Door["hinges"][number]): readonly Hung[] => {
+    const [first, second] = [all.get(a), all.get(b)];
+    return first && second ? [{ of, part, at, axis, bars: [first, second] }] : [];
+  };
+  return [
+    ...pivots.flatMap((pivot) => hung(pivot.ref, pivot.axis, pivot)),
+    ...doors.flatMap(({ ref, axis, hinges, latch }) =>
+      [...hinges, ...(latch ? [latch] : [])].flatMap((one) => hung(ref, axis, one)),
+    ),
+  ];
+}
+
+/** Everything of a frame that has a shape: bars as cut, connectors and screw heads, panels, hinges, feet and casters. */
 export function sceneOf(frame: Frame): Scene {
   const all = factOf(bodies, frame);
   const solids: Solid[] = [];
@@ -35,12 +52,23 @@ export function sceneOf(frame: Frame): Scene {
   }
   for (const placed of factOf(placements, frame).connectors) solids.push(...connectorSolids(placed));
   for (const sheet of factOf(sheets, frame)) solids.push(laidSolid(sheet));
-  for (const panel of frame.panels) {
-    if (panel.held.kind !== "in-slot") continue;
-    const held = panel.held.edges.flatMap((edge) => (edge.kind === "bar" ? (all.get(edge.bar) ?? []) : []));
-    const solid = slottedSolid(panel, held);
+  for (const slotted of factOf(slotPanels, frame).all) {
+    const solid = slottedSolid(slotted);
     if (solid) solids.push(solid);
   }
+  for (const hung of hungParts(frame, all)) solids.push(...hingeSolids(hung));
   for (const standing of factOf(standings, frame).all) solids.push(...standSolids(standing, frame.floor.z));
   return { solids, clashing: new Set(factOf(clashes, frame).flatMap(({ a, b }) => [a.id, b.id])) };
+}
+
+/** A frame of more bars than this is drawn as a whole without its small parts: they would be specks, and too many to turn. */
+const MANY_BARS = 400;
+const SMALL: ReadonlySet<Solid["kind"]> = new Set(["connector", "screw", "cap"]);
+
+/** The scene as it is drawn as a whole: a large frame without connectors, screws and caps, and without the slots of its bars. */
+export function wholeScene(scene: Scene): Scene {
+  const bars = scene.solids.filter(({ kind }) => kind === "bar").length;
+  if (bars <= MANY_BARS) return scene;
+  const large = scene.solids.filter(({ kind }) => !SMALL.has(kind));
+  return { ...scene, solids: large.map((solid) => ({ ...solid, surfaces: skins(solid.prism) })) };
 }

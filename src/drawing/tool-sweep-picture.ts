@@ -2,6 +2,7 @@ import type { ToolRoom } from "../facts/tool-room.ts";
 import type { SeenPart, ToolScene } from "../facts/tool-scene.ts";
 import type { Trial } from "../facts/tool-trial.ts";
 import type { Pair } from "../model/stock/stock.ts";
+import { escaped, tidy } from "./svg.ts";
 
 /** Side of each view and the space round and between them, in picture units. */
 const VIEW = 340;
@@ -15,10 +16,6 @@ const BELOW = "#ececec";
 const FREE = "#cfe3d4";
 const TOOL = "#2f5d8a";
 const DRIVE = "#ffffff";
-
-const escaped = (text: string): string =>
-  text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
-const tidy = (value: number): string => String(Math.round(value * 100) / 100 + 0);
 
 /** One view: where a point [m] comes to lie, and how large a metre is. */
 interface View {

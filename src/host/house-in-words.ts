@@ -5,7 +5,7 @@ import type { HouseInWords } from "../house/house-in-words.ts";
 import { settingsFor } from "../house/settings.ts";
 import type { Engine } from "./engine.ts";
 import { nameOf } from "./frame-files.ts";
-import { findHouse, HouseUnusable, loadHouse } from "./house-files.ts";
+import { findHouse, HouseUnusable, type LoadedHouse, loadHouse } from "./house-files.ts";
 import { ruleCard } from "./rule-card.ts";
 
 export interface HouseQuestion {
@@ -17,11 +17,16 @@ export interface HouseQuestion {
   readonly frame?: string;
 }
 
+/** What there is to say about a house, with its files as they were read. */
+interface HouseRead extends HouseInWords {
+  readonly house: LoadedHouse;
+}
+
 /**
  * What a house says, and where; undefined when there is none. Runs no code of the team.
  * @throws HouseUnusable
  */
-export async function houseInWords({ engine, today, house, frame }: HouseQuestion): Promise<HouseInWords | undefined> {
+export async function houseInWords({ engine, today, house, frame }: HouseQuestion): Promise<HouseRead | undefined> {
   const path = house ?? (await findHouse(frame === undefined ? "." : dirname(frame)));
   if (path === undefined) return undefined;
   const loaded = await loadHouse(path, house !== undefined);

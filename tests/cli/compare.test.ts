@@ -1,4 +1,5 @@
-import { readFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
+import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makePlace, type Place } from "./run.ts";
 
@@ -58,5 +59,57 @@ describe("the exit code of compare", () => {
     const { code, stderr } = await compare("as-drawn.frame.json", "torn.frame.json");
     expect(code).toBe(3);
     expect(stderr).toContain("torn.frame.json:1:");
+  });
+});
+
+describe("where compare puts its output", () => {
+  const read = (name: string): string => readFileSync(join(place.folder, name), "utf8");
+
+  it("writes a page, whole, and nothing to standard output", async () => {
+    const { code, stdout } = await compare(
+      "as-drawn.frame.json",
+      "lost-bar.frame.json",
+      "--as",
+      "html",
+      "--to",
+      "page.html",
+    );
+    expect({ code, stdout }).toEqual({ code: 1, stdout: "" });
+    const page = read("page.html");
+    expect(page.startsWith("<!doctype html>")).toBe(true);
+    expect(page.endsWith("</html>\n")).toBe(true);
+    expect(page).toContain("lost");
+    const shown = await compare("as-drawn.frame.json", "lost-bar.frame.json", "--as", "html");
+    expect(shown.stdout).toBe(page);
+  });
+
+  it("writes text and json into files too", async () => {
+    const [text, json] = [[], ["--as", "json"]].map((as) => ["as-drawn.frame.json", "bare.frame.json", ...as]);
+    await compare(...(text ?? []), "--to", "page.txt");
+    expect(read("page.txt")).toBe((await compare(...(text ?? []))).stdout);
+    await compare(...(json ?? []), "--to", "page.json");
+    expect(JSON.parse(read("page.json"))).toMatchObject({ findings: { new: [] } });
+  });
+
+  it("refuses to write over what it reads, or under the name of a frame", async () => {
+    const before = read("bare.frame.json");
+    const over = await compare("as-drawn.frame.json", "bare.frame.json", "--as", "html", "--to", "bare.frame.json");
+    expect(over.code).toBe(2);
+    expect(over.stderr).toContain("would replace bare.frame.json");
+    expect(read("bare.frame.json")).toBe(before);
+    expect(await compare("as-drawn.frame.json", "bare.frame.json", "--to", "c.frame.json")).toMatchObject({ code: 2 });
+    expect(existsSync(join(place.folder, "c.frame.json"))).toBe(false);
+  });
+
+  it("exits with 4 where the page cannot be delivered", async () => {
+    const { code, stderr } = await compare("as-drawn.frame.json", "bare.frame.json", "--to", "no-such-folder/c.html");
+    expect(code).toBe(4);
+    expect(stderr).toContain("no-such-folder");
+  });
+
+  it("writes the page of a file that cannot be read as well", async () => {
+    const { code } = await compare("as-drawn.frame.json", "torn.frame.json", "--as", "html", "--to", "torn.html");
+    expect(code).toBe(3);
+    expect(read("torn.html")).toContain("neither bars nor findings can be compared");
   });
 });

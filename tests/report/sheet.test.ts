@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { unreadReport } from "../../src/host/unread-report.ts";
 import type { Report } from "../../src/inspection/report.ts";
@@ -55,6 +56,23 @@ describe("the inspection sheet", () => {
     const findings = faulty.report.findings.map((one) => (one === finding ? { ...one, cures } : one));
     const text = sheetOf({ ...faulty, report: { ...faulty.report, findings } });
     expect(text).toContain(`${finding.measure?.shown.measured} → <b>1.4 mm</b>`);
+  });
+
+  it("draws the best tool on a screw that none reaches, with the length free in front of it", () => {
+    const fault = readFileSync("docs/rules/screw.no-room.fault.frame.json", "utf8");
+    const text = sheetOf(sheetInput(fault));
+    const article = text.slice(text.indexOf('data-rule="screw.no-room"'));
+    expect(article.slice(0, article.indexOf("</article>"))).toMatch(
+      /<figure class="check tool"><svg [\s\S]*does not go in: 32 mm free before under, 38 mm needed/,
+    );
+  });
+
+  it("draws an open cut end from near by with its sawn metal", () => {
+    const article = page.slice(page.indexOf('data-rule="end.bare"'));
+    // The section of the 40x40-8 is 663 mm², all of it open.
+    expect(article.slice(0, article.indexOf("</article>"))).toMatch(
+      /<title>the end tool-rail\/to from near by<\/title>[\s\S]*tool-rail\/to: 663 mm² of sawn metal lie open/,
+    );
   });
 
   it("keeps conceded findings with who, until when and why", () => {

@@ -25,22 +25,23 @@ export function registerBuild(program: Command, context: Context): void {
     )
     .argument("<file>", "a frame file")
     .addOption(new Option("--as <form>", "form of the steps; svg draws them").choices(FORMS).default("text"))
-    .option("--house <file>", "take spare nuts and lifting limits from this house file instead of the nearest")
+    .option("--house <file>", "take stock, spare nuts and lifting limits from this house file instead of the nearest")
     .option("--to <file>", "put the steps into this file", fileName("--to"))
     .action(async (path: string, options: BuildOptions) => {
-      const [{ openFrame }, { houseSettings }, { buildSheetOf }] = await Promise.all([
+      const [{ openFrame }, { houseForFrame }, { buildSheetOf }] = await Promise.all([
         import("../../host/open-frame.ts"),
-        import("../house-settings.ts"),
+        import("../house-for-frame.ts"),
         import("../build-sheet-of.ts"),
       ]);
       await checkTarget("--to", options.to, [{ path, name: nameOf(path) }]);
-      const { file, frame, problems } = await openFrame(path);
+      const known = await houseForFrame(context, path, options.house);
+      const { file, frame, problems } = await openFrame(path, known.stock);
       for (const problem of problems) context.tell(problemWords(problem));
       if (!frame) {
         context.exit(EXIT.incomplete);
         return;
       }
-      const sheet = buildSheetOf(file, frame, await houseSettings(context, path, options.house));
+      const sheet = buildSheetOf(file, frame, known.settings);
       const { buildText, buildJson, buildSvg } = await import("../../report/build/forms.ts");
       const chunks = { text: buildText, json: buildJson, svg: buildSvg }[options.as](sheet);
       const sink = options.to === undefined ? context.stdout : atomicFile(options.to);

@@ -1,12 +1,19 @@
 import { type Command, Option } from "commander";
+import { atomicFile } from "../../host/atomic-file.ts";
 import { nameOf } from "../../host/frame-files.ts";
 import type { Report } from "../../inspection/report.ts";
 import type { Context } from "../context.ts";
 import { atGate, EXIT, GATES, type Gate, levelOf } from "../exit-code.ts";
+import { fileName } from "../file-name.ts";
+import { checkTarget } from "../output-target.ts";
+import { poured } from "../poured.ts";
 import { problemWords } from "../problem-words.ts";
 
+const FORMS = ["text", "json", "html"] as const;
+
 interface CompareOptions {
-  readonly as: "text" | "json";
+  readonly as: (typeof FORMS)[number];
+  readonly to?: string;
   readonly gate: Gate;
   readonly house?: string;
 }
@@ -17,38 +24,48 @@ export function registerCompare(program: Command, context: Context): void {
     .command("compare")
     .summary("say what changed between two revisions of a frame, and what that did to its findings")
     .description(
-      "Inspects two revisions of a frame and says which bars were added, removed, renamed, moved or changed, and which findings are new, gone, better or worse. Exits with 1 when a new or worse finding is at the gate; findings that stay as they were do not count.",
+      "Inspects two revisions of a frame and says which bars were added, removed, renamed, moved or changed, and which findings are new, gone, better or worse. Exits with 1 when a new or worse finding is at the gate; findings that stay as they were do not count. As html it is one page that needs no network, with both frames in one drawing.",
     )
     .argument("<old>", "the frame file as it was")
     .argument("<new>", "the frame file as it is")
-    .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
+    .addOption(new Option("--as <form>", "form of the output").choices(FORMS).default("text"))
+    .option("--to <file>", "put the comparison into this file instead of standard output", fileName("--to"))
     .addOption(
       new Option("--gate <level>", "level of new and worse findings from which the run fails")
         .choices(GATES)
         .default("hold"),
     )
     .option("--house <file>", "use this house file, and trust the rules it lists")
-    .action(async (oldPath: string, newPath: string, { as, gate, house }: CompareOptions) => {
-      const [{ prepareRun }, { openFrame }, { compareBars, compareFindings }, forms] = await Promise.all([
-        import("../prepare-run.ts"),
-        import("../../host/open-frame.ts"),
-        import("../../inspection/compare.ts"),
-        import("../../report/compare/forms.ts"),
-      ]);
+    .action(async (oldPath: string, newPath: string, { as, to, gate, house }: CompareOptions) => {
       const files = [oldPath, newPath].map((path) => ({ path, name: nameOf(path) }));
+      const read = house === undefined ? files : [...files, { path: house, name: house }];
+      await checkTarget("--to", to, read);
+      const [{ prepareRun }, { openFrame }, { compareBars, compareFindings }, forms, { compareDocument }] =
+        await Promise.all([
+          import("../prepare-run.ts"),
+          import("../../host/open-frame.ts"),
+          import("../../inspection/compare.ts"),
+          import("../../report/compare/forms.ts"),
+          import("../../report/compare/page/compare-document.ts"),
+        ]);
       const run = await prepareRun(files, house, context);
       try {
         const reports: Report[] = [];
         for await (const report of run.reports) reports.push(report);
         const [before, after] = reports;
         if (!before || !after) throw new Error("two files were inspected and two reports did not come");
-        const frames = [];
-        for (const file of files) frames.push((await openFrame(file.path, (await run.houseOf(file))?.stock)).frame);
+        const revisions = [];
+        for (const file of files) {
+          const known = await run.houseOf(file);
+          const { frame, bytes = new Uint8Array() } = await openFrame(file.path, known?.stock);
+          revisions.push({ bytes, ...(frame ? { frame } : {}), ...(known ? { house: known.name } : {}) });
+        }
         for (const report of reports) {
           if (!report.complete) context.exit(EXIT.incomplete);
           for (const problem of report.problems) context.tell(problemWords(problem));
         }
-        const [was, is] = frames;
+        const [was, is] = revisions;
+        if (!was || !is) throw new Error("two files were opened and two did not come");
         const findings = compareFindings(before, after);
         const risen = [...findings.fresh, ...findings.worse.map((pair) => pair.after)].filter(
           ({ conceded }) => !conceded,
@@ -58,9 +75,14 @@ export function registerCompare(program: Command, context: Context): void {
         const graver = isLevel !== wasLevel && (wasLevel === undefined || atGate(isLevel, wasLevel));
         const levels = [...risen.map((finding) => finding.level), ...(graver ? [isLevel] : [])];
         if (after.complete && levels.some((level) => atGate(level, gate))) context.exit(EXIT.atGate);
-        const comparison = { before, after, findings, ...(was && is ? { bars: compareBars(was, is) } : {}) };
-        for (const chunk of (as === "json" ? forms.compareJson : forms.compareText)(comparison))
-          await context.stdout.write(chunk);
+        const bars = was.frame && is.frame ? { bars: compareBars(was.frame, is.frame) } : {};
+        const comparison = { before, after, findings, ...bars };
+        const write = {
+          text: () => forms.compareText(comparison),
+          json: () => forms.compareJson(comparison),
+          html: () => compareDocument({ comparison, before: was, after: is, version: context.version }),
+        };
+        await poured(write[as](), to === undefined ? context.stdout : atomicFile(to), context);
       } finally {
         await run.end();
       }

@@ -29,16 +29,17 @@ export function registerCuts(program: Command, context: Context): void {
     .argument("<file>", "a frame file")
     .addOption(new Option("--as <form>", "form of the list").choices(FORMS).default("text"))
     .option("--kerf <width>", "width of the saw cut, a number in the frame's unit or with its own", "3.5 mm")
-    .option("--house <file>", "take spare nuts from this house file instead of the nearest")
+    .option("--house <file>", "take stock and spare nuts from this house file instead of the nearest")
     .option("--to <file>", "put the list into this file", fileName("--to"))
     .action(async (path: string, options: CutsOptions) => {
       await checkTarget("--to", options.to, [{ path, name: nameOf(path) }]);
-      const [{ openFrame }, { houseSettings }, { cutSheetOf }] = await Promise.all([
+      const [{ openFrame }, { houseForFrame }, { cutSheetOf }] = await Promise.all([
         import("../../host/open-frame.ts"),
-        import("../house-settings.ts"),
+        import("../house-for-frame.ts"),
         import("../cut-sheet-of.ts"),
       ]);
-      const { file, frame, problems } = await openFrame(path);
+      const known = await houseForFrame(context, path, options.house);
+      const { file, frame, problems } = await openFrame(path, known.stock);
       for (const problem of problems) context.tell(problemWords(problem));
       if (!frame) {
         context.exit(EXIT.incomplete);
@@ -47,7 +48,7 @@ export function registerCuts(program: Command, context: Context): void {
       const kerf = readQuantity(options.kerf, "length", frame.units);
       if (!("si" in kerf) || kerf.si < 0)
         throw new Unusable(`--kerf ${options.kerf}: expected a length of zero or more, like "3.5 mm"`);
-      const sheet = cutSheetOf(file, frame, kerf.si, await houseSettings(context, path, options.house));
+      const sheet = cutSheetOf(file, frame, kerf.si, known.settings);
       const { cutText, cutCsv, cutJson } = await import("../../report/cuts/forms.ts");
       const chunks = { text: cutText, csv: cutCsv, json: cutJson }[options.as](sheet);
       const sink = options.to === undefined ? context.stdout : atomicFile(options.to);

@@ -10,6 +10,7 @@ import { Unusable } from "../unusable.ts";
 
 interface ReachOptions {
   readonly as: "text" | "json";
+  readonly house?: string;
   readonly picture?: string;
 }
 
@@ -25,13 +26,16 @@ export function registerReach(program: Command, context: Context): void {
     .argument("[screw]", 'a screw, such as "rail-1.from/1/a1"')
     .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
     .option("--picture <file>", "draw the tool on the screw into this SVG file", fileName("--picture"))
-    .action(async (path: string, screw: string | undefined, { as, picture }: ReachOptions) => {
-      const [{ openFrame }, { reachSheetOf }, forms] = await Promise.all([
+    .option("--house <file>", "take stock from this house file instead of the nearest")
+    .action(async (path: string, screw: string | undefined, { as, picture, house }: ReachOptions) => {
+      const [{ openFrame }, { houseForFrame }, { reachSheetOf }, forms] = await Promise.all([
         import("../../host/open-frame.ts"),
+        import("../house-for-frame.ts"),
         import("../reach-sheet-of.ts"),
         import("../../report/reach/forms.ts"),
       ]);
-      const { file, frame, problems } = await openFrame(path);
+      const { stock } = await houseForFrame(context, path, house);
+      const { file, frame, problems } = await openFrame(path, stock);
       for (const problem of problems) context.tell(problemWords(problem));
       if (!frame) {
         context.exit(EXIT.incomplete);
@@ -46,8 +50,9 @@ export function registerReach(program: Command, context: Context): void {
         throw new Unusable(`${file} has no screw "${screw}"${near === undefined ? "" : `; did you mean ${near}?`}`);
       }
       if (picture !== undefined) {
-        const { sweepPictureOf } = await import("../sweep-picture-of.ts");
-        const drawn = sweepPictureOf(sheet);
+        const { sweepPicture } = await import("../../report/reach/sweep-picture.ts");
+        const room = sheet.list[0]?.room;
+        const drawn = room && sweepPicture(room, sheet.units);
         if (drawn === undefined) throw new Unusable(`no tool in stock fits ${screw}: there is nothing to draw`);
         const sink = atomicFile(picture);
         await sink.write(drawn);

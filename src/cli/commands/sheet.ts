@@ -2,12 +2,12 @@ import type { Command } from "commander";
 import { Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { nameOf } from "../../host/frame-files.ts";
-import { Undelivered } from "../../host/sink.ts";
 import type { Context } from "../context.ts";
 import { CURE_TRIALS, trials } from "../cure-trials.ts";
-import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
+import { exitFor, GATES, type Gate } from "../exit-code.ts";
 import { fileName } from "../file-name.ts";
 import { checkTarget } from "../output-target.ts";
+import { poured } from "../poured.ts";
 
 interface SheetOptions {
   readonly to?: string;
@@ -44,25 +44,16 @@ export function registerSheet(program: Command, context: Context): void {
         const opened = await openFrame(path, known?.stock);
         for await (const report of run.reports) {
           context.exit(exitFor(report, gate));
-          const sink = to === undefined ? context.stdout : atomicFile(to);
-          try {
-            const drawable = report.verdict !== "unread" && opened.frame !== undefined;
-            for (const chunk of sheetDocument({
-              report,
-              ...(drawable ? { frame: opened.frame } : {}),
-              cards: run.cards,
-              bytes: opened.bytes ?? new Uint8Array(),
-              ...(known ? { house: known.name } : {}),
-              version: context.version,
-            }))
-              await sink.write(chunk);
-            await sink.finish();
-          } catch (error) {
-            await sink.abandon();
-            if (!(error instanceof Undelivered)) throw error;
-            context.tell(error.message);
-            context.exit(EXIT.undelivered);
-          }
+          const drawable = report.verdict !== "unread" && opened.frame !== undefined;
+          const chunks = sheetDocument({
+            report,
+            ...(drawable ? { frame: opened.frame } : {}),
+            cards: run.cards,
+            bytes: opened.bytes ?? new Uint8Array(),
+            ...(known ? { house: known.name } : {}),
+            version: context.version,
+          });
+          await poured(chunks, to === undefined ? context.stdout : atomicFile(to), context);
         }
       } finally {
         await run.end();

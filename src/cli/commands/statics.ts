@@ -7,6 +7,7 @@ import { Unusable } from "../unusable.ts";
 
 interface StaticsOptions {
   readonly as: "text" | "json";
+  readonly house?: string;
   readonly bar?: string;
 }
 
@@ -21,13 +22,16 @@ export function registerStatics(program: Command, context: Context): void {
     .argument("<file>", "a frame file")
     .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
     .option("--bar <id>", "show the forces in this bar")
-    .action(async (path: string, { as, bar }: StaticsOptions) => {
-      const [{ openFrame }, { staticsSheetOf }, { staticsText, staticsJson }] = await Promise.all([
+    .option("--house <file>", "take stock from this house file instead of the nearest")
+    .action(async (path: string, { as, bar, house }: StaticsOptions) => {
+      const [{ openFrame }, { houseForFrame }, { staticsSheetOf }, { staticsText, staticsJson }] = await Promise.all([
         import("../../host/open-frame.ts"),
+        import("../house-for-frame.ts"),
         import("../statics-sheet-of.ts"),
         import("../../report/statics/forms.ts"),
       ]);
-      const { file, frame, problems } = await openFrame(path);
+      const { stock } = await houseForFrame(context, path, house);
+      const { file, frame, problems } = await openFrame(path, stock);
       for (const problem of problems) context.tell(problemWords(problem));
       if (!frame) {
         context.exit(EXIT.incomplete);

@@ -1,12 +1,12 @@
-import { type Body, cutPoint } from "../../facts/bodies.ts";
-import { type LaidSheet, planeAxes } from "../../facts/sheets.ts";
+import type { LaidSheet } from "../../facts/sheets.ts";
+import type { PanelSide, SlotPanel } from "../../facts/slot-panels.ts";
 import { extrude } from "../../geometry/extrude.ts";
-import { add, along, cross, dot, midpoint, normalise, scale, subtract, type Vec3 } from "../../geometry/vector.ts";
+import { add, along, cross, dot, scale, type Vec3 } from "../../geometry/vector.ts";
 import type { Panel } from "../../model/frame.ts";
 import { type Solid, skins } from "./solid.ts";
 
-/** Bars whose axes are nearer to each other than this cosine run the same way. */
-const SAME_WAY = 0.9;
+/** Sides whose directions are nearer to one line than this sine meet in no corner. */
+const PARALLEL = 1e-6;
 
 function solid(panel: Panel, bars: readonly string[], corners: readonly Vec3[], normal: Vec3): Solid {
   const prism = extrude(corners, scale(normal, panel.sheet.thickness));
@@ -18,52 +18,55 @@ export function laidSolid({ panel, bars, corners, normal }: LaidSheet): Solid {
   return solid(panel, bars, corners, normal);
 }
 
-/** Out of the plane the bars round a panel lie in; undefined where they make none. */
-function planeOf([first, ...others]: readonly Body[]): Vec3 | undefined {
-  for (const other of first ? others : []) {
-    const along = Math.abs(dot(first?.axes.x ?? other.axes.x, other.axes.x)) > SAME_WAY;
-    const across = along ? subtract(cutPoint(other, "from"), cutPoint(first ?? other, "from")) : other.axes.x;
-    const normal = cross(first?.axes.x ?? other.axes.x, across);
-    if (dot(normal, normal) > 1e-12) return normalise(normal);
-  }
-  return undefined;
+/** A line that bounds what is seen of a panel: `out` points away from it, `at` is how far out the line lies, m. */
+interface Bound {
+  readonly out: Vec3;
+  readonly at: number;
 }
 
-/** A panel in the slots of the bars round it, as far as it is seen between them. Undefined where they leave no opening. */
-export function slottedSolid(panel: Panel, held: readonly Body[]): Solid | undefined {
-  const normal = planeOf(held);
-  if (!normal) return undefined;
-  const [u, v] = planeAxes(normal);
-  const middles = held.map((body) => midpoint(cutPoint(body, "from"), cutPoint(body, "to")));
-  const centre = scale(middles.reduce(add, [0, 0, 0]), 1 / middles.length);
-  const low = [Infinity, Infinity];
-  const high = [-Infinity, -Infinity];
-  const edges: { axis: 0 | 1; at: number }[] = [];
-  for (const [i, body] of held.entries()) {
-    const axis = Math.abs(dot(body.axes.x, u)) > Math.abs(dot(body.axes.x, v)) ? 1 : 0;
-    const across = axis === 0 ? u : v;
-    for (const end of ["from", "to"] as const) {
-      const at = dot(cutPoint(body, end), axis === 0 ? v : u);
-      low[1 - axis] = Math.min(low[1 - axis] ?? 0, at);
-      high[1 - axis] = Math.max(high[1 - axis] ?? 0, at);
-    }
-    const half = Math.abs(dot(across, body.axes.y)) * body.half.y + Math.abs(dot(across, body.axes.z)) * body.half.z;
-    const line = dot(middles[i] ?? centre, across);
-    edges.push({ axis, at: line < dot(centre, across) ? line + half : line - half });
+/** The bounds of a panel, once round; a side with a free end bounds it only where it is a rectangle. */
+function boundsOf({ rectangle, edges, panel }: SlotPanel, normal: Vec3): readonly Bound[] | undefined {
+  if (rectangle) {
+    const [[u0, u1], [v0, v1]] = rectangle.sides;
+    const [u, v] = rectangle.axes;
+    const bound = (axis: Vec3, way: 1 | -1, side: PanelSide): Bound => ({
+      out: scale(axis, way),
+      at: side.kind === "slot" ? side.edge.mouth : side.at * way,
+    });
+    return [bound(u, -1, u0), bound(v, -1, v0), bound(u, 1, u1), bound(v, 1, v1)];
   }
-  for (const { axis, at } of edges) {
-    if (at < dot(centre, axis === 0 ? u : v)) low[axis] = at;
-    else high[axis] = at;
-  }
-  const [[u0 = 0, v0 = 0], [u1 = 0, v1 = 0]] = [low, high];
-  if (!(u1 > u0 && v1 > v0)) return undefined;
-  const plane = dot(centre, normal) - panel.sheet.thickness / 2;
-  const corner = (a: number, b: number): Vec3 => along(along(scale(normal, plane), u, a), v, b);
-  const corners = [corner(u0, v0), corner(u1, v0), corner(u1, v1), corner(u0, v1)];
+  if (panel.held.kind !== "in-slot" || panel.held.edges.length !== edges.length) return undefined;
+  const first = edges[0]?.outward;
+  if (!first) return undefined;
+  const across = cross(normal, first);
+  const turn = (out: Vec3): number => Math.atan2(dot(out, across), dot(out, first));
+  return edges.map(({ outward, mouth }) => ({ out: outward, at: mouth })).sort((a, b) => turn(a.out) - turn(b.out));
+}
+
+/** Where two bounds of a plane meet, in the plane through the origin. */
+function corner(a: Bound, b: Bound): Vec3 | undefined {
+  const c = dot(a.out, b.out);
+  const det = 1 - c * c;
+  if (det < PARALLEL) return undefined;
+  return add(scale(a.out, (a.at - c * b.at) / det), scale(b.out, (b.at - c * a.at) / det));
+}
+
+/** A panel in slots, as far as it is seen between the faces of its bars. Undefined where they leave no opening. */
+export function slottedSolid(slotted: SlotPanel): Solid | undefined {
+  const { panel, normal, plane, edges } = slotted;
+  const bounds = boundsOf(slotted, normal);
+  if (!bounds || bounds.length < 3) return undefined;
+  const corners = bounds
+    .map((bound, i) => corner(bound, bounds[(i + 1) % bounds.length] ?? bound))
+    .filter((point) => point !== undefined);
+  if (corners.length !== bounds.length) return undefined;
+  // Each corner lies within the other bounds, else the sides run past each other and leave no opening.
+  if (corners.some((point) => bounds.some(({ out, at }) => dot(point, out) > at + 1e-6))) return undefined;
+  const back = plane - panel.sheet.thickness / 2;
   return solid(
     panel,
-    held.map((body) => body.bar.ref.id),
-    corners,
+    edges.map(({ body }) => body.bar.ref.id),
+    corners.map((point) => along(point, normal, back)),
     normal,
   );
 }

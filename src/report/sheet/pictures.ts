@@ -1,13 +1,17 @@
 import { barDiagram } from "../../drawing/bar-diagram.ts";
+import { endPicture } from "../../drawing/end-picture.ts";
 import { jointPicture } from "../../drawing/joint-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
+import { ends } from "../../facts/ends.ts";
 import { factOf } from "../../facts/fact.ts";
 import { jointForces } from "../../facts/joint-forces.ts";
 import { response, type View } from "../../facts/response.ts";
 import { spans } from "../../facts/spans.ts";
+import { toolRoom } from "../../facts/tool-room.ts";
 import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { sweepPicture } from "../reach/sweep-picture.ts";
 import { drawn, html, type Markup } from "./html.ts";
 
 /** The state under which the value of a finding governs. */
@@ -41,12 +45,40 @@ function forcesTable(frame: Frame, joint: string, view: View): Markup | undefine
 `;
 }
 
-/** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, or the joint with what its screws bear. */
+/** The first cut end that a finding is about, from near by, with the metal that lies open. */
+function openEndPicture(frame: Frame, scene: Scene, { at, related }: Finding): Markup | undefined {
+  const named = new Set([at, ...related.map((other) => other.at)].map(({ id }) => id));
+  const sizes = new Map(frame.bars.map(({ ref, profile }) => [ref.id, Math.max(profile.width, profile.height)]));
+  const first = factOf(ends, frame).find((end) => named.has(end.ref.id) && end.open > 0);
+  if (!first) return undefined;
+  const metal = formatQuantity(first.open, "area", frame.units);
+  const svg = endPicture(scene, first, sizes.get(first.bar.id) ?? 0);
+  return html`<figure class="check near">${drawn(svg)}<figcaption>${first.ref.id}: ${metal} of sawn metal lie open.</figcaption></figure>
+`;
+}
+
+/** Rules about the way of a tool to a screw. */
+const TOOL_RULES: ReadonlySet<string> = new Set(["screw.no-room", "screw.crowded"]);
+
+/** The best tool on a screw, how far it turns and what stops it. */
+function toolPicture(frame: Frame, { at }: Finding): Markup | undefined {
+  const room = factOf(toolRoom, frame).find(({ screw }) => screw.ref.id === at.id);
+  const svg = room && sweepPicture(room, frame.units);
+  return svg === undefined
+    ? undefined
+    : html`<figure class="check tool">${drawn(svg)}<figcaption>Room for the tool at ${at.id} when it is tightened.</figcaption></figure>
+`;
+}
+
+/** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, the tool on its screw, or the joint with what its screws bear. */
 export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => Markup | undefined {
   const shown = new Set<string>();
   return (finding) => {
     const view = viewOf(frame, finding);
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
+    const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
+    if (tool) return tool;
+    if (finding.rule === "end.bare") return openEndPicture(frame, scene, finding);
     const joint = jointOf(scene, finding);
     if (joint === undefined) return undefined;
     // One picture of a joint is enough.

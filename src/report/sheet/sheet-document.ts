@@ -1,10 +1,10 @@
-import { type Scene, sceneOf } from "../../drawing/scene.ts";
+import { type Scene, sceneOf, wholeScene } from "../../drawing/scene.ts";
 import type { Frame } from "../../model/frame.ts";
 import { safeJson } from "../json/safe-json.ts";
-import { policyHash } from "./hashes.ts";
 import { html, type Markup } from "./html.ts";
 import { type PartOfSheet, partsOf } from "./parts.ts";
 import { picturesFor } from "./pictures.ts";
+import { policyOf } from "./policy.ts";
 import { barsOf } from "./sections/bars.ts";
 import { boardOf } from "./sections/board.ts";
 import { checksOf, openOf } from "./sections/checks.ts";
@@ -17,26 +17,22 @@ import { sheetModel } from "./sheet-model.ts";
 import { STYLE } from "./style.ts";
 import viewer from "./viewer.generated.json" with { type: "json" };
 
-/** Nothing is fetched, nothing is sent, no base or form can lead elsewhere; only the style and the script written here count. */
-function policyOf(style: string, script: string | undefined): string {
-  return [
-    "default-src 'none'",
-    `style-src ${policyHash(style)}`,
-    ...(script === undefined ? [] : [`script-src ${policyHash(script)}`]),
-    "base-uri 'none'",
-    "form-action 'none'",
-  ].join("; ");
-}
-
 interface Drawable {
   readonly frame: Frame;
   readonly scene: Scene;
+  /** The same as it is drawn as a whole. */
+  readonly whole: Scene;
+}
+
+function drawableOf(frame: Frame): Drawable {
+  const scene = sceneOf(frame);
+  return { frame, scene, whole: wholeScene(scene) };
 }
 
 function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readonly PartOfSheet[]): Markup {
   const { report, frame, cards } = input;
   const main = drawable
-    ? html`<div class="desk">${boardOf(drawable.frame, drawable.scene, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene))}</div>`
+    ? html`<div class="desk">${boardOf(drawable.frame, drawable.whole, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene))}</div>`
     : "";
   const rest = frame ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}` : "";
   return html`${titleOf(report)}<main>${openOf(report)}${main}${rest}${recordOf(input)}</main>`;
@@ -46,7 +42,7 @@ function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readon
 export function* sheetDocument(input: SheetInput): Generator<string> {
   const { report, frame, cards } = input;
   const parts = partsOf(report);
-  const drawable = frame && { frame, scene: sceneOf(frame) };
+  const drawable = frame && drawableOf(frame);
   const script = drawable ? viewer.script : undefined;
   const name = report.title === "" ? report.file : report.title;
   yield "<!doctype html>\n";
@@ -61,7 +57,7 @@ export function* sheetDocument(input: SheetInput): Generator<string> {
   yield `<style>${STYLE}</style>\n</head>\n<body>\n`;
   yield bodyOf(input, drawable, parts).markup;
   if (drawable && script !== undefined) {
-    const model = sheetModel(drawable.frame, drawable.scene, report, parts, cards);
+    const model = sheetModel(drawable.frame, drawable.whole, report, parts, cards);
     // A "<" in a text may not end the element.
     yield `<script type="application/json" id="model">${safeJson(model).replaceAll("<", "\\u003c")}</script>\n`;
     yield `<script>${script}</script>\n`;

@@ -53,6 +53,7 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .check svg{display:block;max-width:100%;height:auto}
 .check svg.picture{width:30rem}
 .check svg:not(.picture){width:17rem;border:1px solid var(--rule)}
+.check.tool svg{width:100%;max-width:34rem;border:0}
 .check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
 .finding{display:flow-root}
 .check figcaption{padding-left:0}

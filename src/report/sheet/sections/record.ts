@@ -12,7 +12,7 @@ const TAKEN: readonly string[] = [
   "Seats press and do not pull; feet stand on a level floor unless the file says otherwise.",
 ];
 
-const CAUTIONS: readonly string[] = [
+export const CAUTIONS: readonly string[] = [
   CAUTION,
   "Impact, fatigue, fire, earthquakes and lifting of the whole frame are not looked at.",
   "Before people work under, on or beside it: machine guards, working platforms and anything that lifts fall under rules of their own.",

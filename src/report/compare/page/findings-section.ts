@@ -1,0 +1,100 @@
+import { lineDrawing } from "../../../drawing/line-drawing.ts";
+import type { Mark } from "../../../drawing/marks.ts";
+import { pointsOf } from "../../../drawing/point-of.ts";
+import type { Scene } from "../../../drawing/scene.ts";
+import { useBar } from "../../../drawing/use-bar.ts";
+import { views } from "../../../drawing/view.ts";
+import type { FindingChanges, FindingPair } from "../../../inspection/compare.ts";
+import type { Finding, Measure } from "../../../inspection/report.ts";
+import type { Frame } from "../../../model/frame.ts";
+import { percent } from "../../count.ts";
+import { sentence } from "../../sentence.ts";
+import { drawn, html, type Markup } from "../../sheet/html.ts";
+
+const levelOf = ({ conceded, level }: Finding): string => (conceded ? "conceded" : level);
+
+function amount(measure: Measure | undefined): Markup {
+  if (!measure) return html`–`;
+  const { shown, sense, utilisation } = measure;
+  return html`${shown.measured}; ${shown.limit} ${sense === "at most" ? "allowed" : "needed"}${utilisation === undefined ? "" : html`<br>${percent(utilisation)} ${drawn(useBar(utilisation))}`}`;
+}
+
+const trace = ({ rule, at, place }: Finding): Markup =>
+  html`<p class="trace"><code>${rule}</code>; worked out in docs/rules/${rule}.md. At ${at.id}, ${place.file} line ${place.line}.</p>`;
+
+function single(finding: Finding, number: string | undefined): Markup {
+  const level = levelOf(finding);
+  return html`<article class="finding l-${level}"><h4>${number === undefined ? "" : html`<span class="balloon w-${level}">${number}</span> `}<span class="level">${level.toUpperCase()}</span> ${finding.where}: ${sentence(finding)}</h4>
+${finding.measure ? html`<p>${amount(finding.measure)}</p>` : ""}
+${finding.advice === undefined ? "" : html`<p class="mend">To mend it: ${finding.advice}.</p>`}
+${trace(finding)}
+</article>
+`;
+}
+
+function pair({ before, after }: FindingPair, number: string | undefined): Markup {
+  const [was, is] = [levelOf(before), levelOf(after)];
+  return html`<article class="finding l-${is}"><h4>${number === undefined ? "" : html`<span class="balloon w-${is}">${number}</span> `}<span class="level">${was === is ? is.toUpperCase() : `${was.toUpperCase()} → ${is.toUpperCase()}`}</span> ${after.where}: ${sentence(after)}</h4>
+<table class="pair"><thead><tr><th scope="col">Was</th><th scope="col">Is</th></tr></thead><tbody><tr><td>${amount(before.measure)}</td><td>${amount(after.measure)}</td></tr></tbody></table>
+${trace(after)}
+</article>
+`;
+}
+
+/** The new frame with balloons at what is new and what got worse. */
+function picture(title: string, scene: Scene, marks: readonly Mark[]): Markup {
+  const svg = lineDrawing(scene, {
+    view: views.isometric,
+    size: [640, 480],
+    title: `${title}, findings that are new or worse`,
+    marks,
+  });
+  return html`<figure class="view risen">${drawn(svg)}<figcaption>The new revision; numbers are those of new and worse findings</figcaption></figure>
+`;
+}
+
+/** Findings from bad news to good: new, worse, better, gone; those as before are counted. */
+export function findingsSection(
+  title: string,
+  { fresh, worse, better, gone, alike }: FindingChanges,
+  { frame, scene }: { readonly frame: Frame; readonly scene: Scene },
+): Markup {
+  const risen = [...fresh, ...worse.map(({ after }) => after)];
+  const numbers = new Map(risen.map((finding, i) => [finding, String(i + 1)]));
+  const pointOf = pointsOf(frame, scene);
+  const marks = risen.flatMap((finding): Mark[] => {
+    const at = pointOf(finding.at);
+    const weight =
+      finding.conceded || finding.level === "note" ? "light" : finding.level === "hold" ? "plain" : "strong";
+    return at ? [{ at, word: numbers.get(finding) ?? "", weight }] : [];
+  });
+  const list = (id: string, name: string, items: readonly Markup[]): Markup =>
+    items.length === 0
+      ? html``
+      : html`<section id="${id}"><h3>${name}: ${items.length}</h3>
+${items}</section>
+`;
+  const lists = html`<div>${list(
+    "new",
+    "New",
+    fresh.map((finding) => single(finding, numbers.get(finding))),
+  )}${list(
+    "worse",
+    "Worse",
+    worse.map((one) => pair(one, numbers.get(one.after))),
+  )}${list(
+    "better",
+    "Better",
+    better.map((one) => pair(one, undefined)),
+  )}${list(
+    "gone",
+    "Gone",
+    gone.map((finding) => single(finding, undefined)),
+  )}</div>`;
+  return html`<section class="findings" id="findings">
+<h2>Findings</h2>
+<p>${fresh.length} new, ${worse.length} worse, ${better.length} better, ${gone.length} gone, ${alike.length} as before.</p>
+${marks.length > 0 ? html`<div class="desk">${picture(title, scene, marks)}${lists}</div>` : lists}
+</section>
+`;
+}
