@@ -13,6 +13,7 @@ export { combinations } from "./combinations.ts";
 export { connections } from "./connections.ts";
 export { contacts } from "./contacts.ts";
 export { cutList } from "./cut-list.ts";
+export { doorSwings } from "./door-swings.ts";
 export { endCuts } from "./end-cuts.ts";
 export { ends } from "./ends.ts";
 export { footPushes } from "./foot-pushes.ts";

@@ -12,6 +12,7 @@ import { rule as buildAtHeight } from "./build.at-height.ts";
 import { rule as buildDeadlock } from "./build.deadlock.ts";
 import { rule as buildTooHeavy } from "./build.too-heavy.ts";
 import { rule as casterUnbraked } from "./caster.unbraked.ts";
+import { rule as doorCollides } from "./door.collides.ts";
 import { rule as endBare } from "./end.bare.ts";
 import { rule as endRaw } from "./end.raw.ts";
 import { rule as footOutOfRange } from "./foot.out-of-range.ts";
@@ -86,6 +87,7 @@ export const builtInRules: readonly AnyRule[] = [
   screwCrowded,
   screwNoRoom,
   stockMixed,
+  doorCollides,
   endBare,
   endRaw,
   guardWithinReach,
