@@ -43,6 +43,7 @@ export { panelFits } from "./panel-fits.ts";
 export { panelNotches } from "./panel-notches.ts";
 export { panelObstacles } from "./panel-obstacles.ts";
 export { panelShares } from "./panel-shares.ts";
+export { panelSupports } from "./panel-support.ts";
 export { partCounts } from "./part-counts.ts";
 export { placements } from "./placements.ts";
 export { plateEdges } from "./plate-edges.ts";

@@ -39,6 +39,7 @@ import { rule as panelFlexes } from "./panel.flexes.ts";
 import { rule as panelMisfit } from "./panel.misfit.ts";
 import { rule as panelRattles } from "./panel.rattles.ts";
 import { rule as panelUncut } from "./panel.uncut.ts";
+import { rule as panelUnsupported } from "./panel.unsupported.ts";
 import { rule as screwBuried } from "./screw.buried.ts";
 import { rule as screwCrowded } from "./screw.crowded.ts";
 import { rule as screwMisfit } from "./screw.misfit.ts";
@@ -95,6 +96,7 @@ export const builtInRules: readonly AnyRule[] = [
   panelMisfit,
   panelRattles,
   panelUncut,
+  panelUnsupported,
   barAdrift,
   barClash,
   barSkewed,
