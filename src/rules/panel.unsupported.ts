@@ -12,7 +12,7 @@ export const rule = defineRule({
   criteria: {},
   messages: {
     slides: {
-      text: "{held:count} of its edges lie in slots, and none of them across from another: it slides out",
+      text: "of its edges in slots ({held:count}) no two lie across from each other: it slides out",
       advice: "hold it in slots on two opposite sides at least, or screw it to a face",
     },
     falls: {
