@@ -10,7 +10,6 @@ const FIRST_CROSS = INSET + 2.5;
 const FIRST_TOP_CROSS = 2.5;
 const CROSS_SPACING = 15;
 const HANDLE = 6;
-const CASTER = "caster-75-plate";
 
 /** Height of the handle over the floor. */
 function gripHeight({ pitch, boardThickness }: Series, height: number): number {
@@ -25,19 +24,14 @@ function leastLength(series: Series, height: number): number {
   return 2 * INSET * series.pitch + 2 * FLOOR_FRICTION * gripHeight(series, height);
 }
 
-/** Height of the caster, from the floor to the end of its post. */
-function casterHeight({ units }: Series): number {
-  return units === "mm-N-kg" ? 100 : 100 / 25.4;
-}
-
 /** A cart: two decks on four posts, braked casters under the handle's end. The height counts to the top of the upper deck's board; the handle stands above it. */
 export const cart: Kind = {
   article: "a cart",
   ranges: (series, height) => {
-    const p = series.pitch;
-    const least = casterHeight(series) + 11 * p;
+    const { pitch: p, caster } = series;
     // Nothing but the brackets at the tops of its posts keeps a cart from swaying: the smallest profiles are too light for one.
-    if (series.firm < 1) return undefined;
+    if (caster === undefined) return undefined;
+    const least = caster.height + 11 * p;
     return {
       length: [Math.max(18 * p, 2 * INSET * p + STEADY * height, leastLength(series, height)), 22 * p],
       depth: [Math.max(9 * p, p + STEADY * height), 13 * p],
@@ -46,7 +40,7 @@ export const cart: Kind = {
   },
   draw({ series, profile, length, depth, height }) {
     const p = series.pitch;
-    const foot = casterHeight(series);
+    const { part: caster = "", height: foot = 0 } = series.caster ?? {};
     const [left, right, front, back] = [INSET * p, length - INSET * p, p / 2, depth - p / 2];
     const top = height - series.boardThickness - p / 2;
     const low = foot + BASE * p;
@@ -102,8 +96,8 @@ export const cart: Kind = {
         { id: "tray", sheet: series.board, held: "laid", bars: ids(topCrosses) },
       ],
       stands: [
-        { part: `${CASTER}-braked`, bars: ["post-1", "post-4"], brake: true },
-        { part: CASTER, bars: ["post-2", "post-3"] },
+        { part: `${caster}-braked`, bars: ["post-1", "post-4"], brake: true },
+        { part: caster, bars: ["post-2", "post-3"] },
       ],
       loads: [
         { case: "goods", on: "deck", pressure: usualLoad(series, "goods") },

@@ -11,6 +11,8 @@ export interface Series {
   readonly size: string;
   readonly endFastener: string;
   readonly foot: string;
+  /** With a stem for the tapped core, braked with "-braked" behind it; and its height from the floor to the bar. None where a cart is too heavy for it. */
+  readonly caster?: { readonly part: string; readonly height: number };
   /** Height the feet are set to. */
   readonly raise: number;
   /** Share of the usual greatest height and depth up to which its brackets keep a free-standing frame from swaying. */
@@ -37,6 +39,7 @@ export const SERIES: readonly Series[] = [
     size: "40",
     endFastener: "end-fastener-8",
     foot: "foot-40-M8",
+    caster: { part: "caster-75-M8", height: 100 },
     raise: 40,
     firm: 1,
     hingeGap: 4,
@@ -50,6 +53,7 @@ export const SERIES: readonly Series[] = [
     size: "30",
     endFastener: "end-fastener-6",
     foot: "foot-30-M6",
+    caster: { part: "caster-75-M6", height: 100 },
     raise: 30,
     firm: 1,
     hingeGap: 3,
@@ -63,6 +67,7 @@ export const SERIES: readonly Series[] = [
     size: "45",
     endFastener: "end-fastener-10",
     foot: "foot-45-M10",
+    caster: { part: "caster-75-M10", height: 100 },
     raise: 45,
     firm: 1,
     hingeGap: 4.5,
@@ -76,6 +81,7 @@ export const SERIES: readonly Series[] = [
     size: "1.5",
     endFastener: "end-fastener-5/16",
     foot: "foot-1.5-5/16-18",
+    caster: { part: "caster-3-5/16-18", height: 4 },
     raise: 1.5,
     firm: 1,
     hingeGap: 0.15,
