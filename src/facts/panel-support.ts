@@ -27,8 +27,8 @@ export interface PanelSupports {
   readonly slots: readonly SlotSupport[];
 }
 
-/** Bars this much below the sheet carry it no more, m. */
-const UNDER = 0.001;
+/** Bars up to so much lower than the highest still catch a sheet that tilts on it, m (common practice). */
+const UNDER = 0.01;
 /** A sheet that leans more than this (cosine) is held by more than its weight. */
 const LEVEL = 0.9;
 
