@@ -54,7 +54,7 @@ export const footPushes = defineFact<
       ),
     );
     const { states } = solveFrame(
-      prepareFrame(solverModel(known, all, feet, frame.stock, "stiff", "free")),
+      prepareFrame(solverModel(known, all, feet, frame.stock, "stiff", "free", found.braces("stiff"))),
       combined.cases,
       floors.map(({ combination }) => combination.factors),
       floors.map(({ gaps }) => gaps),

@@ -72,7 +72,7 @@ export const frequencies = defineFact<
       return shaking.map((mass) => ({ mass, carried: false, next: new Map() }));
     let like: Prepared | undefined;
     const models = bounds.map((bound) => {
-      const bare = solverModel(known, all, feet, frame.stock, bound, "held");
+      const bare = solverModel(known, all, feet, frame.stock, bound, "held", found.braces(bound));
       const { model, carrying } = massedModel(frame, known, all, shares, bare);
       like = prepareFrame(model, like);
       return { bound, carrying, prepared: like };

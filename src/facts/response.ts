@@ -7,10 +7,12 @@ import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
 import { type Combined, combinations, resultantOf } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
+import { fastenedSheets } from "./fastened-sheets.ts";
 import { type Foothold, footing } from "./footing.ts";
 import { reactionAt, type Wrench } from "./free-body.ts";
 import { type Bound, bounds } from "./joint-stiffness.ts";
 import { type LooseMotion, namedMotions } from "./loose-motion.ts";
+import { type SheetBrace, sheetBraces } from "./sheet-braces.ts";
 import { type Feet, solverModel } from "./solver-model.ts";
 import { structure } from "./structure.ts";
 
@@ -48,6 +50,8 @@ export type Response =
   | {
       readonly kind: "solved";
       readonly views: readonly View[];
+      /** The screwed sheets that brace it with such joints: those whose screws do not give under any combination. */
+      braces(bound: Bound): readonly SheetBrace[];
       /** Declared loads, in words, under which the frame lifts off its feet before it slides. */
       readonly lifted: readonly string[];
     }
@@ -141,26 +145,56 @@ function viewOf(
   };
 }
 
-/** Statics of the whole frame for soft, typical and stiff joints, every combination, checked by the solver itself. */
+/** The frame with one stiffness of joints, under every combination. */
+type Solved = Extract<Response, { kind: "loose" | "lacking" }> | BoundViews;
+interface BoundViews {
+  readonly kind: "views";
+  readonly views: readonly View[];
+  readonly lifted: readonly string[];
+  /** Sheets that bore more than they can under some combination. */
+  readonly given: ReadonlySet<SheetBrace>;
+}
+
+/** Sheets pressed beyond what they bear, for the forces of all couplings in the order of the sheets. */
+function* overpressed(braces: readonly SheetBrace[], forces: Float64Array): Iterable<SheetBrace> {
+  let at = 0;
+  for (const brace of braces) {
+    const own = [...forces.subarray(at, at + brace.couplings.length)];
+    at += own.length;
+    if (brace.use(own) > 1) yield brace;
+  }
+}
+
+/**
+ * Statics of the whole frame for soft, typical and stiff joints, every combination, checked by the solver itself. A sheet
+ * whose screws would give braces nothing: the frame is solved again without it.
+ */
 export const response = defineFact<
   Response,
-  { structure: typeof structure; bodies: typeof bodies; combinations: typeof combinations; footing: typeof footing }
+  {
+    structure: typeof structure;
+    bodies: typeof bodies;
+    combinations: typeof combinations;
+    footing: typeof footing;
+    fastened: typeof fastenedSheets;
+  }
 >({
   id: "response",
-  needs: { structure, bodies, combinations, footing },
-  compute({ structure: known, bodies: all, combinations: combined, footing: feet }, frame) {
+  needs: { structure, bodies, combinations, footing, fastened: fastenedSheets },
+  compute({ structure: known, bodies: all, combinations: combined, footing: feet, fastened }, frame) {
     if (feet.length === 0)
       return { kind: "lacking", why: "what the frame stands on: give it feet, casters, or bars down to the floor" };
-    const views: View[] = [];
-    const lifted = new Set<string>();
     let contact = 0;
     const contactOf = feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
     let like: Prepared | undefined;
-    for (const bound of bounds) {
+    const solved = (bound: Bound, braces: readonly SheetBrace[]): Solved => {
+      const views: View[] = [];
+      const lifted: string[] = [];
+      const given = new Set<SheetBrace>();
       for (const way of ["free", "held"] as const satisfies readonly Feet[]) {
         const wanted = combined.all.filter((c) => c.sideways === (way === "held"));
         if (wanted.length === 0) continue;
-        const prepared: Prepared = prepareFrame(solverModel(known, all, feet, frame.stock, bound, way), like);
+        const prepared: Prepared = prepareFrame(solverModel(known, all, feet, frame.stock, bound, way, braces), like);
         like = prepared;
         if (prepared.mechanisms.length > 0) return { kind: "loose", motions: namedMotions(prepared.mechanisms, known) };
         const solution = solveFrame(
@@ -171,19 +205,41 @@ export const response = defineFact<
         const whole = bucklingOf(solution);
         for (const [i, combination] of wanted.entries()) {
           const state = solution.states[i];
-          if (state?.kind === "solved")
+          if (state?.kind === "solved") {
             views.push(viewOf(solution, whole, i, combination, bound, known.piecesOf, feet, contactOf));
+            for (const brace of overpressed(braces, state.couplings)) given.add(brace);
+          }
           // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
           else if (!combination.sideways || state?.kind === "unsettled") {
             const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";
             return { kind: "lacking", why: `how it stands: under ${combination.name} ${what}` };
           } else if (combination.kind === "service") {
             const [x, y, z] = resultantOf(combined.cases, combination.factors);
-            if (Math.hypot(x, y) <= frame.floor.friction * Math.abs(z)) lifted.add(combination.name);
+            if (Math.hypot(x, y) <= frame.floor.friction * Math.abs(z)) lifted.push(combination.name);
           }
         }
       }
+      return { kind: "views", views, lifted, given };
+    };
+    const views: View[] = [];
+    const lifted = new Set<string>();
+    const inForce = new Map<Bound, readonly SheetBrace[]>();
+    for (const bound of bounds) {
+      let braces: readonly SheetBrace[] = sheetBraces(fastened, known, bound);
+      for (;;) {
+        const found = solved(bound, braces);
+        if (found.kind !== "views") return found;
+        const { given } = found;
+        if (given.size > 0) {
+          braces = braces.filter((brace) => !given.has(brace));
+          continue;
+        }
+        views.push(...found.views);
+        for (const name of found.lifted) lifted.add(name);
+        break;
+      }
+      inForce.set(bound, braces);
     }
-    return { kind: "solved", views, lifted: [...lifted].sort() };
+    return { kind: "solved", views, braces: (bound) => inForce.get(bound) ?? [], lifted: [...lifted].sort() };
   },
 });

@@ -2,6 +2,7 @@ import { dot } from "../geometry/vector.ts";
 import { up } from "./axes.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
+import { fastenedSheets } from "./fastened-sheets.ts";
 import { structure } from "./structure.ts";
 
 /** What resists sway along one axis of the plan beside plain brackets. */
@@ -11,8 +12,6 @@ export type SideBrace = "panel" | "brace" | "stiff joint";
 const SLANT = Math.PI / 12;
 /** Sine within which a bar or panel follows an axis of the plan: 30°. */
 const FOLLOWS = 0.5;
-/** A panel braces when its screws stand no farther apart than this, m (common practice). */
-const PITCH = 0.3;
 
 /**
  * What braces the frame along x and along y: a panel screwed to upright faces at a close pitch, a slanting bar, or a joint of
@@ -20,11 +19,11 @@ const PITCH = 0.3;
  */
 export const sideBracing = defineFact<
   readonly [ReadonlySet<SideBrace>, ReadonlySet<SideBrace>],
-  { bodies: typeof bodies; structure: typeof structure }
+  { bodies: typeof bodies; structure: typeof structure; fastened: typeof fastenedSheets }
 >({
   id: "side-bracing",
-  needs: { bodies, structure },
-  compute({ bodies: all, structure: known }, frame) {
+  needs: { bodies, structure, fastened: fastenedSheets },
+  compute({ bodies: all, structure: known, fastened }) {
     const found = [new Set<SideBrace>(), new Set<SideBrace>()] as const;
     for (const axis of [0, 1] as const) {
       const across = axis === 0 ? 1 : 0;
@@ -34,11 +33,8 @@ export const sideBracing = defineFact<
         const slants = rise > SLANT && rise < Math.PI / 2 - SLANT;
         if (slants && Math.abs(axes.x[across]) < FOLLOWS * level) found[axis].add("brace");
       }
-      for (const { held } of frame.panels) {
-        const pitch = held.kind === "on-face" ? held.pitch : undefined;
-        if (held.kind !== "on-face" || pitch === undefined || pitch > PITCH) continue;
-        if (Math.abs(held.on[2]) < FOLLOWS && Math.abs(held.on[axis]) < FOLLOWS) found[axis].add("panel");
-      }
+      for (const { normal } of fastened)
+        if (Math.abs(normal[2]) < FOLLOWS && Math.abs(normal[axis]) < FOLLOWS) found[axis].add("panel");
       for (const { bar, onto, connectors } of known.links) {
         const [a, b] = [all.get(bar)?.axes.x, all.get(onto)?.axes.x];
         if (!a || !b) continue;

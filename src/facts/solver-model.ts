@@ -5,6 +5,7 @@ import type { Body } from "./bodies.ts";
 import type { Foothold } from "./footing.ts";
 import { type Bound, basePlateStiffness, connectorStiffness, tieStiffness } from "./joint-stiffness.ts";
 import { sectionOf } from "./sections.ts";
+import type { SheetBrace } from "./sheet-braces.ts";
 import type { Link, Structure } from "./structure.ts";
 
 /** free: one foot held, the rest sliding, so that feet lend no thrust. held: friction holds every foot. */
@@ -104,7 +105,7 @@ function anchors(
   return { first: 0, second, across: size < 1e-9 ? [0, 1, 0] : [-line[1] / size, line[0] / size, 0] };
 }
 
-/** The frame as the solver takes it, for one joint stiffness and one way the feet hold. */
+/** The frame as the solver takes it, for one joint stiffness, one way the feet hold and the sheets that brace it. */
 export function solverModel(
   structure: Structure,
   bodies: ReadonlyMap<string, Body>,
@@ -112,6 +113,7 @@ export function solverModel(
   stock: Stock,
   bound: Bound,
   way: Feet,
+  braces: readonly SheetBrace[],
 ): FrameModel {
   const springs: Spring[] = [];
   for (const link of structure.links) {
@@ -141,5 +143,5 @@ export function solverModel(
     bars = { nodes: structure.nodes.map((node) => node.at), members: membersOf(structure, bodies, stock) };
     barsOf.set(structure, bars);
   }
-  return { ...bars, springs, contacts };
+  return { ...bars, springs, couplings: braces.flatMap(({ couplings }) => couplings), contacts };
 }

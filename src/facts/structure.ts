@@ -2,6 +2,7 @@ import { along, dot, length, normalise, subtract, type Vec3 } from "../geometry/
 import type { Ref } from "../model/ref.ts";
 import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
+import { fastenedSheets } from "./fastened-sheets.ts";
 import { islands } from "./islands.ts";
 import type { PlacedConnector } from "./placed.ts";
 import { placements } from "./placements.ts";
@@ -62,11 +63,17 @@ function project(body: Body, point: Vec3): number {
 /** Bars as lines, cut where something attaches, and what joins them. */
 export const structure = defineFact<
   Structure,
-  { bodies: typeof bodies; placements: typeof placements; standings: typeof standings; islands: typeof islands }
+  {
+    bodies: typeof bodies;
+    placements: typeof placements;
+    standings: typeof standings;
+    islands: typeof islands;
+    fastened: typeof fastenedSheets;
+  }
 >({
   id: "structure",
-  needs: { bodies, placements, standings, islands },
-  compute({ bodies: all, placements: placed, standings: standing, islands: sets }, frame) {
+  needs: { bodies, placements, standings, islands, fastened: fastenedSheets },
+  compute({ bodies: all, placements: placed, standings: standing, islands: sets, fastened }, frame) {
     const links: Link[] = [];
     const byJoint = new Map<string, PlacedConnector[]>();
     for (const connector of placed.connectors) {
@@ -148,6 +155,7 @@ export const structure = defineFact<
       wanted.get(bar)?.push(stations[0]);
       wanted.get(onto)?.push(stations[1]);
     }
+    for (const { rows } of fastened) for (const { bar, stations } of rows) wanted.get(bar)?.push(...stations);
     const nodes: Node[] = [];
     const pieces: Piece[] = [];
     const own = new Map<string, { stations: number[]; nodes: number[]; pieces: number[] }>();

@@ -14,6 +14,7 @@ import { inReadingOrder } from "./order.ts";
 import { placing } from "./placing.ts";
 import type { Failure, Finding, Margin, Report, Tally, Undecided, Verdict } from "./report.ts";
 import { runRule } from "./run-rule.ts";
+import { sheetRoles } from "./sheet-roles.ts";
 import { type StockBytes, stockInForce } from "./stock-in-force.ts";
 import { unansweredQuestions } from "./unanswered.ts";
 import { whereabouts } from "./whereabouts.ts";
@@ -181,7 +182,7 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     tallies: ran.tallies,
     ...(margins ? { margins } : {}),
     failures: ran.failures,
-    assumed: frame.assumed,
+    assumed: [...frame.assumed, ...(ran.failures.length === 0 ? sheetRoles(frame) : [])],
     changed: changedSettings(frame, house),
     concessionRemarks: conceded.remarks,
     cureTrials: { tried: 0, untried: 0 },

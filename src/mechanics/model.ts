@@ -57,6 +57,16 @@ export interface Spring {
   readonly at?: Vec3;
 }
 
+/**
+ * One spring on a motion that several points share: Σ (motion of the point) · direction, weights in the directions. It must
+ * vanish when all points move as one piece, so that its forces balance.
+ */
+export interface Coupling {
+  readonly points: readonly { readonly node: number; readonly at: Vec3; readonly direction: Vec3 }[];
+  /** N/m for directions without units. */
+  readonly stiffness: number;
+}
+
 /** How one component of a node is held: free, fixed, or by a spring of this stiffness (N/m, N·m/rad) to ground. */
 export type Hold = "free" | "fixed" | number;
 
@@ -97,6 +107,7 @@ export interface FrameModel {
   readonly nodes: readonly Vec3[];
   readonly members: readonly Member[];
   readonly springs?: readonly Spring[];
+  readonly couplings?: readonly Coupling[];
   readonly supports?: readonly Support[];
   readonly contacts?: readonly Contact[];
   readonly masses?: readonly NodeMass[];

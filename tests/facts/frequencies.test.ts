@@ -27,7 +27,7 @@ function withMidMass(EI: number, L: number, M: number, mu: number): number {
 
 function massed(frame: Frame) {
   const [known, all, shares] = [factOf(structure, frame), factOf(bodies, frame), factOf(panelShares, frame)];
-  const bare = solverModel(known, all, factOf(footing, frame), frame.stock, "typical", "held");
+  const bare = solverModel(known, all, factOf(footing, frame), frame.stock, "typical", "held", []);
   return massedModel(frame, known, all, shares, bare);
 }
 

@@ -8,7 +8,7 @@ import { isTriad } from "../triad.ts";
 import type { Block } from "./blocks.ts";
 import { addLink, diagonalOf, linkBlock, stiffnessBlocks } from "./blocks.ts";
 import type { Link } from "./link.ts";
-import { slideLink, turnLink } from "./link.ts";
+import { couplingLink, slideLink, turnLink } from "./link.ts";
 import { supports } from "./numbering.ts";
 
 /** One of the six springs of a spring element. */
@@ -25,6 +25,8 @@ export interface FrameParts {
   readonly model: FrameModel;
   readonly table: MemberTable;
   readonly springs: readonly SpringLink[];
+  /** One for each coupling of the model. */
+  readonly couplings: readonly { readonly link: Link; readonly stiffness: number }[];
   readonly fixed: Uint8Array;
   /** Stiffness to ground by freedom. */
   readonly elastic: ReadonlyMap<number, number>;
@@ -58,6 +60,9 @@ function springLinks(model: FrameModel, spring: Spring, index: number): SpringLi
   return links;
 }
 
+const sameFreedoms = (block: Block, { freedoms }: Link): boolean =>
+  block.freedoms.length === freedoms.length && block.freedoms.every((freedom, i) => freedom === freedoms[i]);
+
 function membersOf(model: FrameModel): Pick<FrameParts, "table" | "memberBlocks" | "applied"> {
   for (const node of model.nodes) {
     if (!node.every(Number.isFinite)) throw new MechanicsInputError("a node position is not a finite number");
@@ -74,6 +79,11 @@ export function frameParts(model: FrameModel, like?: FrameParts): FrameParts {
   const same = like?.model.nodes === model.nodes && like.model.members === model.members;
   const { table, memberBlocks, applied } = same ? like : membersOf(model);
   const springs = (model.springs ?? []).flatMap((spring, index) => springLinks(model, spring, index));
+  const couplings = (model.couplings ?? []).map((coupling, index) => {
+    if (!(coupling.stiffness > 0 && Number.isFinite(coupling.stiffness)))
+      throw new MechanicsInputError(`coupling ${index} has a stiffness that is not positive and finite`);
+    return { link: couplingLink(model, coupling), stiffness: coupling.stiffness };
+  });
   const { fixed, elastic } = supports(model);
   const blocks = [...memberBlocks];
   let last = -1;
@@ -84,9 +94,17 @@ export function frameParts(model: FrameModel, like?: FrameParts): FrameParts {
     else blocks.push(linkBlock(link, stiffness));
     last = spring;
   }
+  let shared: Block | undefined;
+  for (const { link, stiffness } of couplings) {
+    if (shared && sameFreedoms(shared, link)) addLink(link, stiffness, shared.values);
+    else {
+      shared = linkBlock(link, stiffness);
+      blocks.push(shared);
+    }
+  }
   for (const [freedom, stiffness] of elastic) {
     blocks.push({ freedoms: Int32Array.of(freedom), values: Float64Array.of(stiffness) });
   }
   const diagonal = diagonalOf(blocks, fixed.length);
-  return { model, table, springs, fixed, elastic, memberBlocks, blocks, diagonal, applied };
+  return { model, table, springs, couplings, fixed, elastic, memberBlocks, blocks, diagonal, applied };
 }

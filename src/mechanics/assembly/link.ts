@@ -1,7 +1,7 @@
 import type { Vec3 } from "../../geometry/vector.ts";
 import { cross, subtract } from "../../geometry/vector.ts";
 import { MechanicsInputError } from "../errors.ts";
-import type { Anchor, FrameModel } from "../model.ts";
+import type { Anchor, Coupling, FrameModel } from "../model.ts";
 import { GROUND } from "../model.ts";
 
 /** One scalar relative motion as a linear form of node freedoms (6 · node + component): value = Σ weight · u[freedom]. */
@@ -28,6 +28,20 @@ export function slideLink(model: FrameModel, from: number, to: Anchor, at: Vec3 
 export function turnLink(from: number, to: Anchor, d: Vec3): Link {
   const own = [0, 0, 0, ...d];
   return to === GROUND ? pair(from, own) : pair(from, own, to, own);
+}
+
+/** The motion of a coupling. */
+export function couplingLink(model: FrameModel, { points }: Coupling): Link {
+  const weights = new Map<number, number>();
+  for (const { node, at, direction } of points) {
+    const own = [...direction, ...cross(subtract(at, position(model, node)), direction)];
+    for (const [i, weight] of own.entries()) weights.set(6 * node + i, (weights.get(6 * node + i) ?? 0) + weight);
+  }
+  const freedoms = [...weights.keys()].sort((a, b) => a - b);
+  return {
+    freedoms: Int32Array.from(freedoms),
+    weights: Float64Array.from(freedoms, (freedom) => weights.get(freedom) ?? 0),
+  };
 }
 
 function pair(from: number, own: readonly number[], to?: number, other: readonly number[] = []): Link {

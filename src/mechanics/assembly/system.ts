@@ -52,7 +52,7 @@ export function buildSystem(parts: FrameParts, links: readonly StiffLink[], like
   const blocks = [...parts.blocks, ...links.map(({ link, stiffness }) => linkBlock(link, stiffness))];
   checkSymmetry(blocks);
   const diagonal = diagonalOf(blocks, parts.fixed.length);
-  const springs = [...parts.springs, ...links].map(({ link }) => link);
+  const springs = [...parts.springs, ...parts.couplings, ...links].map(({ link }) => link);
   const touched = fastened(parts.table, springs, parts.fixed.length);
   for (const freedom of parts.elastic.keys()) touched[freedom] = 1;
   const numbering = number(parts.fixed, touched);

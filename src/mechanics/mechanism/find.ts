@@ -30,6 +30,7 @@ export function twiceEnergy(
   let sum = 0;
   for (let m = 0; m < table.count; m++) sum += twiceStrainEnergy(table, m, ends, 12 * m);
   for (const { link, stiffness } of parts.springs) sum += stiffness * motion(link, u) ** 2;
+  for (const { link, stiffness } of parts.couplings) sum += stiffness * motion(link, u) ** 2;
   for (const { link, stiffness } of extra) sum += stiffness * motion(link, u) ** 2;
   for (const [freedom, stiffness] of parts.elastic) sum += stiffness * (u[freedom] as number) ** 2;
   return sum;

@@ -59,6 +59,11 @@ export function recover(
     addAlong(link, -force, balance);
     if (frame.model.springs?.[spring]?.to === GROUND) addAlong(link, force, ground);
   }
+  const couplings = new Float64Array(parts.couplings.length);
+  for (const [i, { link, stiffness }] of parts.couplings.entries()) {
+    couplings[i] = stiffness * motion(link, u);
+    addAlong(link, couplings[i] as number, balance);
+  }
   frame.contacts.links.forEach(({ contact, link }, i) => {
     const force = acting.contactForce[i] as number;
     addAlong(link, -force, balance);
@@ -105,5 +110,5 @@ export function recover(
     equilibrium: demand("equilibrium", equilibrium, blur),
     energy: demand("energy", share(Math.abs(energy - work), energySum), share(rounding.energy, energySum)),
   };
-  return { kind: "solved", displacements: u, reactions, ends, springs, contacts, quality };
+  return { kind: "solved", displacements: u, reactions, ends, springs, couplings, contacts, quality };
 }

@@ -26,10 +26,11 @@ const NO_CONTACTS = new Float64Array(0);
 
 /** Forces that prescribed displacements put on the free freedoms: K u for u at the settled supports alone. */
 function settlementForces(frame: Frame, settled: Float64Array): Float64Array {
-  const { table, springs } = frame.parts;
+  const { table, springs, couplings } = frame.parts;
   const forces = new Float64Array(settled.length);
   addMemberForces(table, memberEnds(table, settled, new Float64Array(12 * table.count)).forces, forces);
-  for (const { link, stiffness } of springs) addAlong(link, stiffness * motion(link, settled), forces);
+  for (const { link, stiffness } of [...springs, ...couplings])
+    addAlong(link, stiffness * motion(link, settled), forces);
   for (const { link, base } of frame.contacts.links) addAlong(link, base * motion(link, settled), forces);
   return forces;
 }

@@ -32,6 +32,8 @@ export interface SolvedState {
   readonly ends: MemberEnds;
   /** Six a spring: force and moment on `from`, along and about the spring's axes. */
   readonly springs: Float64Array;
+  /** One a coupling: the force that works on its motion, positive where the motion is. */
+  readonly couplings: Float64Array;
   readonly contacts: readonly ContactResult[];
   readonly quality: Quality;
 }

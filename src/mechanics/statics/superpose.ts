@@ -25,6 +25,7 @@ export function superpose(cases: readonly SolvedState[], factors: Combination): 
     reactions: sum((s) => s.reactions),
     ends: { displacements: sum((s) => s.ends.displacements), forces: sum((s) => s.ends.forces) },
     springs: sum((s) => s.springs),
+    couplings: sum((s) => s.couplings),
     contacts: [],
     quality: {
       residual: worst((s) => s.quality.residual),

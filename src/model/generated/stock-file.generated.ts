@@ -928,6 +928,10 @@ elasticModulus: Stress
  * Poisson's ratio.
  */
 poisson: number
+/**
+ * A stress or modulus: a number in MPa (or psi), or a string with its unit.
+ */
+shearModulus?: (number | string)
 density: Density
 expansion: Expansion
 /**

@@ -5,6 +5,7 @@ import type {
   SheetFamily,
   StockStand,
 } from "../generated/stock-file.generated.ts";
+import { si } from "../units/quantity.ts";
 import { showNumber } from "./family-name.ts";
 import type { Cap, Gasket, Material, Sheet, Stand } from "./stock.ts";
 import type { StockReader } from "./stock-reader.ts";
@@ -25,9 +26,14 @@ export function resolveMaterial(raw: RawMaterial, at: string, read: StockReader)
 
 /** All thicknesses of a sheet. */
 export function resolveSheets(raw: SheetFamily, at: string, read: StockReader): readonly Sheet[] {
+  const elasticModulus = read.size(raw.elasticModulus, "stress", `${at}/elasticModulus`);
   const family = {
-    elasticModulus: read.size(raw.elasticModulus, "stress", `${at}/elasticModulus`),
+    elasticModulus,
     poisson: raw.poisson,
+    shearModulus:
+      raw.shearModulus === undefined
+        ? si(elasticModulus / (2 * (1 + raw.poisson)), "stress")
+        : read.size(raw.shearModulus, "stress", `${at}/shearModulus`),
     density: read.size(raw.density, "massDensity", `${at}/density`),
     expansion: raw.expansion,
     strength: read.size(raw.strength, "stress", `${at}/strength`),

@@ -192,6 +192,8 @@ export interface Sheet {
   readonly thickness: Si<"length">;
   readonly elasticModulus: Si<"stress">;
   readonly poisson: number;
+  /** In the plane of the sheet. */
+  readonly shearModulus: Si<"stress">;
   readonly density: number;
   readonly expansion: number;
   readonly strength: Si<"stress">;

@@ -192,6 +192,7 @@ export const smallStock: Stock = {
       thickness: si(0.018, "length"),
       elasticModulus: si(9e9, "stress"),
       poisson: 0.3,
+      shearModulus: si(0.6e9, "stress"),
       density: 650,
       expansion: 8e-6,
       strength: si(30e6, "stress"),

@@ -1,0 +1,128 @@
+import { along, cross, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
+import { shearBuckling } from "../mechanics/plates/sheet-in-shear.ts";
+import type { Panel } from "../model/frame.ts";
+import { type Body, bodies, cutStation } from "./bodies.ts";
+import { defineFact } from "./fact.ts";
+import { type LaidSheet, planeAxes, sheets } from "./sheets.ts";
+
+/** A row of screws between a sheet and one bar. */
+export interface SheetRow {
+  readonly bar: string;
+  /** Of the first and the last screw, along the bar from its drawn from point, m. */
+  readonly stations: readonly [number, number];
+  /** The same, in the plane in which sheet and bar touch. */
+  readonly ends: readonly [Vec3, Vec3];
+  readonly screws: number;
+}
+
+/** A sheet that is screwed to bars so closely that it can brace them. */
+export interface FastenedSheet {
+  readonly panel: Panel;
+  readonly normal: Vec3;
+  /** Two directions in the plane of the sheet. */
+  readonly axes: readonly [Vec3, Vec3];
+  readonly rows: readonly SheetRow[];
+  /** G t A, N·m. */
+  readonly shear: number;
+  /** What one screw is trusted with in the plane of the sheet, N. */
+  readonly trusted: number;
+  /** G t A γ at which the sheet buckles in shear, N·m. */
+  readonly buckles: number;
+}
+
+/** A sheet braces when its screws stand no farther apart than this, m (common practice). */
+export const CLOSE_PITCH = 0.3;
+/** From the edge of the sheet, or the cut of the bar, to the first screw, m (common practice). */
+const INSET = 0.02;
+/** A bar braced by a sheet touches it, up to this, m. */
+const TOUCH = 0.001;
+/** Sine within which a bar lies in the plane of the sheet: 1°. */
+const FLAT = Math.sin(Math.PI / 180);
+/**
+ * A screw of 8 mm is trusted with this in the plane of a sheet, N, others by the square of their diameter: half of what the
+ * same screw holds between metal faces, for sheets creep under the head (common practice).
+ */
+const TRUSTED = 500;
+const TRUSTED_DIAMETER = 0.008;
+/** A screw that is not named is as thick as this share of the pitch of the bar: 8 mm at 40 mm. */
+const SCREW_SHARE = 0.2;
+
+function rowOf(body: Body, sheet: LaidSheet, axes: readonly [Vec3, Vec3], pitch: number): SheetRow | undefined {
+  const { x } = body.axes;
+  const [corner] = sheet.corners;
+  const top = dot(corner, sheet.normal);
+  const face = Math.max(...(body.prism?.vertices ?? []).map((vertex) => dot(vertex, sheet.normal)));
+  if (Math.abs(dot(x, sheet.normal)) > FLAT || !(Math.abs(face - top) <= TOUCH)) return undefined;
+  let [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
+  for (const axis of axes) {
+    const slope = dot(x, axis);
+    const at = dot(body.bar.from, axis);
+    const ends = sheet.corners.map((one) => dot(one, axis));
+    const [least, most] = [Math.min(...ends), Math.max(...ends)];
+    if (Math.abs(slope) < FLAT) continue;
+    const cuts = [(least - at) / slope, (most - at) / slope];
+    low = Math.max(low, Math.min(...cuts));
+    high = Math.min(high, Math.max(...cuts));
+  }
+  const length = high - low - 2 * INSET;
+  if (!(length > INSET)) return undefined;
+  const stations = [low + INSET, high - INSET] as const;
+  const onto = (station: number): Vec3 => {
+    const point = along(body.bar.from, x, station);
+    return along(point, sheet.normal, top - dot(point, sheet.normal));
+  };
+  return {
+    bar: body.bar.ref.id,
+    stations,
+    ends: [onto(stations[0]), onto(stations[1])],
+    screws: Math.ceil(length / pitch - 1e-9) + 1,
+  };
+}
+
+/**
+ * Sheets screwed on at a close pitch to two or more bars that lie in one plane: they brace, up to what their screws and the
+ * sheet itself bear. Sheets in slots, laid sheets and sheets with few screws are weight only.
+ */
+export const fastenedSheets = defineFact<readonly FastenedSheet[], { bodies: typeof bodies; sheets: typeof sheets }>({
+  id: "fastened-sheets",
+  needs: { bodies, sheets },
+  compute({ bodies: all, sheets: laid }) {
+    return laid.flatMap((sheet): FastenedSheet[] => {
+      const { panel, normal } = sheet;
+      const { held, sheet: of } = panel;
+      if (held.kind !== "on-face" || held.pitch === undefined || held.pitch > CLOSE_PITCH) return [];
+      const pitch = held.pitch;
+      const [first] = planeAxes(normal);
+      const axes = [first, cross(normal, first)] as const;
+      const bars = sheet.bars.flatMap((id) => all.get(id) ?? []);
+      const rows = bars.flatMap((body) => rowOf(body, sheet, axes, pitch) ?? []);
+      if (rows.length < 2) return [];
+      const area = sheet.size[0] * sheet.size[1];
+      const diameter = held.screw?.diameter ?? SCREW_SHARE * Math.min(...bars.map((body) => body.bar.profile.pitch));
+      return [
+        {
+          panel,
+          normal,
+          axes,
+          rows,
+          shear: of.shearModulus * of.thickness * area,
+          trusted: TRUSTED * (diameter / TRUSTED_DIAMETER) ** 2,
+          buckles: shearBuckling(of.elasticModulus, of.poisson, of.thickness, sheet.size) * of.thickness * area,
+        },
+      ];
+    });
+  },
+});
+
+/** A point in the plane of the sheet, from its first row, m. */
+export function inSheet(sheet: FastenedSheet, point: Vec3): readonly [number, number] {
+  const from = subtract(point, sheet.rows[0]?.ends[0] ?? point);
+  return [dot(from, sheet.axes[0]), dot(from, sheet.axes[1])];
+}
+
+/** Direction across a row in the plane of the sheet: a quarter turn from its run. */
+export function acrossRow(sheet: FastenedSheet, row: SheetRow): readonly [along: Vec3, across: Vec3] {
+  const run = subtract(row.ends[1], row.ends[0]);
+  const unit = scale(run, 1 / Math.hypot(...run));
+  return [unit, cross(sheet.normal, unit)];
+}
