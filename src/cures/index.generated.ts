@@ -5,6 +5,7 @@ import { otherFace } from "./other-face.ts";
 import { otherScrew } from "./other-screw.ts";
 import { postAtMidSpan } from "./post-at-mid-span.ts";
 import { railBetweenPosts } from "./rail-between-posts.ts";
+import { screwedSheet } from "./screwed-sheet.ts";
 import { seatOnPost } from "./seat-on-post.ts";
 import { stifferProfile } from "./stiffer-profile.ts";
 import { sturdierJoint } from "./sturdier-joint.ts";
@@ -18,6 +19,7 @@ export const builtInCures: readonly Cure[] = [
   otherScrew,
   postAtMidSpan,
   railBetweenPosts,
+  screwedSheet,
   seatOnPost,
   stifferProfile,
   sturdierJoint,

@@ -1,55 +1,20 @@
-import { axesOf, up } from "../facts/axes.ts";
-import { dot, length, subtract, type Vec3 } from "../geometry/vector.ts";
+import { axesOf } from "../facts/axes.ts";
+import { length, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { Bar } from "../model/frame.ts";
 import type { Cure, Edit, Patient, Proposal } from "./cure.ts";
+import { type PostPair, postPairs } from "./posts.ts";
 import { freshId, pointInFile, writtenBar } from "./written.ts";
 
 /** Height of the new rail, as a share of the posts' height: low enough to stiffen, high enough to step past. */
 const SHARE = 0.25;
-const PLUMB = 0.98;
-/** Shorter uprights are no posts, m. */
-const TALL = 0.3;
-/** Posts stand in line when they are off it by less, m. */
-const IN_LINE = 0.005;
+/** Cosine of what counts as running along an axis. */
+const ALONG = 0.98;
 
-interface Pair {
-  readonly a: Bar;
-  readonly b: Bar;
-  /** The axis of the drawing along which they stand in line. */
-  readonly axis: 0 | 1;
-}
-
-/** Posts that stand beside each other along an axis of the drawing, nothing between them. */
-function pairs(patient: Patient): readonly Pair[] {
-  const posts = patient.frame.bars.filter(
-    (bar) => Math.abs(dot(axesOf(bar).x, up)) > PLUMB && length(subtract(bar.to, bar.from)) > TALL,
-  );
-  const list: Pair[] = [];
-  for (const axis of [0, 1] as const) {
-    const across = axis === 0 ? 1 : 0;
-    const lines = new Map<number, Bar[]>();
-    for (const post of posts) {
-      const line = Math.round(post.from[across] / IN_LINE);
-      const known = lines.get(line);
-      if (known) known.push(post);
-      else lines.set(line, [post]);
-    }
-    for (const line of lines.values()) {
-      line.sort((p, q) => p.from[axis] - q.from[axis]);
-      for (const [i, b] of line.entries()) {
-        const a = line[i - 1];
-        if (a) list.push({ a, b, axis });
-      }
-    }
-  }
-  return list;
-}
-
-function railAt({ a, b, axis }: Pair, height: number, id: string, patient: Patient): Edit | undefined {
+function railAt({ a, b, axis }: PostPair, height: number, id: string, patient: Patient): Edit | undefined {
   const at = (post: Bar): Vec3 => [post.from[0], post.from[1], height];
   // Another bar runs there already.
   const taken = patient.frame.bars.some((bar) => {
-    if (Math.abs(axesOf(bar).x[axis]) < PLUMB) return false;
+    if (Math.abs(axesOf(bar).x[axis]) < ALONG) return false;
     return (
       Math.abs(bar.from[2] - height) < 0.1 &&
       (length(subtract(bar.from, at(a))) < 0.05 || length(subtract(bar.to, at(a))) < 0.05)
@@ -78,7 +43,7 @@ export const railBetweenPosts: Cure = {
     const bracket = frame.joints.flatMap((joint) => joint.connectors).find((choice) => choice.part.kind === "bracket")
       ?.part.name;
     if (bracket === undefined) return;
-    const all = pairs(patient);
+    const all = postPairs(frame);
     for (const axes of [[0], [1], [0, 1]] as const) {
       const edits: Edit[] = [];
       const ids: string[] = [];

@@ -17,14 +17,19 @@ export function sheetRoles(frame: Frame): readonly string[] {
   const fastened = factOf(fastenedSheets, frame).map(({ panel }) => panel);
   const found = fastened.length > 0 ? factOf(response, frame) : undefined;
   if (found?.kind === "solved") {
-    const holding = fastened.filter((panel) =>
-      bounds.every((bound) => found.braces(bound).some(({ sheet }) => sheet.panel === panel)),
-    );
-    const giving = fastened.filter((panel) => !holding.includes(panel));
-    const ids = (panels: typeof fastened): string => named(panels.map(({ ref }) => ref.id));
-    if (holding.length > 0) words.push(`${ids(holding)} brace${holding.length > 1 ? "" : "s"} the frame by the screws`);
-    if (giving.length > 0)
-      words.push(`${ids(giving)} would give at the screws, and brace${giving.length > 1 ? "" : "s"} nothing`);
+    // Sheets that brace with the same stiffnesses of joints are named together.
+    const alike = new Map<string, string[]>();
+    for (const { ref } of fastened) {
+      const held = bounds.filter((bound) => found.braces(bound).some(({ sheet }) => sheet.panel.ref.id === ref.id));
+      const how =
+        held.length === bounds.length
+          ? "brace the frame as far as their screws hold"
+          : held.length === 0
+            ? "would give at their screws and brace nothing"
+            : `brace the frame with ${named(held)} joints alone, else they would give at their screws`;
+      alike.set(how, [...(alike.get(how) ?? []), ref.id]);
+    }
+    for (const [how, ids] of alike) words.push(`the screwed sheets ${named(ids)} ${how}`);
   }
   if (fastened.length < frame.panels.length)
     words.push("panels in slots, laid or with few screws are weight only and brace nothing");

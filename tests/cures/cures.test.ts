@@ -1,8 +1,11 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { screwedSheet } from "../../src/cures/screwed-sheet.ts";
 import type { HouseInForce } from "../../src/house/house-in-force.ts";
 import { applyEdits } from "../../src/inspection/apply-edits.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
+import { inspectOnce } from "../../src/inspection/inspect-once.ts";
+import { offerCures } from "../../src/inspection/offer-cures.ts";
 import type { Report } from "../../src/inspection/report.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
@@ -132,7 +135,7 @@ describe("cures are computed: the changed frame is inspected whole before one is
     provesItself(file, report);
   });
 
-  it("offers rails between the posts of a table that sways", () => {
+  it("offers rails between the posts of a table that sways, and screwed sheets", () => {
     const file = changed((f) => {
       // Without its shelf nothing holds the posts lower down, and the cross bars do not reach them.
       f.bars = f.bars.filter((bar) => !bar.id.startsWith("shelf")) as FrameFile["bars"];
@@ -145,6 +148,16 @@ describe("cures are computed: the changed frame is inspected whole before one is
     const sways = report.findings.find((finding) => finding.rule === "frame.sways");
     expect(sways?.cures.some((cure) => /rails between the posts along x and y/.test(cure.words))).toBe(true);
     provesItself(file, report);
+    const bytes = new TextEncoder().encode(JSON.stringify(file));
+    const inspection = { file: "x.frame.json", bytes, stock: [], house };
+    const backed = offerCures(inspection, inspectOnce(inspection), [screwedSheet], 3);
+    const offered = backed.findings.find((finding) => finding.rule === "frame.sways")?.cures;
+    expect(offered?.map(({ words }) => words)).toEqual([
+      expect.stringMatching(
+        /^4 sheets of .* screwed to the outer faces of the posts along x and y, screws 250 mm apart$/,
+      ),
+    ]);
+    provesItself(file, backed);
   });
 
   it("says how many proposals were left untried, and tries none when told so", () => {
