@@ -4,7 +4,7 @@ import {
   criticalForce,
   relativeSlenderness,
 } from "../mechanics/design/flexural-buckling.ts";
-import { linearUse } from "../mechanics/design/interaction.ts";
+import { type Acting, linearUse, type Resistance } from "../mechanics/design/interaction.ts";
 import { criticalMoment, lateralReduction } from "../mechanics/design/lateral-torsional.ts";
 import { amplifier } from "../mechanics/design/second-order.ts";
 import type { InternalForces } from "../mechanics/member/fields.ts";
@@ -21,6 +21,9 @@ export interface BucklingUse {
   readonly compression: number;
   /** Buckling length, m. */
   readonly length: number;
+  /** What it bears, moments amplified, and what it resists: N, N·m, N·m. */
+  readonly acting: Acting;
+  readonly resists: Resistance;
 }
 
 /** A bar with what it resists, computed once for all combinations. */
@@ -30,7 +33,7 @@ export interface Column {
     /** Euler force, N. */
     readonly critical: number;
     /** N, N·m, N·m */
-    readonly resists: { readonly N: number; readonly My: number; readonly Mz: number };
+    readonly resists: Resistance;
     /** Whether it is tall, narrow and long enough to tilt over when bent. */
     readonly tilts: boolean;
   }[];
@@ -106,7 +109,7 @@ export function bucklingUse(forces: InternalForces, column: Column, sway = 1): B
       Mz: growth * sizeOf(forces.Mz, stretch),
     };
     const use = linearUse(acting, resists);
-    if (!worst || use > worst.use) worst = { use, compression, length: stretch.length };
+    if (!worst || use > worst.use) worst = { use, compression, length: stretch.length, acting, resists };
   }
   return worst;
 }

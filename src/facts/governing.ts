@@ -69,3 +69,8 @@ export function worstOfAll<Q extends Quantity>(
     if (other > (worst.get(governs)?.value ?? Number.NEGATIVE_INFINITY)) governs = bound;
   return beside(worst, governs, quantity);
 }
+
+/** The view in which a value governs. */
+export function governingView(views: readonly View[], { under }: Governed<Quantity>): View | undefined {
+  return views.find(({ combination, bound }) => combination.name === under.combination && bound === under.bound);
+}

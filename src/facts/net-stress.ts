@@ -2,14 +2,26 @@ import { valueAt } from "../mechanics/piecewise.ts";
 import type { NetSection } from "./net-sections.ts";
 import type { View } from "./response.ts";
 
-/** Largest normal stress on a net section, Pa: N / A and both moments at the furthest fibres, all taken to add. */
-export function netStress(view: View, net: NetSection): number | undefined {
+/** What acts on a net section, sizes without sign, and the stress of it. */
+export interface NetStress {
+  /** Pa */
+  readonly stress: number;
+  /** N, N·m, N·m */
+  readonly N: number;
+  readonly My: number;
+  readonly Mz: number;
+}
+
+/** Largest normal stress on a net section: N / A and both moments at the furthest fibres, all taken to add. */
+export function netStress(view: View, net: NetSection): NetStress | undefined {
   const forces = view.forces(net.bar);
   if (!forces) return undefined;
-  let worst = 0;
+  let worst: NetStress = { stress: 0, N: 0, My: 0, Mz: 0 };
   for (const side of ["before", "after"] as const) {
     const at = (field: keyof typeof forces): number => Math.abs(valueAt(forces[field], net.at, side));
-    worst = Math.max(worst, at("N") / net.A + (at("My") * net.zMost) / net.Iy + (at("Mz") * net.yMost) / net.Iz);
+    const [N, My, Mz] = [at("N"), at("My"), at("Mz")];
+    const stress = N / net.A + (My * net.zMost) / net.Iy + (Mz * net.yMost) / net.Iz;
+    if (stress > worst.stress) worst = { stress, N, My, Mz };
   }
   return worst;
 }

@@ -1,6 +1,7 @@
 import { holdLeft } from "../mechanics/fasteners/preload.ts";
+import { type Si, si } from "../model/units/quantity.ts";
 import type { Clamp } from "./clamping.ts";
-import { type Governed, governing } from "./governing.ts";
+import { type Governed, governing, governingView } from "./governing.ts";
 import type { Borne, JointForces } from "./joint-forces.ts";
 import type { View } from "./response.ts";
 
@@ -15,20 +16,38 @@ export function trustedSlip(clamp: Clamp, friction: Friction): number {
   return (clamp.testedSlip ?? clamp.unitSlip * friction.value) / friction.factor;
 }
 
+/** The clamp of a joint that comes nearest to slipping. */
+export interface Slip {
+  /** Shear over what the clamp, less what pulls on it, is trusted with. */
+  readonly use: number;
+  /** N */
+  readonly shear: number;
+  /** N, before anything pulls on it. */
+  readonly trusted: number;
+  /** Share of it that the pull leaves. */
+  readonly left: number;
+}
+
 /** Slip utilisation of the worst clamp: shear over what the clamp, less what pulls on it, is trusted with. */
-export function worstSlip({ clamps }: Borne, friction: Friction): number {
-  let most = 0;
+export function worstSlip({ clamps }: Borne, friction: Friction): Slip {
+  let worst: Slip = { use: 0, shear: 0, trusted: 0, left: 1 };
   for (const { clamp, shear, pull } of clamps) {
     if (shear === 0) continue;
-    const trusted = trustedSlip(clamp, friction) * holdLeft(pull, clamp.preload);
-    most = Math.max(most, trusted > 0 ? shear / trusted : Number.MAX_VALUE);
+    const [trusted, left] = [trustedSlip(clamp, friction), holdLeft(pull, clamp.preload)];
+    const use = trusted * left > 0 ? shear / (trusted * left) : Number.MAX_VALUE;
+    if (use > worst.use) worst = { use, shear, trusted, left };
   }
-  return most;
+  return worst;
 }
 
 /** Slip utilisation of a joint under all that acts on it. */
 export function slipUse(views: readonly View[], joint: JointForces, friction: Friction): Governed<"ratio"> | undefined {
-  return governing(views, ["strength", "service", "sway"], "ratio", (view) => worstSlip(joint.borne(view), friction));
+  return governing(
+    views,
+    ["strength", "service", "sway"],
+    "ratio",
+    (view) => worstSlip(joint.borne(view), friction).use,
+  );
 }
 
 /** Slip utilisation of a joint under the weight that it passes alone. */
@@ -37,5 +56,20 @@ export function weightUse(
   joint: JointForces,
   friction: Friction,
 ): Governed<"ratio"> | undefined {
-  return governing(views, ["strength"], "ratio", (view) => worstSlip(joint.borne(view, "weight"), friction));
+  return governing(views, ["strength"], "ratio", (view) => worstSlip(joint.borne(view, "weight"), friction).use);
+}
+
+/** The figures behind a utilisation, as quantities. */
+export function slipFigures(
+  views: readonly View[],
+  joint: JointForces,
+  friction: Friction,
+  governed: Governed<"ratio">,
+  what?: "weight",
+): { readonly shear: Si<"force">; readonly trusted: Si<"force">; readonly left: Si<"ratio"> } {
+  const view = governingView(views, governed);
+  const { shear, trusted, left } = view
+    ? worstSlip(joint.borne(view, what), friction)
+    : { shear: 0, trusted: 0, left: 1 };
+  return { shear: si(shear, "force"), trusted: si(trusted, "force"), left: si(left, "ratio") };
 }

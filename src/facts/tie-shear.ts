@@ -16,8 +16,10 @@ export interface TiedPair {
   /** Slip load of one tie that 95 of 100 exceed, for a friction of 1, N. */
   readonly unitSlip: number;
   readonly testedSlip: number | undefined;
-  /** Shear the most burdened tie bears where the two bars bend as one, N. */
-  shear(view: View): number;
+  /** I / S of the pair bending as one, m. */
+  readonly lever: number;
+  /** ∫ V dx over the stretch of the most burdened tie, N·m; over the lever, what that tie bears. */
+  change(view: View): number;
 }
 
 /** Of the first bar, from its cut end, m. */
@@ -98,10 +100,8 @@ export const tieShear = defineFact<readonly TiedPair[], { bodies: typeof bodies 
         tie: tie.ref,
         unitSlip: slipFractile({ torque, diameter: screw.diameter, cap }, SCATTER),
         testedSlip: tie.part.tested?.slip,
-        shear: (view) => {
-          const sums = shares.map((share) => Math.abs(sharedShear(view, a, b, across, share)));
-          return (Math.max(0, ...sums) * first) / second;
-        },
+        lever: second / first,
+        change: (view) => Math.max(0, ...shares.map((share) => Math.abs(sharedShear(view, a, b, across, share)))),
       });
     }
     return list;

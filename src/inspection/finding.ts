@@ -5,7 +5,7 @@ import type { Place } from "../model/problem.ts";
 import type { Ref } from "../model/ref.ts";
 import { formatPair, formatQuantity } from "../model/units/format-quantity.ts";
 import type { Judgement } from "../rules/shape/judgement.ts";
-import type { Measurement } from "../rules/shape/message.ts";
+import type { Measurement, Message } from "../rules/shape/message.ts";
 import type { AnyRule, Level } from "../rules/shape/rule.ts";
 import { fingerprint } from "./fingerprint.ts";
 import type { Finding, Margin, Measure } from "./report.ts";
@@ -59,6 +59,15 @@ function measureOf(
     ...(others ? { otherBounds: others } : {}),
     hangsOnStiffness: hangs(judgement.m, sense),
     ...soundFrom(judgement.m, frame),
+    ...workingOf(message, judgement.values, frame),
+  };
+}
+
+function workingOf({ working }: Message, values: object, frame: Frame): Pick<Measure, "working"> {
+  if (!working) return {};
+  const { formula, figures } = working;
+  return {
+    working: { formula, ...(figures === undefined ? {} : { figures: fill(figures, values, frame.units).text }) },
   };
 }
 

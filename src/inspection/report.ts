@@ -45,6 +45,8 @@ export interface Measure {
   readonly under?: Governing;
   readonly otherBounds?: Readonly<Record<string, string>>;
   readonly hangsOnStiffness: boolean;
+  /** How the value comes about: in symbols, and with figures as printed. */
+  readonly working?: { readonly formula: string; readonly figures?: string };
   /** Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch; where soft joints go beyond it and stiff ones do not. */
   readonly soundAbove?: { readonly stiffness: number; readonly shown: string };
 }

@@ -98,7 +98,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       if (hangs(judgement.m, sense)) {
         // Sound with joints as they usually are, not with soft ones: worth knowing, no more.
         into.notMet += 1;
-        into.findings.push(finding(setting, rule, "note", whereItFails(judgement, sense)));
+        into.findings.push(withoutWorking(finding(setting, rule, "note", whereItFails(judgement, sense))));
         return;
       }
       into.met += 1;
@@ -115,6 +115,13 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
     default:
       throw new Error("it yielded no judgement");
   }
+}
+
+/** The figures of a judgement belong to the joint stiffness that governs, not to the one it is told for. */
+function withoutWorking(one: Finding): Finding {
+  if (!one.measure?.working) return one;
+  const { working: _, ...measure } = one.measure;
+  return { ...one, measure };
 }
 
 /** The same judgement told for the joint stiffness with which the limit is not kept. */

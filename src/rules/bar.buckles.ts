@@ -2,7 +2,7 @@ import { memberFactor } from "../criteria/member-factor.ts";
 import { bodies } from "../facts/bodies.ts";
 import { bracing } from "../facts/bracing.ts";
 import { bucklingUse, columnOf } from "../facts/buckling-use.ts";
-import { worstOfAll } from "../facts/governing.ts";
+import { governingView, worstOfAll } from "../facts/governing.ts";
 import { materials } from "../facts/materials.ts";
 import { response } from "../facts/response.ts";
 import { stability } from "../facts/stability.ts";
@@ -30,6 +30,11 @@ export const rule = defineRule({
       text: "pressed by {compression:force} over a buckling length of {length:length} and bent, it would have to bear {use:ratio} times what it can",
       advice: "hold it sideways half way, take a stiffer profile, or lighten its load",
       measures: "ratio",
+      working: {
+        formula: "N/N_b,Rd + M_y/M_y,Rd + M_z/M_z,Rd, moments grown by sway and bow",
+        figures:
+          "{compression:force} / {bearsN:force} + {my:moment} / {bearsMy:moment} + {mz:moment} / {bearsMz:moment}",
+      },
     },
   },
   *inspect({ response: found, bodies: bars, bracing: held, materials: known, stability: whole }, { factor }, say) {
@@ -53,9 +58,7 @@ export const rule = defineRule({
         return forces && bucklingUse(forces, column, Number.isFinite(growth) ? growth : 1);
       };
       const governed = worstOfAll(found.views, ["strength"], "ratio", (view) => inView(view)?.use);
-      const view = found.views.find(
-        ({ combination, bound }) => combination.name === governed?.under.combination && bound === governed.under.bound,
-      );
+      const view = governed && governingView(found.views, governed);
       const worst = view && inView(view);
       if (!governed || !worst) {
         yield notApplicable(bar.ref, "neither pressed nor tall enough to buckle: its stress says it all");
@@ -68,7 +71,16 @@ export const rule = defineRule({
       };
       yield say.buckles(
         bar.ref,
-        { compression: si(worst.compression, "force"), length: si(worst.length, "length"), use: governed.measured },
+        {
+          compression: si(worst.compression, "force"),
+          length: si(worst.length, "length"),
+          use: governed.measured,
+          bearsN: si(worst.resists.N, "force"),
+          my: si(worst.acting.My, "moment"),
+          bearsMy: si(worst.resists.My, "moment"),
+          mz: si(worst.acting.Mz, "moment"),
+          bearsMz: si(worst.resists.Mz, "moment"),
+        },
         { ...governed, limit },
       );
     }

@@ -1,7 +1,7 @@
 import { memberFactor } from "../criteria/member-factor.ts";
 import { largestStress } from "../facts/bar-stress.ts";
 import { bodies } from "../facts/bodies.ts";
-import { worstOfAll } from "../facts/governing.ts";
+import { governingView, worstOfAll } from "../facts/governing.ts";
 import { materials } from "../facts/materials.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -23,6 +23,10 @@ export const rule = defineRule({
       text: "is stressed to {stress:stress}",
       advice: "take a stiffer profile, shorten its span, or lighten its load",
       measures: "stress",
+      working: {
+        formula: "√(σ² + 3 τ²), σ = N/A + M_y z/I_y − M_z y/I_z, τ = T/W_t + V/A_v",
+        figures: "√({normal:stress}² + 3 × {shear:stress}²)",
+      },
     },
   },
   *inspect({ response: found, bodies: bars, materials: known }, { factor }, say) {
@@ -46,7 +50,13 @@ export const rule = defineRule({
         from: given.from,
         basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
       };
-      yield say.over(bar.ref, { stress: governed.measured }, { ...governed, limit });
+      const forces = governingView(found.views, governed)?.forces(bar.ref.id);
+      const { normal, shear } = forces ? largestStress(forces, bar.profile) : { normal: 0, shear: 0 };
+      yield say.over(
+        bar.ref,
+        { stress: governed.measured, normal: si(normal, "stress"), shear: si(shear, "stress") },
+        { ...governed, limit },
+      );
     }
   },
 });

@@ -31,6 +31,7 @@ export const rule = defineRule({
       text: "sags {sag:length} over its span of {span:length}",
       advice: "stand its taller side upright, take a stiffer profile, or shorten the span with another post",
       measures: "length",
+      working: { formula: "greatest distance of the bent axis w(x) from the line through the ends of its span" },
     },
   },
   *inspect({ response: found, spans: all, bodies: bars }, { allowed }, say) {

@@ -30,6 +30,7 @@ export const rule = defineRule({
       advice:
         "bring the load onto the axis of the bar, give the twist a second bar to go into, or take a profile with a closed slot",
       measures: "angle",
+      working: { formula: "max φ(x) − min φ(x), φ' = T/(G J)" },
     },
   },
   *inspect({ response: found, bodies: bars }, { allowed }, say) {

@@ -1,6 +1,6 @@
 import { memberFactor } from "../criteria/member-factor.ts";
 import { bodies } from "../facts/bodies.ts";
-import { worstOfAll } from "../facts/governing.ts";
+import { governingView, worstOfAll } from "../facts/governing.ts";
 import { holeWords } from "../facts/hole-words.ts";
 import { materials } from "../facts/materials.ts";
 import { netSections } from "../facts/net-sections.ts";
@@ -25,6 +25,10 @@ export const rule = defineRule({
       text: "where {what:word} of {by:part} weakens it, it is stressed to {stress:stress}",
       advice: "move the hole to where the bar bends less, near a support, or fasten without it",
       measures: "stress",
+      working: {
+        formula: "N/A_net + M_y/W_y,net + M_z/W_z,net",
+        figures: "{n:force} / {area:area} + {my:moment} / {wy:sectionModulus} + {mz:moment} / {wz:sectionModulus}",
+      },
     },
   },
   *inspect({ response: found, netSections: sections, bodies: bars, materials: known }, { factor }, say) {
@@ -36,8 +40,10 @@ export const rule = defineRule({
     for (const net of sections) {
       const body = bars.get(net.bar);
       const material = body && known.get(body.bar.profile.material);
-      const governed = worstOfAll(found.views, ["strength"], "stress", (view) => netStress(view, net));
-      if (!body || !material || !governed) continue;
+      const governed = worstOfAll(found.views, ["strength"], "stress", (view) => netStress(view, net)?.stress);
+      const view = governed && governingView(found.views, governed);
+      const worst = view && netStress(view, net);
+      if (!body || !material || !governed || !worst) continue;
       const at = ref("bar", net.bar);
       const given = factor.at(at);
       const limit = {
@@ -45,7 +51,18 @@ export const rule = defineRule({
         from: given.from,
         basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
       };
-      yield say.weak(at, { what: holeWords(net.what), by: net.by, stress: governed.measured }, { ...governed, limit });
+      const values = {
+        what: holeWords(net.what),
+        by: net.by,
+        stress: governed.measured,
+        n: si(worst.N, "force"),
+        area: si(net.A, "area"),
+        my: si(worst.My, "moment"),
+        wy: si(net.Iy / net.zMost, "sectionModulus"),
+        mz: si(worst.Mz, "moment"),
+        wz: si(net.Iz / net.yMost, "sectionModulus"),
+      };
+      yield say.weak(at, values, { ...governed, limit });
     }
   },
 });

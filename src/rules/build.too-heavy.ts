@@ -88,6 +88,10 @@ export const rule = defineRule({
       text: "lifting {what:word} gives each person {share:mass}, {index:ratio} times what is recommended for this way of lifting",
       advice: "take more people or a hoist, hold it nearer, or lift it less far",
       measures: "ratio",
+      working: {
+        formula: "m / RWL, RWL = 23 kg × HM × VM × DM × AM × FM × CM",
+        figures: "{share:mass} / {recommended:mass}",
+      },
       sense: "at most",
     },
   },
@@ -114,7 +118,11 @@ export const rule = defineRule({
       yield say.heavy(ref, { what, mass }, { measured: mass, limit });
       const share = si(kg / (peopleFor(kg, one.value, people.value) ?? people.value), "mass");
       const times = si(recommended > 0 ? share / recommended : Number.MAX_VALUE, "ratio");
-      yield say.strained(ref, { what, share, index: times }, { measured: times, limit: most });
+      yield say.strained(
+        ref,
+        { what, share, index: times, recommended: si(recommended, "mass") },
+        { measured: times, limit: most },
+      );
     }
   },
 });

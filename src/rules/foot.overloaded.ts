@@ -30,6 +30,10 @@ export const rule = defineRule({
       text: "bears {push:force}{floor:word}",
       advice: "take a stronger foot or caster, add another, or spread the weight",
       measures: "force",
+      working: {
+        formula: "largest push of the floor × factor for rolling",
+        figures: "{still:force} × {factor:ratio}",
+      },
     },
   },
   *inspect({ response: found, footPushes: pushes, footing: feet }, { rolling: factor }, say) {
@@ -55,7 +59,7 @@ export const rule = defineRule({
         const floor = `${rolls ? " as it rolls" : ""}${odd}`;
         yield say.overloaded(
           foot.ref,
-          { push, floor },
+          { push, floor, still: measured, factor: si(rolls ? factor.value : 1, "ratio") },
           {
             measured: push,
             limit,

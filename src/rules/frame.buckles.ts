@@ -35,6 +35,7 @@ export const rule = defineRule({
       text: "buckles at {factor:ratio} times its load; {bar:bar} then moves furthest, along {way:word}",
       advice: "brace it, hold its posts by a rail half way, or take larger or gusseted brackets",
       measures: "ratio",
+      working: { formula: "det(K − α B) = 0: stiffness K, axial forces B" },
       sense: "at least",
     },
   },

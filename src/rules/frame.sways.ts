@@ -22,6 +22,7 @@ export const rule = defineRule({
       text: "gives {sway:length} sideways when pushed at a height of {height:length}",
       advice: "add a brace or a screwed panel, larger or gusseted brackets, or a rail lower down",
       measures: "length",
+      working: { formula: "(u₊ − u₋) / 2: pushed to one side and to the other" },
     },
   },
   *inspect({ response: found, sways: pushed, level }, { allowed }, say) {

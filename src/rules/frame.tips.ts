@@ -63,6 +63,10 @@ export const rule = defineRule({
       overlap: "tips over {feet:parts} without a push, {state:word}: its weight hangs {angle:angle} beyond them",
       advice: "set its stands farther apart, put the weight lower, or anchor it to the floor or a wall",
       measures: "angle",
+      working: {
+        formula: "arctan(d/h) − slope of the floor: centre of mass d inside the line of the feet, h up",
+        figures: "arctan({inside:length} / {up:length}) − {slope:angle}",
+      },
       sense: "at least",
     },
     declared: {
@@ -73,6 +77,10 @@ export const rule = defineRule({
       text: "tips over {feet:parts} when pushed with {push:force} at a height of {height:length}, {state:word}",
       advice: "set its stands farther apart, put the weight lower, or anchor it to the floor or a wall",
       measures: "force",
+      working: {
+        formula: "W d / h: weight W with its centre d inside the line of the feet, push at height h",
+        figures: "{weight:force} × {inside:length} / {height:length}",
+      },
       sense: "at least",
     },
   },
@@ -94,7 +102,18 @@ export const rule = defineRule({
     }
     const worst = found.tilted();
     const angle = si(Math.atan2(worst.inside, worst.height) - leans, "angle");
-    yield say.tilt(frameRef, { feet: worst.feet, angle, state: state(worst) }, { measured: angle, limit: tilted });
+    yield say.tilt(
+      frameRef,
+      {
+        feet: worst.feet,
+        angle,
+        state: state(worst),
+        inside: si(worst.inside, "length"),
+        up: si(worst.height, "length"),
+        slope: si(leans, "angle"),
+      },
+      { measured: angle, limit: tilted },
+    );
     const test = { force: most.value, share: part.value, height: Math.min(high.value, found.top) };
     const pushed = found.pushed(test);
     if (!(pushed.inside > 0)) {
@@ -109,7 +128,14 @@ export const rule = defineRule({
       : most;
     yield say.push(
       frameRef,
-      { feet: pushed.feet, push: tips, height: si(test.height, "length"), state: state(pushed) },
+      {
+        feet: pushed.feet,
+        push: tips,
+        height: si(test.height, "length"),
+        state: state(pushed),
+        weight: si(weight, "force"),
+        inside: si(pushed.inside, "length"),
+      },
       { measured: tips, limit },
     );
   },

@@ -6,7 +6,7 @@ import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { loaded } from "../facts/loaded.ts";
 import { secondOrder } from "../facts/second-order.ts";
-import { weightUse } from "../facts/slip-use.ts";
+import { slipFigures, weightUse } from "../facts/slip-use.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef, ref } from "../model/ref.ts";
 import { notApplicable, undecided } from "./shape/judgement.ts";
@@ -20,6 +20,11 @@ const hungUtilisation = defineCriterion({
   about: "share of their trusted slip load that fasteners may bear of a weight for good",
   basis: "common practice: a standing load on friction keeps a reserve",
 });
+
+const working = {
+  formula: "V / (F_slip (1 − 0.8 F_t/F_p)) of the worst screw, under the weight alone",
+  figures: "{shear:force} / ({trusted:force} × {left:ratio})",
+} as const;
 
 export const rule = defineRule({
   id: "joint.hung",
@@ -35,11 +40,13 @@ export const rule = defineRule({
       advice:
         "end {onto:bar} under {bar:bar}, so that the weight passes bar on bar and the screws only hold it in place",
       measures: "ratio",
+      working,
     },
     unseated: {
       text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, {use:ratio} of what they are trusted to hold",
       advice: "add a fastener, or a stop under {bar:bar}",
       measures: "ratio",
+      working,
       level: "note",
     },
   },
@@ -61,10 +68,11 @@ export const rule = defineRule({
           yield notApplicable(joint, "slips: see joint.slips");
           continue;
         }
-        const values = { bar: ref("bar", bar), joint, onto: ref("bar", onto), use: governed.measured };
+        const figures = slipFigures(found.views, borne, reckoned, governed, "weight");
+        const values = { bar: ref("bar", bar), joint, use: governed.measured, ...figures };
         const measure = { ...governed, limit: allowed.at(joint) };
-        if (seatPossible) yield say.hung(joint, values, measure);
-        else yield say.unseated(joint, { bar: values.bar, joint, use: governed.measured }, measure);
+        if (seatPossible) yield say.hung(joint, { ...values, onto: ref("bar", onto) }, measure);
+        else yield say.unseated(joint, values, measure);
       }
     }
   },

@@ -5,7 +5,7 @@ import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { secondOrder } from "../facts/second-order.ts";
-import { slipUse, weightUse } from "../facts/slip-use.ts";
+import { slipFigures, slipUse, weightUse } from "../facts/slip-use.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
 import { undecided } from "./shape/judgement.ts";
@@ -37,6 +37,10 @@ export const rule = defineRule({
       text: "its fasteners bear {use:ratio} times the load they are trusted to hold without slipping",
       advice: "put a bar or a stop under what they carry, add a fastener, or take a larger one",
       measures: "ratio",
+      working: {
+        formula: "V / (F_slip (1 − 0.8 F_t/F_p)) of the worst screw",
+        figures: "{shear:force} / ({trusted:force} × {left:ratio})",
+      },
     },
   },
   *inspect({ response: found, joints, hanging: hung }, { allowed, friction, factor }, say) {
@@ -51,7 +55,9 @@ export const rule = defineRule({
       const all = slipUse(found.views, joint, reckoned);
       const weight = hangs.has(at.id) ? weightUse(found.views, joint, reckoned) : undefined;
       const governed = weight && all && weight.measured > all.measured ? weight : all;
-      if (governed) yield say.slips(at, { use: governed.measured }, { ...governed, limit: allowed.at(at) });
+      if (!governed) continue;
+      const figures = slipFigures(found.views, joint, reckoned, governed, governed === all ? undefined : "weight");
+      yield say.slips(at, { use: governed.measured, ...figures }, { ...governed, limit: allowed.at(at) });
     }
   },
 });

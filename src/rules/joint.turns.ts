@@ -62,6 +62,7 @@ export const rule = defineRule({
       text: "a knock on {bar:bar} turns its lone screw with {torsion:moment}, which only friction holds",
       advice: "add a second fastener out of line with the first, or a bracket with lugs or two screws on each leg",
       measures: "moment",
+      working: { formula: "F a", figures: "{push:force} × {lever:length}" },
     },
   },
   *inspect(
@@ -96,8 +97,10 @@ export const rule = defineRule({
         from: share.from,
         basis: `${share.value} of the friction under one ${clamp.placed.screw.thread} screw`,
       };
-      const torsion = si(push.at(ref("bar", bar)).value * lever, "moment");
-      yield say.knocked(at, { bar: ref("bar", bar), torsion }, { measured: torsion, limit });
+      const force = push.at(ref("bar", bar)).value;
+      const torsion = si(force * lever, "moment");
+      const values = { bar: ref("bar", bar), torsion, push: force, lever: si(lever, "length") };
+      yield say.knocked(at, values, { measured: torsion, limit });
       const governed = governing(solved.views, ["strength"], "moment", (view) => {
         let most = 0;
         for (const turn of joint.borne(view).turns) most = Math.max(most, turn.torsion);

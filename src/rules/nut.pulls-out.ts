@@ -1,9 +1,10 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { bodies } from "../facts/bodies.ts";
-import { governing } from "../facts/governing.ts";
-import { jointForces } from "../facts/joint-forces.ts";
-import { lipsOver, nutPull } from "../facts/nut-pull.ts";
+import { governing, governingView } from "../facts/governing.ts";
+import { type ClampForce, jointForces } from "../facts/joint-forces.ts";
+import { leverage, lipsOver, nutPull } from "../facts/nut-pull.ts";
+import type { View } from "../facts/response.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef, ref } from "../model/ref.ts";
@@ -36,6 +37,10 @@ export const rule = defineRule({
       text: "a nut is pulled against the slot lips of {bar:bar} with {pull:force}",
       advice: "turn the bracket so that it is pushed on, add a fastener, or take a profile with heavier lips",
       measures: "force",
+      working: {
+        formula: "F_t (a + b)/b + F_bent: leverage of the leg on the straight pull, and the joint bent open",
+        figures: "{straight:force} × {leverage:ratio} + {bent:force}",
+      },
     },
   },
   *inspect({ response: found, joints, bodies: bars }, { allowed }, say) {
@@ -47,11 +52,14 @@ export const rule = defineRule({
       for (const clamp of joint.clamps) {
         const { into } = clamp.placed;
         if (into.kind !== "nut") continue;
+        const worst = (view: View): ClampForce | undefined =>
+          joint
+            .borne(view)
+            .clamps.filter((force) => force.clamp === clamp)
+            .sort((a, b) => nutPull(b) - nutPull(a))[0];
         const governed = governing(found.views, ["strength", "service"], "force", (view) => {
-          let most = 0;
-          for (const force of joint.borne(view).clamps)
-            if (force.clamp === clamp) most = Math.max(most, nutPull(force));
-          return most;
+          const force = worst(view);
+          return force ? nutPull(force) : 0;
         });
         const profile = bars.get(clamp.bar)?.bar.profile;
         if (!governed || !profile) continue;
@@ -61,7 +69,16 @@ export const rule = defineRule({
           from: share.from,
           basis: `lip rating of ${profile.name}: ${profile.lipSource}`,
         };
-        yield say.pulled(into.ref, { bar: ref("bar", clamp.bar), pull: governed.measured }, { ...governed, limit });
+        const view = governingView(found.views, governed);
+        const force = view && worst(view);
+        const values = {
+          bar: ref("bar", clamp.bar),
+          pull: governed.measured,
+          straight: si(force?.pull ?? 0, "force"),
+          leverage: si(leverage(clamp), "ratio"),
+          bent: si(force?.bent ?? 0, "force"),
+        };
+        yield say.pulled(into.ref, values, { ...governed, limit });
       }
     }
   },

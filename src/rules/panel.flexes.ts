@@ -40,6 +40,10 @@ const panelStrength = defineCriterion({
   basis: "common practice",
 });
 
+/** How a panel is reckoned with. */
+const PLATE =
+  "D ∇⁴w = p, D = E t³ / 12 (1 − ν²), supported along the edges that hold it; less what stretching takes off";
+
 export const rule = defineRule({
   id: "panel.flexes",
   title: "Panels are stiff and strong enough for a push and their loads",
@@ -53,21 +57,25 @@ export const rule = defineRule({
       text: "a push of {force:force} on {patch:length} square bends it in by {give:length}",
       advice: "take a thicker or stiffer sheet, or divide it by another bar",
       measures: "length",
+      working: { formula: PLATE },
     },
     cracks: {
       text: "a push of {force:force} on {patch:length} square stresses {sheet:word} to {stress:stress}",
       advice: "take a thicker or stronger sheet, or divide it by another bar",
       measures: "stress",
+      working: { formula: "6 m/t² of the same plate" },
     },
     sags: {
       text: "{sheet:word} sags {sag:length} between what holds it under its loads",
       advice: "take a thicker or stiffer sheet, or put another bar under it",
       measures: "length",
+      working: { formula: PLATE },
     },
     breaks: {
       text: "its loads stress {sheet:word} to {stress:stress}",
       advice: "take a thicker or stronger sheet, or put another bar under it",
       measures: "stress",
+      working: { formula: "6 m/t² of the same plate" },
     },
   },
   *inspect({ panelBending: all }, { push, give, sag, strength }, say) {

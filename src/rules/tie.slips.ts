@@ -2,7 +2,7 @@ import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
-import { governing } from "../facts/governing.ts";
+import { governing, governingView } from "../facts/governing.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { tieShear } from "../facts/tie-shear.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -36,6 +36,10 @@ export const rule = defineRule({
       text: "the two bars slide on each other: {shear:force} at each tie",
       advice: "tie the bars at shorter distances, or take one taller bar",
       measures: "force",
+      working: {
+        formula: "∫V dx / (I/S) over the stretch of the tie, I and S of the two as one",
+        figures: "{change:moment} / {lever:length}",
+      },
     },
   },
   *inspect({ response: found, pairs }, { allowed, friction, factor }, say) {
@@ -44,12 +48,21 @@ export const rule = defineRule({
       return;
     }
     for (const pair of pairs) {
-      const governed = governing(found.views, ["strength"], "force", (view) => pair.shear(view));
-      if (!governed) continue;
+      const governed = governing(found.views, ["strength"], "force", (view) => pair.change(view) / pair.lever);
+      const view = governed && governingView(found.views, governed);
+      if (!view) continue;
       const slip = (pair.testedSlip ?? pair.unitSlip * friction.at(pair.tie).value) / factor.at(pair.tie).value;
       const share = allowed.at(pair.tie);
       const limit = { value: si(slip * share.value, "force"), from: share.from, basis: "trusted slip load of one tie" };
-      yield say.slips(pair.tie, { shear: governed.measured }, { ...governed, limit });
+      yield say.slips(
+        pair.tie,
+        {
+          shear: governed.measured,
+          change: si(pair.change(view), "moment"),
+          lever: si(pair.lever, "length"),
+        },
+        { ...governed, limit },
+      );
     }
   },
 });

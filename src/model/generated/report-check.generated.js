@@ -626,7 +626,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate69.evaluated = { "props": { "kind": true, "id": true }, "dynamicProps": false, "dynamicItems": false };
-var schema28 = { "type": "object", "required": ["quantity", "measured", "limit", "sense", "shown", "from", "basis", "hangsOnStiffness"], "properties": { "quantity": { "type": "string" }, "measured": { "type": "number", "description": "SI." }, "limit": { "type": "number", "description": "SI." }, "sense": { "enum": ["at most", "at least"] }, "shown": { "type": "object", "required": ["measured", "limit"], "properties": { "measured": { "type": "string" }, "limit": { "type": "string" } } }, "from": { "$ref": "#/$defs/sourceOfLimit" }, "basis": { "type": "string" }, "utilisation": { "type": "number", "description": "Demand over capacity; absent where the limit is zero." }, "under": { "type": "object", "required": ["combination", "bound"], "properties": { "combination": { "type": "string" }, "bound": { "$ref": "#/$defs/bound" } } }, "otherBounds": { "type": "object", "additionalProperties": { "type": "string" } }, "hangsOnStiffness": { "type": "boolean" }, "soundAbove": { "type": "object", "required": ["stiffness", "shown"], "additionalProperties": false, "properties": { "stiffness": { "type": "number", "description": "N\xB7m/rad." }, "shown": { "type": "string" } }, "description": "Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch." } } };
+var schema28 = { "type": "object", "required": ["quantity", "measured", "limit", "sense", "shown", "from", "basis", "hangsOnStiffness"], "properties": { "quantity": { "type": "string" }, "measured": { "type": "number", "description": "SI." }, "limit": { "type": "number", "description": "SI." }, "sense": { "enum": ["at most", "at least"] }, "shown": { "type": "object", "required": ["measured", "limit"], "properties": { "measured": { "type": "string" }, "limit": { "type": "string" } } }, "from": { "$ref": "#/$defs/sourceOfLimit" }, "basis": { "type": "string" }, "utilisation": { "type": "number", "description": "Demand over capacity; absent where the limit is zero." }, "under": { "type": "object", "required": ["combination", "bound"], "properties": { "combination": { "type": "string" }, "bound": { "$ref": "#/$defs/bound" } } }, "otherBounds": { "type": "object", "additionalProperties": { "type": "string" } }, "hangsOnStiffness": { "type": "boolean" }, "working": { "type": "object", "required": ["formula"], "additionalProperties": false, "properties": { "formula": { "type": "string" }, "figures": { "type": "string" } }, "description": "How the value comes about: in symbols, and with figures in the units of the frame, which give it." }, "soundAbove": { "type": "object", "required": ["stiffness", "shown"], "additionalProperties": false, "properties": { "stiffness": { "type": "number", "description": "N\xB7m/rad." }, "shown": { "type": "string" } }, "description": "Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch." } } };
 var schema29 = { "enum": ["default", "stock", "house", "frame", "part", "computed"] };
 function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
@@ -886,30 +886,29 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                               var valid0 = true;
                             }
                             if (valid0) {
-                              if (data.soundAbove !== void 0) {
-                                let data16 = data.soundAbove;
+                              if (data.working !== void 0) {
+                                let data16 = data.working;
                                 const _errs31 = errors;
                                 if (errors === _errs31) {
                                   if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
                                     let missing3;
-                                    if (data16.stiffness === void 0 && (missing3 = "stiffness") || data16.shown === void 0 && (missing3 = "shown")) {
-                                      validate73.errors = [{ instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: missing3 }, message: "must have required property '" + missing3 + "'" }];
+                                    if (data16.formula === void 0 && (missing3 = "formula")) {
+                                      validate73.errors = [{ instancePath: instancePath + "/working", schemaPath: "#/properties/working/required", keyword: "required", params: { missingProperty: missing3 }, message: "must have required property '" + missing3 + "'" }];
                                       return false;
                                     } else {
                                       const _errs33 = errors;
                                       for (const key1 in data16) {
-                                        if (!(key1 === "stiffness" || key1 === "shown")) {
-                                          validate73.errors = [{ instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" }];
+                                        if (!(key1 === "formula" || key1 === "figures")) {
+                                          validate73.errors = [{ instancePath: instancePath + "/working", schemaPath: "#/properties/working/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" }];
                                           return false;
                                           break;
                                         }
                                       }
                                       if (_errs33 === errors) {
-                                        if (data16.stiffness !== void 0) {
-                                          let data17 = data16.stiffness;
+                                        if (data16.formula !== void 0) {
                                           const _errs34 = errors;
-                                          if (!(typeof data17 == "number" && isFinite(data17))) {
-                                            validate73.errors = [{ instancePath: instancePath + "/soundAbove/stiffness", schemaPath: "#/properties/soundAbove/properties/stiffness/type", keyword: "type", params: { type: "number" }, message: "must be number" }];
+                                          if (typeof data16.formula !== "string") {
+                                            validate73.errors = [{ instancePath: instancePath + "/working/formula", schemaPath: "#/properties/working/properties/formula/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                             return false;
                                           }
                                           var valid4 = _errs34 === errors;
@@ -917,10 +916,10 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                                           var valid4 = true;
                                         }
                                         if (valid4) {
-                                          if (data16.shown !== void 0) {
+                                          if (data16.figures !== void 0) {
                                             const _errs36 = errors;
-                                            if (typeof data16.shown !== "string") {
-                                              validate73.errors = [{ instancePath: instancePath + "/soundAbove/shown", schemaPath: "#/properties/soundAbove/properties/shown/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                            if (typeof data16.figures !== "string") {
+                                              validate73.errors = [{ instancePath: instancePath + "/working/figures", schemaPath: "#/properties/working/properties/figures/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                               return false;
                                             }
                                             var valid4 = _errs36 === errors;
@@ -931,13 +930,68 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
                                       }
                                     }
                                   } else {
-                                    validate73.errors = [{ instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+                                    validate73.errors = [{ instancePath: instancePath + "/working", schemaPath: "#/properties/working/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
                                     return false;
                                   }
                                 }
                                 var valid0 = _errs31 === errors;
                               } else {
                                 var valid0 = true;
+                              }
+                              if (valid0) {
+                                if (data.soundAbove !== void 0) {
+                                  let data19 = data.soundAbove;
+                                  const _errs38 = errors;
+                                  if (errors === _errs38) {
+                                    if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
+                                      let missing4;
+                                      if (data19.stiffness === void 0 && (missing4 = "stiffness") || data19.shown === void 0 && (missing4 = "shown")) {
+                                        validate73.errors = [{ instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: missing4 }, message: "must have required property '" + missing4 + "'" }];
+                                        return false;
+                                      } else {
+                                        const _errs40 = errors;
+                                        for (const key2 in data19) {
+                                          if (!(key2 === "stiffness" || key2 === "shown")) {
+                                            validate73.errors = [{ instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties" }];
+                                            return false;
+                                            break;
+                                          }
+                                        }
+                                        if (_errs40 === errors) {
+                                          if (data19.stiffness !== void 0) {
+                                            let data20 = data19.stiffness;
+                                            const _errs41 = errors;
+                                            if (!(typeof data20 == "number" && isFinite(data20))) {
+                                              validate73.errors = [{ instancePath: instancePath + "/soundAbove/stiffness", schemaPath: "#/properties/soundAbove/properties/stiffness/type", keyword: "type", params: { type: "number" }, message: "must be number" }];
+                                              return false;
+                                            }
+                                            var valid5 = _errs41 === errors;
+                                          } else {
+                                            var valid5 = true;
+                                          }
+                                          if (valid5) {
+                                            if (data19.shown !== void 0) {
+                                              const _errs43 = errors;
+                                              if (typeof data19.shown !== "string") {
+                                                validate73.errors = [{ instancePath: instancePath + "/soundAbove/shown", schemaPath: "#/properties/soundAbove/properties/shown/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                                return false;
+                                              }
+                                              var valid5 = _errs43 === errors;
+                                            } else {
+                                              var valid5 = true;
+                                            }
+                                          }
+                                        }
+                                      }
+                                    } else {
+                                      validate73.errors = [{ instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+                                      return false;
+                                    }
+                                  }
+                                  var valid0 = _errs38 === errors;
+                                } else {
+                                  var valid0 = true;
+                                }
                               }
                             }
                           }
@@ -959,7 +1013,7 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
   validate73.errors = vErrors;
   return errors === 0;
 }
-validate73.evaluated = { "props": { "quantity": true, "measured": true, "limit": true, "sense": true, "shown": true, "from": true, "basis": true, "utilisation": true, "under": true, "otherBounds": true, "hangsOnStiffness": true, "soundAbove": true }, "dynamicProps": false, "dynamicItems": false };
+validate73.evaluated = { "props": { "quantity": true, "measured": true, "limit": true, "sense": true, "shown": true, "from": true, "basis": true, "utilisation": true, "under": true, "otherBounds": true, "hangsOnStiffness": true, "working": true, "soundAbove": true }, "dynamicProps": false, "dynamicItems": false };
 function validate80(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;

@@ -827,7 +827,7 @@ function validate69(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate69.evaluated = { "props": { "kind": true, "id": true }, "dynamicProps": false, "dynamicItems": false };
-var schema28 = { "type": "object", "required": ["quantity", "measured", "limit", "sense", "shown", "from", "basis", "hangsOnStiffness"], "properties": { "quantity": { "type": "string" }, "measured": { "type": "number", "description": "SI." }, "limit": { "type": "number", "description": "SI." }, "sense": { "enum": ["at most", "at least"] }, "shown": { "type": "object", "required": ["measured", "limit"], "properties": { "measured": { "type": "string" }, "limit": { "type": "string" } } }, "from": { "$ref": "#/$defs/sourceOfLimit" }, "basis": { "type": "string" }, "utilisation": { "type": "number", "description": "Demand over capacity; absent where the limit is zero." }, "under": { "type": "object", "required": ["combination", "bound"], "properties": { "combination": { "type": "string" }, "bound": { "$ref": "#/$defs/bound" } } }, "otherBounds": { "type": "object", "additionalProperties": { "type": "string" } }, "hangsOnStiffness": { "type": "boolean" }, "soundAbove": { "type": "object", "required": ["stiffness", "shown"], "additionalProperties": false, "properties": { "stiffness": { "type": "number", "description": "N\xB7m/rad." }, "shown": { "type": "string" } }, "description": "Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch." } } };
+var schema28 = { "type": "object", "required": ["quantity", "measured", "limit", "sense", "shown", "from", "basis", "hangsOnStiffness"], "properties": { "quantity": { "type": "string" }, "measured": { "type": "number", "description": "SI." }, "limit": { "type": "number", "description": "SI." }, "sense": { "enum": ["at most", "at least"] }, "shown": { "type": "object", "required": ["measured", "limit"], "properties": { "measured": { "type": "string" }, "limit": { "type": "string" } } }, "from": { "$ref": "#/$defs/sourceOfLimit" }, "basis": { "type": "string" }, "utilisation": { "type": "number", "description": "Demand over capacity; absent where the limit is zero." }, "under": { "type": "object", "required": ["combination", "bound"], "properties": { "combination": { "type": "string" }, "bound": { "$ref": "#/$defs/bound" } } }, "otherBounds": { "type": "object", "additionalProperties": { "type": "string" } }, "hangsOnStiffness": { "type": "boolean" }, "working": { "type": "object", "required": ["formula"], "additionalProperties": false, "properties": { "formula": { "type": "string" }, "figures": { "type": "string" } }, "description": "How the value comes about: in symbols, and with figures in the units of the frame, which give it." }, "soundAbove": { "type": "object", "required": ["stiffness", "shown"], "additionalProperties": false, "properties": { "stiffness": { "type": "number", "description": "N\xB7m/rad." }, "shown": { "type": "string" } }, "description": "Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch." } } };
 var schema29 = { "enum": ["default", "stock", "house", "frame", "part", "computed"] };
 function validate74(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
@@ -1171,11 +1171,11 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.soundAbove !== void 0) {
-      let data16 = data.soundAbove;
+    if (data.working !== void 0) {
+      let data16 = data.working;
       if (data16 && typeof data16 == "object" && !Array.isArray(data16)) {
-        if (data16.stiffness === void 0) {
-          const err26 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: "stiffness" }, message: "must have required property 'stiffness'" };
+        if (data16.formula === void 0) {
+          const err26 = { instancePath: instancePath + "/working", schemaPath: "#/properties/working/required", keyword: "required", params: { missingProperty: "formula" }, message: "must have required property 'formula'" };
           if (vErrors === null) {
             vErrors = [err26];
           } else {
@@ -1183,18 +1183,20 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
           }
           errors++;
         }
-        if (data16.shown === void 0) {
-          const err27 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: "shown" }, message: "must have required property 'shown'" };
-          if (vErrors === null) {
-            vErrors = [err27];
-          } else {
-            vErrors.push(err27);
-          }
-          errors++;
-        }
         for (const key1 in data16) {
-          if (!(key1 === "stiffness" || key1 === "shown")) {
-            const err28 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" };
+          if (!(key1 === "formula" || key1 === "figures")) {
+            const err27 = { instancePath: instancePath + "/working", schemaPath: "#/properties/working/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" };
+            if (vErrors === null) {
+              vErrors = [err27];
+            } else {
+              vErrors.push(err27);
+            }
+            errors++;
+          }
+        }
+        if (data16.formula !== void 0) {
+          if (typeof data16.formula !== "string") {
+            const err28 = { instancePath: instancePath + "/working/formula", schemaPath: "#/properties/working/properties/formula/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
               vErrors = [err28];
             } else {
@@ -1203,10 +1205,9 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
             errors++;
           }
         }
-        if (data16.stiffness !== void 0) {
-          let data17 = data16.stiffness;
-          if (!(typeof data17 == "number" && isFinite(data17))) {
-            const err29 = { instancePath: instancePath + "/soundAbove/stiffness", schemaPath: "#/properties/soundAbove/properties/stiffness/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+        if (data16.figures !== void 0) {
+          if (typeof data16.figures !== "string") {
+            const err29 = { instancePath: instancePath + "/working/figures", schemaPath: "#/properties/working/properties/figures/type", keyword: "type", params: { type: "string" }, message: "must be string" };
             if (vErrors === null) {
               vErrors = [err29];
             } else {
@@ -1215,40 +1216,94 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
             errors++;
           }
         }
-        if (data16.shown !== void 0) {
-          if (typeof data16.shown !== "string") {
-            const err30 = { instancePath: instancePath + "/soundAbove/shown", schemaPath: "#/properties/soundAbove/properties/shown/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+      } else {
+        const err30 = { instancePath: instancePath + "/working", schemaPath: "#/properties/working/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        if (vErrors === null) {
+          vErrors = [err30];
+        } else {
+          vErrors.push(err30);
+        }
+        errors++;
+      }
+    }
+    if (data.soundAbove !== void 0) {
+      let data19 = data.soundAbove;
+      if (data19 && typeof data19 == "object" && !Array.isArray(data19)) {
+        if (data19.stiffness === void 0) {
+          const err31 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: "stiffness" }, message: "must have required property 'stiffness'" };
+          if (vErrors === null) {
+            vErrors = [err31];
+          } else {
+            vErrors.push(err31);
+          }
+          errors++;
+        }
+        if (data19.shown === void 0) {
+          const err32 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/required", keyword: "required", params: { missingProperty: "shown" }, message: "must have required property 'shown'" };
+          if (vErrors === null) {
+            vErrors = [err32];
+          } else {
+            vErrors.push(err32);
+          }
+          errors++;
+        }
+        for (const key2 in data19) {
+          if (!(key2 === "stiffness" || key2 === "shown")) {
+            const err33 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key2 }, message: "must NOT have additional properties" };
             if (vErrors === null) {
-              vErrors = [err30];
+              vErrors = [err33];
             } else {
-              vErrors.push(err30);
+              vErrors.push(err33);
+            }
+            errors++;
+          }
+        }
+        if (data19.stiffness !== void 0) {
+          let data20 = data19.stiffness;
+          if (!(typeof data20 == "number" && isFinite(data20))) {
+            const err34 = { instancePath: instancePath + "/soundAbove/stiffness", schemaPath: "#/properties/soundAbove/properties/stiffness/type", keyword: "type", params: { type: "number" }, message: "must be number" };
+            if (vErrors === null) {
+              vErrors = [err34];
+            } else {
+              vErrors.push(err34);
+            }
+            errors++;
+          }
+        }
+        if (data19.shown !== void 0) {
+          if (typeof data19.shown !== "string") {
+            const err35 = { instancePath: instancePath + "/soundAbove/shown", schemaPath: "#/properties/soundAbove/properties/shown/type", keyword: "type", params: { type: "string" }, message: "must be string" };
+            if (vErrors === null) {
+              vErrors = [err35];
+            } else {
+              vErrors.push(err35);
             }
             errors++;
           }
         }
       } else {
-        const err31 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        const err36 = { instancePath: instancePath + "/soundAbove", schemaPath: "#/properties/soundAbove/type", keyword: "type", params: { type: "object" }, message: "must be object" };
         if (vErrors === null) {
-          vErrors = [err31];
+          vErrors = [err36];
         } else {
-          vErrors.push(err31);
+          vErrors.push(err36);
         }
         errors++;
       }
     }
   } else {
-    const err32 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err37 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err32];
+      vErrors = [err37];
     } else {
-      vErrors.push(err32);
+      vErrors.push(err37);
     }
     errors++;
   }
   validate73.errors = vErrors;
   return errors === 0;
 }
-validate73.evaluated = { "props": { "quantity": true, "measured": true, "limit": true, "sense": true, "shown": true, "from": true, "basis": true, "utilisation": true, "under": true, "otherBounds": true, "hangsOnStiffness": true, "soundAbove": true }, "dynamicProps": false, "dynamicItems": false };
+validate73.evaluated = { "props": { "quantity": true, "measured": true, "limit": true, "sense": true, "shown": true, "from": true, "basis": true, "utilisation": true, "under": true, "otherBounds": true, "hangsOnStiffness": true, "working": true, "soundAbove": true }, "dynamicProps": false, "dynamicItems": false };
 function validate80(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;

@@ -287,6 +287,13 @@ otherBounds?: {
 }
 hangsOnStiffness: boolean
 /**
+ * How the value comes about: in symbols, and with figures in the units of the frame, which give it.
+ */
+working?: {
+formula: string
+figures?: string
+}
+/**
  * Joint stiffness from which the limit is kept, as that of a plain bracket of 40 mm pitch.
  */
 soundAbove?: {

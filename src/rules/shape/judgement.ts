@@ -14,8 +14,11 @@ export type Judgement =
   | { readonly kind: "stated"; readonly at: Ref; readonly key: string; readonly values: object; readonly met: boolean }
   | { readonly kind: "not applicable" | "undecided"; readonly at: Ref; readonly why: string };
 
+type Figures<M extends Message> = M extends { readonly working: { readonly figures: infer F extends string } }
+  ? Values<F>
+  : unknown;
 type SayOf<M extends Message> = M extends { readonly measures: infer Q extends Quantity }
-  ? (at: Ref, values: Values<M["text"]>, m: Measurement<Q>) => Judgement
+  ? (at: Ref, values: Values<M["text"]> & Figures<M>, m: Measurement<Q>) => Judgement
   : (at: Ref, values: Values<M["text"]>, met: boolean) => Judgement;
 
 /** One function for each message of the rule: an unknown message, a missing value or a wrong quantity does not compile. */

@@ -23,6 +23,12 @@ export type Values<T extends string> = T extends `${string}{${infer N}:${infer S
   ? { readonly [K in N]: Word<S> } & Values<R>
   : unknown;
 
+/** The formula of a measured value in symbols; and the same with its figures in typed slots, which gives that value. */
+export interface Working {
+  readonly formula: string;
+  readonly figures?: string;
+}
+
 /**
  * What a rule can say. Text holds typed slots, so that nothing is written for what passes and a value prints in the
  * frame's own units. A message that measures is compared by the engine, never by the rule.
@@ -38,6 +44,8 @@ export interface Message {
   readonly advice?: string;
   readonly measures?: Quantity;
   readonly sense?: "at most" | "at least";
+  /** How the measured value comes about: shown where a finding is looked into. */
+  readonly working?: Working;
   /** Overrides the rule's level for this message. */
   readonly level?: "note" | "hold" | "reject";
 }

@@ -9,8 +9,18 @@ import type { NumberedFinding, PartOfSheet } from "../parts.ts";
 /** Ways a finding may be looked at as a picture. */
 export type PictureOf = (finding: Finding) => Markup | undefined;
 
+/** Symbols with what follows "_" set low. */
+function symbols(formula: string): readonly Markup[] {
+  return formula.split(/_([\w,]+)/).map((part, i) => (i % 2 === 1 ? html`<sub>${part}</sub>` : html`${part}`));
+}
+
+function worked({ formula, figures }: NonNullable<Measure["working"]>, value: string): Markup {
+  const line = figures === undefined ? "" : html`<br>= ${figures} = ${value}`;
+  return html`<div class="long"><dt>Worked</dt><dd>${symbols(formula)}${line}</dd></div>`;
+}
+
 function numbers(measure: Measure): Markup {
-  const { shown, sense, utilisation, under, from, basis } = measure;
+  const { shown, sense, utilisation, under, from, basis, working } = measure;
   const stiffness = stiffnessWords(measure);
   const share =
     utilisation === undefined
@@ -22,6 +32,7 @@ function numbers(measure: Measure): Markup {
 ${share}
 <div class="long"><dt>Limit</dt><dd>${LIMIT_FROM[from]}: ${basis}</dd></div>
 ${under ? html`<div class="long"><dt>Under</dt><dd>${under.combination}</dd></div>` : ""}
+${working ? worked(working, shown.measured) : ""}
 ${stiffness === undefined ? "" : html`<div class="long"><dt>Joints</dt><dd>${stiffness}</dd></div>`}
 </dl>
 `;
