@@ -13,7 +13,10 @@ function weighted(parts: readonly Float64Array[], factors: Combination, length: 
 
 /** The response to a combination of load cases of a frame without contacts. */
 export function superpose(cases: readonly SolvedState[], factors: Combination): SolvedState {
-  const first = cases[0];
+  const acting = cases.filter((_, c) => (factors[c] ?? 0) !== 0);
+  const [first, ...others] = acting.length > 0 ? acting : cases;
+  // A case that acts alone, at its own size, is its own answer: no copy of all that was found.
+  if (first && others.length === 0 && factors[cases.indexOf(first)] === 1) return first;
   if (!first) throw new RangeError("a combination needs at least one load case");
   const sum = (pick: (state: SolvedState) => Float64Array): Float64Array =>
     weighted(cases.map(pick), factors, pick(first).length);
