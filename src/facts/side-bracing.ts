@@ -12,7 +12,7 @@ const SLANT = Math.PI / 12;
 /** Sine within which a bar or panel follows an axis of the plan: 30°. */
 const FOLLOWS = 0.5;
 /** A panel braces when its screws stand no farther apart than this, m (common practice). */
-const PITCH = 0.3;
+export const BRACING_PITCH = 0.3;
 
 /**
  * What braces the frame along x and along y: a panel screwed to upright faces at a close pitch, a slanting bar, or a joint of
@@ -36,7 +36,7 @@ export const sideBracing = defineFact<
       }
       for (const { held } of frame.panels) {
         const pitch = held.kind === "on-face" ? held.pitch : undefined;
-        if (held.kind !== "on-face" || pitch === undefined || pitch > PITCH) continue;
+        if (held.kind !== "on-face" || pitch === undefined || pitch > BRACING_PITCH) continue;
         if (Math.abs(held.on[2]) < FOLLOWS && Math.abs(held.on[axis]) < FOLLOWS) found[axis].add("panel");
       }
       for (const { bar, onto, connectors } of known.links) {
