@@ -1,8 +1,11 @@
-import { dot, subtract, type Vec3 } from "../geometry/vector.ts";
+import type { OrientedBox } from "../geometry/box.ts";
+import { along, dot, type Vec3 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
-import { planeAxes, sheets } from "./sheets.ts";
+import { panelBoxes } from "./panel-boxes.ts";
+import { panelNormal } from "./panel-normal.ts";
+import { planeAxes } from "./sheets.ts";
 
 /** A stretch of a bar and the share of one panel's area it carries: m² per m of bar. */
 export interface PanelStrip {
@@ -166,6 +169,11 @@ function nearestSupport(supports: readonly Support[], uv: readonly [number, numb
   return best;
 }
 
+/** Corners of a panel in the middle of its thickness. */
+function cornersOf({ centre, axes, half }: OrientedBox): readonly Vec3[] {
+  return [-1, 1].flatMap((a) => [-1, 1].map((b) => along(along(centre, axes[0], a * half[0]), axes[1], b * half[1])));
+}
+
 /**
  * How a load on a panel goes to the bars that hold it. The panel is cut into cells; each spans both ways between the bars
  * next to it, sharing its load between the two ways so that strips crossing there sag alike (Rankine–Grashof), and each
@@ -173,11 +181,11 @@ function nearestSupport(supports: readonly Support[], uv: readonly [number, numb
  */
 export const panelShares = defineFact<
   ReadonlyMap<string, PanelShare>,
-  { bodies: typeof bodies; sheets: typeof sheets }
+  { bodies: typeof bodies; boxes: typeof panelBoxes }
 >({
   id: "panel-shares",
-  needs: { bodies, sheets },
-  compute({ bodies: all, sheets: laid }, frame) {
+  needs: { bodies, boxes: panelBoxes },
+  compute({ bodies: all, boxes }, frame) {
     const shares = new Map<string, PanelShare>();
     for (const panel of frame.panels) {
       const ids =
@@ -185,15 +193,15 @@ export const panelShares = defineFact<
           ? panel.held.edges.flatMap((edge) => (edge.kind === "bar" ? [edge.bar] : []))
           : panel.held.bars;
       const held = ids.map((id) => all.get(id)).filter((body) => body?.prism !== undefined) as Body[];
-      const sheet = laid.find((s) => s.panel === panel);
-      const normal = sheet?.normal ?? panelNormal(held);
+      const { box, normal = panelNormal(held) } = boxes.get(panel.ref.id) ?? {};
       if (!normal || held.length === 0) continue;
       const [u, v] = planeAxes(normal);
       const flat = (p: Vec3): readonly [number, number] => [dot(p, u), dot(p, v)];
       const supports = held.map(
         (body): Support => ({ body, from: flat(cutPoint(body, "from")), to: flat(cutPoint(body, "to")) }),
       );
-      const corners = sheet ? sheet.corners.map(flat) : supports.flatMap((s) => [s.from, s.to]);
+      // Bars of a panel in slots may run on past it: posts beside one panel over the other.
+      const corners = box ? cornersOf(box).map(flat) : supports.flatMap((s) => [s.from, s.to]);
       const us = corners.map((c) => c[0]);
       const vs = corners.map((c) => c[1]);
       const low = [Math.min(...us), Math.min(...vs)] as const;
@@ -217,23 +225,3 @@ export const panelShares = defineFact<
     return shares;
   },
 });
-
-/** Normal of the plane that the bars round a panel lie in. */
-export function panelNormal(held: readonly Body[]): Vec3 | undefined {
-  const [first, ...others] = held;
-  if (!first) return undefined;
-  for (const other of others) {
-    const across =
-      Math.abs(dot(first.axes.x, other.axes.x)) > 0.9
-        ? subtract(cutPoint(other, "from"), cutPoint(first, "from"))
-        : other.axes.x;
-    const n: Vec3 = [
-      first.axes.x[1] * across[2] - first.axes.x[2] * across[1],
-      first.axes.x[2] * across[0] - first.axes.x[0] * across[2],
-      first.axes.x[0] * across[1] - first.axes.x[1] * across[0],
-    ];
-    const size = Math.hypot(...n);
-    if (size > 1e-9) return [n[0] / size, n[1] / size, n[2] / size];
-  }
-  return undefined;
-}

@@ -5,8 +5,8 @@ import { faceNames, faceNormal } from "./axes.ts";
 import { type Body, bodies, onFace } from "./bodies.ts";
 import { chooseSlots } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
+import { panelNormal } from "./panel-normal.ts";
 import { type EdgeRing, edgeRing, inwardOf } from "./panel-ring.ts";
-import { panelNormal } from "./panel-shares.ts";
 import type { Question } from "./question.ts";
 import { planeAxes } from "./sheets.ts";
 

@@ -13,6 +13,7 @@ import { rule as buildDeadlock } from "./build.deadlock.ts";
 import { rule as buildTooHeavy } from "./build.too-heavy.ts";
 import { rule as casterUnbraked } from "./caster.unbraked.ts";
 import { rule as doorCollides } from "./door.collides.ts";
+import { rule as doorSags } from "./door.sags.ts";
 import { rule as endBare } from "./end.bare.ts";
 import { rule as endRaw } from "./end.raw.ts";
 import { rule as footOutOfRange } from "./foot.out-of-range.ts";
@@ -92,6 +93,7 @@ export const builtInRules: readonly AnyRule[] = [
   endBare,
   endRaw,
   guardWithinReach,
+  doorSags,
   panelFlexes,
   panelMisfit,
   panelRattles,

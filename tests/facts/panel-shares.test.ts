@@ -94,3 +94,38 @@ describe("shares of a laid panel", () => {
     expect(total).toBeCloseTo(share.area, 12);
   });
 });
+
+describe("shares of a panel in slots", () => {
+  // Two posts 1000 mm high, rails between them on z = 100, 500 and 900: an upper and a lower sheet, each 560 by 360 between the faces.
+  const bar = (id: string, from: readonly number[], to: readonly number[]) => ({ id, profile: "40x40-8", from, to });
+  const wall = {
+    format: 1,
+    title: "two sheets between two posts",
+    units: "mm-N-kg",
+    kits: { corner: [{ connector: "end-fastener-8", on: "-y" }] },
+    bars: [
+      bar("left", [0, 0, 0], [0, 0, 1000]),
+      bar("right", [600, 0, 0], [600, 0, 1000]),
+      ...[100, 500, 900].map((z) => bar(`rail-${z}`, [0, 0, z], [600, 0, z])),
+    ],
+    joints: [{ bars: ["rail-100", "rail-500", "rail-900"], by: "corner" }],
+    panels: [
+      {
+        id: "top",
+        sheet: "polycarbonate-5",
+        held: "in-slot",
+        edges: ["left", "rail-900", "right", "rail-500"].map((id) => ({ bar: id })),
+      },
+    ],
+  } as unknown as FrameFile;
+
+  it("are those of the sheet down to the slot floors, less 1 mm all round, though the posts run on past it", () => {
+    const { share, by, total, first } = shared(wall);
+    const depth = one(one(known(bodies, wall).get("left")).bar.profile.slots[0]).depth;
+    const area = (0.56 + 2 * depth - 0.002) * (0.36 + 2 * depth - 0.002);
+    expect(share.area).toBeCloseTo(area, 12);
+    expect(total).toBeCloseTo(area, 12);
+    expect(first.map((c) => c / total)).toEqual([0.3, 0, 0.7].map((c) => expect.closeTo(c, 9)));
+    expect(by.get("left")).toBeCloseTo(by.get("right") ?? 0, 12);
+  });
+});

@@ -2,8 +2,14 @@ import { bar, type Drawing, ids, type Kind, type Part, usualLoad, type Wish } fr
 
 /** Smaller profiles on end fasteners sway too far: their sheets lie loose in the slots and brace nothing. */
 const LIGHTEST = { mm: 40, in: 1.5 } as const;
-/** In widths of the profile: the widest roof two people lift is reached earlier with a sheet of a heavier series. */
-const WIDEST = { light: 29, heavy: 22 } as const;
+/** In widths of the profile: the widest roof of a heavier series, whose sheet is thicker, that two people lift. */
+const HEAVY_ROOF = 22;
+/**
+ * In widths of the profile: on a wider door, whose rails one end fastener a corner holds, the free stile may come down onto the sill where
+ * joints are soft (door.sags); one width less for five of height.
+ */
+const WIDEST_DOOR = { low: 29.3, lessPerHeight: 0.2 } as const;
+const TALLEST = 42;
 const LOW_RAIL = 1;
 /** From the end of a stile of the door to the rail that meets it, so that the rail's nut keeps clear of the end. */
 const DOOR_RAIL = 0.75;
@@ -148,16 +154,17 @@ function drawGuard(wish: Wish): Drawing {
 }
 
 /**
- * A closed guard with a door: end fasteners throughout, sheets in the slots. Wider than this it would want an upright with sheets on
- * both sides, which lie over the screws of its end fasteners. The depth and height are those of the bars.
+ * A closed guard with a door: end fasteners throughout, sheets in the slots. Wider than this it would want a stiffer door, or an upright with
+ * sheets on both sides, which lie over the screws of its end fasteners. The depth and height are those of the bars.
  */
 export const guard: Kind = {
   article: "a guard",
-  ranges: ({ pitch: p, units }) => {
+  ranges: ({ pitch: p, units }, height) => {
     const lightest = units === "mm-N-kg" ? LIGHTEST.mm : LIGHTEST.in;
     if (p < lightest) return undefined;
-    const widest = p > lightest ? WIDEST.heavy : WIDEST.light;
-    return { length: [17 * p, widest * p], depth: [10 * p, 26 * p], height: [20 * p, 42 * p] };
+    const roof = p > lightest ? HEAVY_ROOF * p : Infinity;
+    const door = WIDEST_DOOR.low * p - WIDEST_DOOR.lessPerHeight * Math.min(height, TALLEST * p);
+    return { length: [17 * p, Math.min(roof, door)], depth: [10 * p, 26 * p], height: [20 * p, TALLEST * p] };
   },
   draw: drawGuard,
 };
