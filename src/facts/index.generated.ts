@@ -33,6 +33,7 @@ export { loneTurns } from "./lone-turns.ts";
 export { looseParts } from "./loose-parts.ts";
 export { masses } from "./mass.ts";
 export { materials } from "./materials.ts";
+export { movingShapes } from "./moving-shapes.ts";
 export { netSections } from "./net-sections.ts";
 export { nutEntries } from "./nut-entries.ts";
 export { obstacles } from "./obstacles.ts";

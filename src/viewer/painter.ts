@@ -1,5 +1,5 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
-import { bentMesh } from "./bend.ts";
+import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import type { Rgb } from "./colours.ts";
 import type { Mesh, Meshes } from "./mesh.ts";
@@ -87,6 +87,7 @@ function signMesh({ arrows, boxes }: ModelData): Mesh {
     normal: new Float32Array(at.length),
     away: new Float32Array(at.length),
     part: new Int32Array(count).fill(-1),
+    rides: new Int32Array(count).fill(-1),
     station: new Float32Array(count),
   };
 }
@@ -150,7 +151,8 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       for (const one of [solid, panels]) if (one) recolour(one, (part) => parts[part] ?? INK);
     },
     bend(shape) {
-      for (const one of [solid, panels, edges]) if (one) fill(one.buffers.bent, bentMesh(model, one.mesh, shape));
+      for (const one of [solid, panels, edges])
+        if (one) fill(one.buffers.bent, movedMesh(model, one.mesh, meshes.axes, shape));
     },
     paint(eye, bend, spread) {
       gl.viewport(0, 0, canvas.width, canvas.height);

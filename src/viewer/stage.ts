@@ -1,5 +1,5 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
-import { bentAt } from "./bend.ts";
+import { movedAt } from "./bend.ts";
 import { between, type Eye, fitted, lookAt, nearer, seenAt, shifted, turned, VIEWS } from "./camera.ts";
 import { coloursOf, type Scheme } from "./colours.ts";
 import { element } from "./element.ts";
@@ -192,6 +192,7 @@ class Easel implements Stage {
     }
     this.painter.paint(this.eye, this.factor, this.apart);
     this.placePins();
+    canvas.dataset.bend = this.factor.toFixed(4);
     canvas.dataset.turn = `${this.eye.turn.toFixed(3)} ${this.eye.lift.toFixed(3)}`;
   }
 
@@ -220,7 +221,7 @@ class Easel implements Stage {
     const bar = this.model.bars.findIndex(({ id }) => id === pin.bars[0]);
     if (bar < 0) return at;
     const away = times(add(this.meshes.middles[bar] ?? at, this.middle, -1), 0.6 * this.apart);
-    return add(add(at, away), bentAt(this.model, bar, this.shape, 0.5), this.factor);
+    return add(add(at, away), movedAt(this.model, bar, this.shape, 0.5), this.factor);
   }
 
   /** The bar nearest to a point of the picture, within a finger's breadth. */

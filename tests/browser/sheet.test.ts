@@ -188,6 +188,46 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "swings gently as the frame buckles, and stands still for those who asked for less motion, until told to move",
+    async () => {
+      const bend = `document.querySelector("canvas").dataset.bend`;
+      const moves = async (page: Page): Promise<boolean> => {
+        const before = await page.evaluate<string>(bend);
+        await page.waitForTimeout(700);
+        return (await page.evaluate<string>(bend)) !== before;
+      };
+      const buckled = async (page: Page): Promise<void> => {
+        await page.waitForSelector("body.turning");
+        const value = await page.locator('#shape optgroup[label="buckles"] option').first().getAttribute("value");
+        await page.locator("#shape").selectOption(value);
+        await turnOf(page);
+      };
+      const { page } = await open(address, { reducedMotion: "no-preference" });
+      await buckled(page);
+      expect(await moves(page)).toBe(true);
+      await page.locator("#shape-moves").uncheck();
+      await turnOf(page);
+      expect(await moves(page)).toBe(false);
+      expect(Number(await page.evaluate<string>(bend))).toBeGreaterThan(0);
+      // What bends under loads at rest does not swing.
+      await page.locator("#shape").selectOption("0");
+      expect(await page.locator("#shape-moves").isVisible()).toBe(false);
+      await page.context().close();
+      const { page: calm } = await open(address);
+      await buckled(calm);
+      expect(await moves(calm)).toBe(false);
+      const whole = Number(await calm.evaluate<string>(bend));
+      await calm.locator("#shape-size").fill("10");
+      await turnOf(calm);
+      expect(Number(await calm.evaluate<string>(bend)) / whole).toBeCloseTo(0.5, 2);
+      await calm.locator("#shape-moves").check();
+      expect(await moves(calm)).toBe(true);
+      await calm.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "shows the drawings instead where there is no WebGL, and says all without scripts",
     async () => {
       const plain = await startBrowser(["--disable-3d-apis"]);

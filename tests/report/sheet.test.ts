@@ -67,6 +67,20 @@ describe("the inspection sheet", () => {
     );
   });
 
+  it("draws a loose frame and a buckled one as they move, for findings about the frame as a whole", () => {
+    for (const [rule, words] of [
+      ["frame.loose", "How it moves: back and 7 more turn about x at leg-1.foot and leg-2.foot"],
+      ["frame.buckles", "How it buckles under"],
+      ["frame.sways", "How it sways under"],
+    ]) {
+      const text = sheetOf(sheetInput(readFileSync(`docs/rules/${rule}.fault.frame.json`, "utf8")));
+      const article = text.slice(text.indexOf(`data-rule="${rule}"`));
+      const own = article.slice(0, article.indexOf("</article>"));
+      expect(own).toContain(`<figcaption>${words}`);
+      expect(own).toMatch(/<path data-band="leg-1"/);
+    }
+  });
+
   it("draws an open cut end from near by with its sawn metal", () => {
     const article = page.slice(page.indexOf('data-rule="end.bare"'));
     // The section of the 40x40-8 is 663 mm², all of it open.

@@ -6,13 +6,23 @@ export interface ModelData {
   /** Rules that give each bar a share of a limit. */
   readonly checks: readonly { readonly rule: string; readonly title: string }[];
   readonly groups: readonly string[];
-  /** Loads under which the bent shape is known. */
-  readonly bends: readonly { readonly name: string /** Greatest displacement, mm. */; readonly most: number }[];
+  /** Ways in which the frame moves. */
+  readonly shapes: readonly ShapeData[];
   /** Arrows of loads: from and to, six numbers each. */
   readonly arrows: readonly (readonly number[])[];
   /** Dashed boxes of goods: the ends of their edges. */
   readonly boxes: readonly number[];
   readonly pins: readonly PinData[];
+}
+
+export interface ShapeData {
+  readonly kind: "bent" | "buckled" | "loose";
+  readonly name: string;
+  /** Of the loads, at which it buckles so. */
+  readonly factor?: number;
+  /** Greatest displacement of an axis, mm, and greatest turn of a bar about its own, rad. */
+  readonly most: number;
+  readonly turns: number;
 }
 
 /** Points [y, z] of the outline and then of the holes, two numbers each, and triangles over them. */
@@ -37,8 +47,8 @@ export interface BarData {
   readonly shares: readonly (number | null)[];
   /** Place in `groups`, −1 for none. */
   readonly group: number;
-  /** For each bend: displacement at evenly spaced stations, three numbers each; empty where unknown. */
-  readonly bent: readonly (readonly number[])[];
+  /** For each shape: displacement [mm] of the axis and turn about it [rad] at evenly spaced stations, four numbers each; empty where unknown. */
+  readonly moved: readonly (readonly number[])[];
 }
 
 export interface PieceData {

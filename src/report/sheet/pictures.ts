@@ -12,6 +12,7 @@ import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { sweepPicture } from "../reach/sweep-picture.ts";
+import { framePicture } from "./frame-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
 
 /** The state under which the value of a finding governs. */
@@ -75,6 +76,8 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
   const shown = new Set<string>();
   return (finding) => {
     const view = viewOf(frame, finding);
+    const whole = framePicture(frame, scene, finding, view);
+    if (whole) return whole;
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
     if (tool) return tool;

@@ -54,6 +54,7 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .check svg.picture{width:30rem}
 .check svg:not(.picture){width:17rem;border:1px solid var(--rule)}
 .check.tool svg{width:100%;max-width:34rem;border:0}
+.check.whole svg{width:26rem}
 .check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
 .finding{display:flow-root}
 .check figcaption{padding-left:0}
