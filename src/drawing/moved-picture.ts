@@ -4,7 +4,7 @@ import { factOf } from "../facts/fact.ts";
 import { add, along, cross, distance, length, lerp, scale, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import type { Frame } from "../model/frame.ts";
 import { type Band, lineDrawing } from "./line-drawing.ts";
-import type { Scene } from "./scene.ts";
+import { plainScene, type Scene } from "./scene.ts";
 import { views } from "./view.ts";
 
 /** The greatest movement is drawn as this share of the frame's size, the greatest turn about a bar's axis as this angle [rad] at the most. */
@@ -82,7 +82,7 @@ export function movedPicture(
   const turns = Math.max(0, ...moving.flatMap(({ line }) => line.rolled.map(Math.abs)));
   const factor = Math.min((SHARE * across) / most, turns > 0 ? TURN / turns : Infinity);
   const bars = new Set(all.map(({ bar }) => bar.ref.id));
-  return lineDrawing(scene, {
+  return lineDrawing(plainScene(scene), {
     view: views.isometric,
     size: SIZE,
     title,

@@ -28,6 +28,7 @@ export { hindrances } from "./hindrances.ts";
 export { islands } from "./islands.ts";
 export { jointForces } from "./joint-forces.ts";
 export { lifted } from "./lifted.ts";
+export { loadPaths } from "./load-paths.ts";
 export { loaded } from "./loaded.ts";
 export { loneTurns } from "./lone-turns.ts";
 export { looseParts } from "./loose-parts.ts";

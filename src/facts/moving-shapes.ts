@@ -5,9 +5,10 @@ import { buckledLine } from "./buckled-line.ts";
 import { defineFact } from "./fact.ts";
 import type { LooseMotion } from "./loose-motion.ts";
 import { type LoosePart, looseParts } from "./loose-parts.ts";
-import { response, type View } from "./response.ts";
+import { response } from "./response.ts";
 import { stability } from "./stability.ts";
 import { structure } from "./structure.ts";
+import { usualViews } from "./usual-views.ts";
 
 /** A way in which a frame moves, bar by bar. */
 export interface MovingShape {
@@ -25,15 +26,6 @@ const STATIONS = 9;
 const BENDS = 8;
 const MODES = 3;
 const MANY_BARS = 400;
-
-/** Loads under which the frame is used, joints typical, one view each. */
-function usual(views: readonly View[]): readonly View[] {
-  const seen = new Map<string, View>();
-  for (const view of views)
-    if (view.combination.kind !== "strength" && view.bound === "typical" && !seen.has(view.combination.name))
-      seen.set(view.combination.name, view);
-  return [...seen.values()];
-}
 
 function rigidLine({ rate: { turn, shift } }: LooseMotion, body: Body): BarLine {
   const at = (end: "from" | "to") => add(shift, cross(turn, cutPoint(body, end)));
@@ -92,7 +84,7 @@ export const movingShapes = defineFact<
         for (const [x, y, z] of lineOf(ref.id)?.moved ?? []) far = Math.max(far, Math.hypot(x, y, z));
         return far;
       }, 0);
-    const bent = usual(found.views)
+    const bent = usualViews(found.views)
       .map(
         (view): MovingShape => ({
           kind: "bent",

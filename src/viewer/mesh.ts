@@ -31,7 +31,7 @@ export interface Meshes {
   readonly high: Vec;
 }
 
-class Growing {
+export class Growing {
   readonly at: number[] = [];
   readonly normal: number[] = [];
   readonly part: number[] = [];
@@ -47,7 +47,8 @@ class Growing {
   done(away: readonly Vec[]): Mesh {
     const moved = new Float32Array(this.at.length);
     this.part.forEach((part, i) => {
-      moved.set(away[part] ?? [0, 0, 0], 3 * i);
+      const own = away[part];
+      if (own) moved.set(own, 3 * i);
     });
     return {
       at: Float32Array.from(this.at),
@@ -185,7 +186,7 @@ function addPiece(piece: PieceData, index: number, ride: Ride, into: Growing, ed
   }
 }
 
-function stationOn({ from, to }: Fibre, p: Vec): number {
+export function stationOn({ from, to }: Fibre, p: Vec): number {
   const run = add(to, from, -1);
   return Math.min(1, Math.max(0, dot(add(p, from, -1), run) / (dot(run, run) || 1)));
 }

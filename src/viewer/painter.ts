@@ -1,8 +1,10 @@
-import type { ModelData } from "../drawing/model3d/model-data.ts";
+import type { ModelData, PathData } from "../drawing/model3d/model-data.ts";
 import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import type { Rgb } from "./colours.ts";
 import type { Mesh, Meshes } from "./mesh.ts";
+import { PATH_INKS, pathMesh } from "./path-mesh.ts";
+import { mix } from "./vec.ts";
 
 const VERTEX = `
 attribute vec3 at; attribute vec3 normal; attribute vec3 away; attribute vec3 bent; attribute vec3 colour;
@@ -30,11 +32,15 @@ interface Batch {
 export interface Painter {
   colour(parts: readonly Rgb[]): void;
   bend(shape: number): void;
+  /** A load path within the bars, which then are seen through. */
+  path(path: PathData | undefined): void;
   paint(eye: Eye, bend: number, spread: number): void;
 }
 
 /** At this many mm a pixel and fewer, edges have their full ink. */
 const FULL_INK = 0.9;
+/** Ink of edges of bars that are seen through. */
+const THROUGH = 0.5;
 const INK: Rgb = [32, 38, 43];
 const LOAD: Rgb = [31, 95, 139];
 
@@ -146,12 +152,23 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   gl.enable(gl.DEPTH_TEST);
   gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
   gl.clearColor(1, 1, 1, 1);
+  let inner: Batch | undefined;
+  let shapeNow = -1;
+  const across = Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
   return {
+    path(path) {
+      if (inner) for (const buffer of Object.values(inner.buffers)) gl.deleteBuffer(buffer);
+      inner = path && batch(pathMesh(model, meshes.axes, path, mix(low, high, 0.5), across));
+      if (!inner) return;
+      recolour(inner, (ink) => PATH_INKS[ink]?.colour ?? INK);
+      fill(inner.buffers.bent, movedMesh(model, inner.mesh, meshes.axes, shapeNow));
+    },
     colour(parts) {
       for (const one of [solid, panels]) if (one) recolour(one, (part) => parts[part] ?? INK);
     },
     bend(shape) {
-      for (const one of [solid, panels, edges])
+      shapeNow = shape;
+      for (const one of [solid, panels, edges, inner])
         if (one) fill(one.buffers.bent, movedMesh(model, one.mesh, meshes.axes, shape));
     },
     paint(eye, bend, spread) {
@@ -163,14 +180,16 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       gl.uniform3f(set("light"), light[0] ?? 0, light[1] ?? 0, light[2] ?? 0);
       gl.uniform1f(set("bend"), bend);
       gl.uniform1f(set("spread"), spread);
-      if (solid) draw(solid, gl.TRIANGLES, 0, 1, 0);
+      const seenThrough = inner !== undefined && spread === 0;
+      if (inner && seenThrough) draw(inner, gl.TRIANGLES, 0, 1, 0);
+      if (solid && !seenThrough) draw(solid, gl.TRIANGLES, 0, 1, 0);
       // Seen from far, lines a pixel wide would blacken a bar.
       gl.enable(gl.BLEND);
       const thin = Math.min(1, Math.max(0.22, (FULL_INK * canvas.height) / eye.height));
-      if (edges) draw(edges, gl.LINES, 1, thin, 0.0004);
+      if (edges) draw(edges, gl.LINES, 1, seenThrough ? THROUGH * thin : thin, 0.0004);
       gl.disable(gl.BLEND);
       if (signs && spread === 0) draw(signs, gl.LINES, 1, 1, 0.0004);
-      if (panels) {
+      if (panels && !seenThrough) {
         gl.enable(gl.BLEND);
         gl.depthMask(false);
         draw(panels, gl.TRIANGLES, 0, 0.24, 0);

@@ -5,6 +5,7 @@ import { coloursOf, type Scheme } from "./colours.ts";
 import { element } from "./element.ts";
 import { fibre, type Meshes, meshesOf } from "./mesh.ts";
 import { type Painter, painterFor } from "./painter.ts";
+import { type Tags, tagsIn } from "./tags.ts";
 import { add, mix, size, times, type Vec, vecAt } from "./vec.ts";
 
 /** The frame on a canvas that can be turned, and what others may ask of it. */
@@ -14,6 +15,8 @@ export interface Stage {
   colour(scheme: Scheme): void;
   bend(shape: number, factor: number): void;
   spread(share: number): void;
+  /** Shows how a set of loads runs through the frame; −1: none. */
+  path(index: number): void;
   /** Turns to a pin and brings out its parts; undefined lets go. */
   choose(pin: number | undefined): void;
   dim(shown: ReadonlySet<number>): void;
@@ -54,6 +57,7 @@ class Easel implements Stage {
   private apart = 0;
   private asked = false;
   private glide = 0;
+  private readonly tags: Tags;
   private pinTold: (pin: number) => void = () => {};
   private barTold: (bar: number) => void = () => {};
 
@@ -79,6 +83,7 @@ class Easel implements Stage {
       return pin;
     });
     this.root = element("div", { class: "stage" }, canvas, ...this.pins);
+    this.tags = tagsIn(this.root);
     this.eye = this.whole("isometric");
     this.recolour();
     new ResizeObserver(() => this.ask()).observe(canvas);
@@ -114,6 +119,14 @@ class Easel implements Stage {
   spread(share: number): void {
     this.apart = share;
     this.eye = { ...this.whole("whole"), turn: this.eye.turn, lift: this.eye.lift };
+    this.ask();
+  }
+
+  path(index: number): void {
+    const path = this.model.paths[index];
+    this.painter.path(path);
+    this.tags.set((path?.feet ?? []).map(({ at, words }) => ({ at: vecAt(at, 0), words })));
+    this.canvas.dataset.path = path?.name ?? "";
     this.ask();
   }
 
@@ -192,6 +205,7 @@ class Easel implements Stage {
     }
     this.painter.paint(this.eye, this.factor, this.apart);
     this.placePins();
+    this.tags.place(this.eye, canvas.clientWidth, canvas.clientHeight);
     canvas.dataset.bend = this.factor.toFixed(4);
     canvas.dataset.turn = `${this.eye.turn.toFixed(3)} ${this.eye.lift.toFixed(3)}`;
   }

@@ -1,8 +1,10 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
-import { groupColour, type Rgb, type Scheme, STEPS } from "./colours.ts";
+import { groupColour, type Scheme, STEPS } from "./colours.ts";
 import { element } from "./element.ts";
+import { pathTools } from "./path-tools.ts";
 import { shapeTools } from "./shape-tools.ts";
 import type { Stage } from "./stage.ts";
+import { swatch } from "./swatch.ts";
 
 const VIEW_WORDS: readonly (readonly [string, string])[] = [
   ["isometric", "Isometric"],
@@ -13,12 +15,6 @@ const VIEW_WORDS: readonly (readonly [string, string])[] = [
   ["top", "Top"],
   ["whole", "Whole"],
 ];
-const swatch = ([r, g, b]: Rgb): HTMLElement => {
-  const made = element("span", { class: "swatch" });
-  made.style.backgroundColor = `rgb(${r},${g},${b})`;
-  return made;
-};
-
 function legendOf(model: ModelData, scheme: Scheme): readonly Node[] {
   if (scheme.by === "check") {
     const steps = STEPS.map(({ words, colour }) => element("span", {}, swatch(colour), ` ${words}`));
@@ -55,8 +51,8 @@ export function viewTools(stage: Stage): HTMLElement {
   return element("div", { class: "row tools", role: "group", "aria-label": "Views" }, ...views);
 }
 
-/** Colours, bending and spread, under the drawing. */
-export function lookTools(model: ModelData, stage: Stage): HTMLElement {
+/** Colours, spread, shapes and load paths, under the drawing. */
+export function lookTools(model: ModelData, stage: Stage, followed: (path: number) => void): HTMLElement {
   const all = schemes(model);
   const legend = element("div", { class: "legend" });
   const scheme = element("select", { id: "scheme" }, ...options(all.map(([name]) => name)));
@@ -85,5 +81,6 @@ export function lookTools(model: ModelData, stage: Stage): HTMLElement {
     ),
     element("div", { class: "row" }, ...shapeTools(model, stage, across)),
     legend,
+    pathTools(model, stage, followed) ?? "",
   );
 }

@@ -228,6 +228,34 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "follows a set of loads to the feet, and says what a bar takes and gives",
+    async () => {
+      const { page, complaints } = await open(address);
+      await page.waitForSelector("body.turning");
+      await page.locator("#load-path").selectOption("0");
+      await turnOf(page);
+      expect(await page.locator(".stage .tag").allTextContents()).toEqual(
+        [1, 2, 3, 4, 5, 6].map((n) => expect.stringMatching(new RegExp(`^leg-${n}\\.foot \\d+ N$`)) as unknown),
+      );
+      expect(await page.locator("output[for=load-path]").textContent()).toMatch(/the feet bear (\S+ kN) of \1 applied/);
+      const canvas = page.locator(".stage canvas");
+      await canvas.scrollIntoViewIfNeeded();
+      await page.locator("button[data-view=front]").click();
+      await turnOf(page);
+      const box = await canvas.boundingBox();
+      if (!box) throw new Error("no canvas");
+      // Up the middle of the picture from its lower edge: the middle leg is met somewhere.
+      for (let y = 0.9; y > 0.4; y -= 0.05) await page.mouse.click(box.x + box.width / 2, box.y + box.height * y);
+      expect(await page.locator(".readout").textContent()).toMatch(/(takes from|gives) .* N (bears|held by fasteners)/);
+      await page.locator("#load-path").selectOption("-1");
+      expect(await page.locator(".stage .tag").count()).toBe(0);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "shows the drawings instead where there is no WebGL, and says all without scripts",
     async () => {
       const plain = await startBrowser(["--disable-3d-apis"]);
@@ -242,7 +270,8 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
         await plain.close();
       }
       const { page } = await open(address, { javaScriptEnabled: false });
-      expect(await page.locator("figure.view svg:visible").count()).toBe(4);
+      expect(await page.locator(".board figure.view svg:visible").count()).toBe(4);
+      expect(await page.locator("#load-path-told svg").isVisible()).toBe(true);
       expect(await page.locator("article.finding:visible").count()).toBeGreaterThan(5);
       await page.context().close();
     },

@@ -26,7 +26,7 @@ describe("the inspection sheet", () => {
   });
 
   it("puts a balloon for every part that has a place on each of the four views", () => {
-    const views = [...page.matchAll(/<figure class="view"[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
+    const views = [...page.matchAll(/<figure class="view" data-view[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
     expect(views).toHaveLength(4);
     const parts = [...page.matchAll(/<section class="part [^>]*id="p(\d+)"/g)].map(([, n]) => n);
     for (const view of views) {
@@ -79,6 +79,13 @@ describe("the inspection sheet", () => {
       expect(own).toContain(`<figcaption>${words}`);
       expect(own).toMatch(/<path data-band="leg-1"/);
     }
+  });
+
+  it("tells how the heaviest loads run to the floor: each joint once, as much at the feet as is applied", () => {
+    const section = page.slice(page.indexOf('id="load-path-told"'), page.indexOf('id="record"'));
+    expect(textIn(section)).toMatch(/The feet bear (\S+ kN) of \1 applied/);
+    expect(section).toMatch(/<th scope="row">front<\/th><td>leg-2<\/td><td class="num">\d+ N<\/td>/);
+    expect(section).toMatch(/<path data-band="leg-2"/);
   });
 
   it("draws an open cut end from near by with its sawn metal", () => {

@@ -8,6 +8,7 @@ export interface ModelData {
   readonly groups: readonly string[];
   /** Ways in which the frame moves. */
   readonly shapes: readonly ShapeData[];
+  readonly paths: readonly PathData[];
   /** Arrows of loads: from and to, six numbers each. */
   readonly arrows: readonly (readonly number[])[];
   /** Dashed boxes of goods: the ends of their edges. */
@@ -23,6 +24,30 @@ export interface ShapeData {
   /** Greatest displacement of an axis, mm, and greatest turn of a bar about its own, rad. */
   readonly most: number;
   readonly turns: number;
+}
+
+/** How the loads of one combination run to the floor. */
+export interface PathData {
+  readonly name: string;
+  /** What the feet bear of it, in words. */
+  readonly sum: string;
+  /** For each bar: stretches from and to shares of its length, force and axial force [N], pull positive; four numbers each. */
+  readonly carried: readonly (readonly number[])[];
+  /** Bars by index; forces [N] of the giver on the taker: what bears, what fasteners hold. */
+  readonly passings: readonly {
+    readonly giver: number;
+    readonly taker: number;
+    readonly at: readonly number[];
+    readonly seat: readonly number[];
+    readonly held: readonly number[];
+    readonly words: string;
+  }[];
+  /** Forces on the floor, N. */
+  readonly feet: readonly {
+    readonly at: readonly number[];
+    readonly force: readonly number[];
+    readonly words: string;
+  }[];
 }
 
 /** Points [y, z] of the outline and then of the holes, two numbers each, and triangles over them. */

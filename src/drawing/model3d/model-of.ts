@@ -1,5 +1,6 @@
 import { bodies } from "../../facts/bodies.ts";
 import { factOf } from "../../facts/fact.ts";
+import { loadPaths } from "../../facts/load-paths.ts";
 import { movingShapes } from "../../facts/moving-shapes.ts";
 import { triangulate } from "../../geometry/triangulate.ts";
 import { dot, perpendicularPair, type Vec2, type Vec3 } from "../../geometry/vector.ts";
@@ -9,6 +10,7 @@ import type { Scene } from "../scene.ts";
 import type { Solid, Surface } from "../solids/solid.ts";
 import type { Symbols } from "../symbols.ts";
 import type { BarData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
+import { pathsData } from "./paths-data.ts";
 import { shapesData } from "./shapes-data.ts";
 
 const TO_MM = 1000;
@@ -92,6 +94,7 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks }: ModelWis
     checks: checks.map(({ rule, title }) => ({ rule, title })),
     groups: frame.groups.map(({ ref }) => ref.id),
     shapes: shapes.list,
+    paths: pathsData(factOf(loadPaths, frame), all, frame.units),
     arrows: symbols.arrows.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
     boxes: symbols.masses.flatMap(({ edges }) => edges.flatMap(([a, b]) => [...mm(a, 1), ...mm(b, 1)])),
     pins,

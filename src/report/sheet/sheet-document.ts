@@ -9,6 +9,7 @@ import { barsOf } from "./sections/bars.ts";
 import { boardOf } from "./sections/board.ts";
 import { checksOf, openOf } from "./sections/checks.ts";
 import { findingsOf } from "./sections/findings.ts";
+import { loadPathOf } from "./sections/load-path.ts";
 import { loadsOf } from "./sections/loads.ts";
 import { recordOf } from "./sections/record.ts";
 import { titleOf } from "./sections/title.ts";
@@ -34,7 +35,9 @@ function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readon
   const main = drawable
     ? html`<div class="desk">${boardOf(drawable.frame, drawable.whole, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene))}</div>`
     : "";
-  const rest = frame ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}` : "";
+  const rest = frame
+    ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}${drawable ? loadPathOf(frame, drawable.whole) : ""}`
+    : "";
   return html`${titleOf(report)}<main>${openOf(report)}${main}${rest}${recordOf(input)}</main>`;
 }
 

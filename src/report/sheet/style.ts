@@ -93,6 +93,9 @@ tr th span{color:var(--soft)}
 .pin.strong{background:var(--ink);color:#fff}
 .pin.light{border:1px dashed var(--ink)}
 .pin.chosen{box-shadow:0 0 0 4px #f0b429;z-index:2}
+.tag{position:absolute;left:0;top:0;padding:0 .3em;background:#fffffff0;border:1px solid var(--rule);font-size:.78rem;white-space:nowrap;pointer-events:none}
+.way{display:grid;grid-template-columns:minmax(0,1.2fr) minmax(0,1fr);gap:1.2rem;align-items:start}
+.way figure{margin:0;background:#fff;border:1px solid var(--rule)}
 .tools{font-size:.85rem;margin-bottom:.4rem}
 .row{display:flex;flex-wrap:wrap;gap:.3rem .5rem;align-items:center;margin:.2rem 0}
 .tools button,.tools select,.filter select{font:inherit;color:inherit;background:#fff;border:1px solid #8f9488;border-radius:2px;padding:.18rem .55rem;max-width:100%}
@@ -110,7 +113,7 @@ tr th span{color:var(--soft)}
 .finding.chosen{outline:2px solid var(--ink)}
 .filter{display:flex;flex-wrap:wrap;gap:.25rem .9rem;font-size:.85rem;align-items:center;margin:.2rem 0 .6rem}
 [hidden]{display:none!important}
-@media screen and (max-width:900px){.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
 .two{columns:22rem 2;column-gap:2rem}
 @page{margin:14mm 13mm 16mm;@bottom-left{content:"Inspection sheet";font:8pt system-ui,Arial,sans-serif;color:#545d63}@bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt system-ui,Arial,sans-serif;color:#545d63}}
 @media print{
@@ -122,7 +125,7 @@ body{background:#fff;font-size:9.5pt}
 .board{position:static}
 .view[data-view=isometric] svg{max-height:105mm}
 .check.near svg{width:48mm!important}
-.desk table,.checks table,.bars table{font-size:8pt}
+.desk table,.checks table,.bars table,.path table{font-size:8pt}
 .trace{font-size:7.5pt}
 .views svg{height:38mm}
 .finding,.part>h3,.block,tr,figure{break-inside:avoid}
