@@ -2,6 +2,7 @@ import type { ModelData, PathData } from "../drawing/model3d/model-data.ts";
 import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import type { Rgb } from "./colours.ts";
+import { openedMesh } from "./doors.ts";
 import type { Mesh, Meshes } from "./mesh.ts";
 import { PATH_INKS, pathMesh } from "./path-mesh.ts";
 import { mix } from "./vec.ts";
@@ -34,6 +35,8 @@ export interface Painter {
   bend(shape: number): void;
   /** A load path within the bars, which then are seen through. */
   path(path: PathData | undefined): void;
+  /** Doors opened by this share of their way. */
+  open(share: number): void;
   paint(eye: Eye, bend: number, spread: number): void;
 }
 
@@ -61,7 +64,7 @@ function program(gl: WebGLRenderingContext): WebGLProgram | undefined {
 }
 
 /** Signs of loads and goods as lines that belong to no part. */
-function signMesh({ arrows, boxes }: ModelData): Mesh {
+function signMesh({ arrows, boxes, doors }: ModelData): Mesh {
   const at: number[] = [];
   for (const arrow of arrows) {
     const [a, b] = [arrow.slice(0, 3), arrow.slice(3, 6)];
@@ -87,6 +90,8 @@ function signMesh({ arrows, boxes }: ModelData): Mesh {
       at.push(...b, ...b.map((c, i) => c - 0.26 * long * (along[i] ?? 0) + side * 0.09 * long * (way[i] ?? 0)));
   }
   for (const c of boxes) at.push(c);
+  // Every other stretch of a door's arc, so that it shows as dashed.
+  for (const { arc } of doors) for (let i = 0; i + 5 < arc.length; i += 6) at.push(...arc.slice(i, i + 6));
   const count = at.length / 3;
   return {
     at: Float32Array.from(at),
@@ -162,6 +167,14 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       if (!inner) return;
       recolour(inner, (ink) => PATH_INKS[ink]?.colour ?? INK);
       fill(inner.buffers.bent, movedMesh(model, inner.mesh, meshes.axes, shapeNow));
+    },
+    open(share) {
+      for (const one of [solid, panels, edges]) {
+        if (!one) continue;
+        const { at, normal } = openedMesh(model, one.mesh, share);
+        fill(one.buffers.at, at);
+        fill(one.buffers.normal, normal);
+      }
     },
     colour(parts) {
       for (const one of [solid, panels]) if (one) recolour(one, (part) => parts[part] ?? INK);

@@ -15,6 +15,8 @@ export interface Stage {
   colour(scheme: Scheme): void;
   bend(shape: number, factor: number): void;
   spread(share: number): void;
+  /** Opens the doors by a share of their way. */
+  open(share: number): void;
   /** Shows how a set of loads runs through the frame; −1: none. */
   path(index: number): void;
   /** Turns to a pin and brings out its parts; undefined lets go. */
@@ -119,6 +121,12 @@ class Easel implements Stage {
   spread(share: number): void {
     this.apart = share;
     this.eye = { ...this.whole("whole"), turn: this.eye.turn, lift: this.eye.lift };
+    this.ask();
+  }
+
+  open(share: number): void {
+    this.painter.open(share);
+    this.canvas.dataset.open = share.toFixed(3);
     this.ask();
   }
 

@@ -1,5 +1,6 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
 import { groupColour, type Scheme, STEPS } from "./colours.ts";
+import { doorTools } from "./door-tools.ts";
 import { element } from "./element.ts";
 import { pathTools } from "./path-tools.ts";
 import { shapeTools } from "./shape-tools.ts";
@@ -81,6 +82,7 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
     ),
     element("div", { class: "row" }, ...shapeTools(model, stage, across)),
     legend,
+    element("div", { class: "row" }, ...doorTools(model, stage)),
     pathTools(model, stage, followed) ?? "",
   );
 }

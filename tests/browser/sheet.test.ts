@@ -256,6 +256,30 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "opens a door by a slider, and says how far and where it strikes",
+    async () => {
+      const fault = readFileSync("docs/rules/door.collides.fault.frame.json", "utf8");
+      const { page, complaints } = await open(write("door.html", sheetOfText(fault)));
+      await page.waitForSelector("body.turning");
+      const picture = async (): Promise<Buffer> => {
+        await turnOf(page);
+        return page.locator(".stage canvas").screenshot();
+      };
+      const shut = await picture();
+      await page.locator("#doors-open").fill("30");
+      expect(await page.locator("output[for=doors-open]").textContent()).toBe(" door 95°");
+      expect((await picture()).equals(shut)).toBe(false);
+      await page.locator("#doors-open").fill("60");
+      expect(await page.locator("output[for=doors-open]").textContent()).toBe(" door 190°, strikes at 180°");
+      await page.locator("#doors-open").fill("0");
+      expect((await picture()).equals(shut)).toBe(true);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "shows the drawings instead where there is no WebGL, and says all without scripts",
     async () => {
       const plain = await startBrowser(["--disable-3d-apis"]);

@@ -88,6 +88,17 @@ describe("the inspection sheet", () => {
     expect(section).toMatch(/<path data-band="leg-2"/);
   });
 
+  it("draws doors open on the isometric and the plan, and where one strikes in the finding", () => {
+    const text = sheetOf(sheetInput(readFileSync("docs/rules/door.collides.fault.frame.json", "utf8")));
+    const views = [...text.matchAll(/<figure class="view" data-view="(\w+)"[\s\S]*?<\/figure>/g)];
+    const open = views.filter(([figure]) => figure.includes('data-ghost="bar door-free"')).map(([, name]) => name);
+    expect(open).toEqual(["isometric", "top"]);
+    const article = text.slice(text.indexOf('data-rule="door.collides"'));
+    expect(article.slice(0, article.indexOf("</article>"))).toMatch(
+      /data-ghost="bar door-free"[\s\S]*in outline where it strikes/,
+    );
+  });
+
   it("draws an open cut end from near by with its sawn metal", () => {
     const article = page.slice(page.indexOf('data-rule="end.bare"'));
     // The section of the 40x40-8 is 663 mm², all of it open.

@@ -9,6 +9,7 @@ export interface ModelData {
   /** Ways in which the frame moves. */
   readonly shapes: readonly ShapeData[];
   readonly paths: readonly PathData[];
+  readonly doors: readonly DoorData[];
   /** Arrows of loads: from and to, six numbers each. */
   readonly arrows: readonly (readonly number[])[];
   /** Dashed boxes of goods: the ends of their edges. */
@@ -48,6 +49,22 @@ export interface PathData {
     readonly force: readonly number[];
     readonly words: string;
   }[];
+}
+
+/** A door that can be opened. */
+export interface DoorData {
+  readonly id: string;
+  /** On its axis, and along it. */
+  readonly point: readonly number[];
+  readonly axis: readonly number[];
+  /** Shut and fully open, rad; the drawing has it at zero. */
+  readonly swing: readonly [number, number];
+  /** Turn from shut at which it strikes something, rad. */
+  readonly strikes?: number;
+  /** What swings: bars by index, then pieces after all bars. */
+  readonly parts: readonly number[];
+  /** The way of its farthest point, three numbers each. */
+  readonly arc: readonly number[];
 }
 
 /** Points [y, z] of the outline and then of the holes, two numbers each, and triangles over them. */

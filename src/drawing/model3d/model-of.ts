@@ -6,10 +6,11 @@ import { triangulate } from "../../geometry/triangulate.ts";
 import { dot, perpendicularPair, type Vec2, type Vec3 } from "../../geometry/vector.ts";
 import type { Frame } from "../../model/frame.ts";
 import type { Profile } from "../../model/stock/stock.ts";
+import { swingsOf } from "../door-swing.ts";
 import type { Scene } from "../scene.ts";
 import type { Solid, Surface } from "../solids/solid.ts";
 import type { Symbols } from "../symbols.ts";
-import type { BarData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
+import type { BarData, DoorData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
 import { pathsData } from "./paths-data.ts";
 import { shapesData } from "./shapes-data.ts";
 
@@ -46,6 +47,22 @@ function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceDat
     bar,
     faces: skins.map((one) => faceData(one, (one.rings[0]?.length ?? 0) <= 4 || kind !== "connector")),
   };
+}
+
+/** Doors with what swings with them; pieces are numbered as they are given, after all bars. */
+function doorsData(frame: Frame, scene: Scene, indexOf: ReadonlyMap<string, number>): readonly DoorData[] {
+  const pieces = new Map(
+    scene.solids.filter(({ kind }) => kind !== "bar").map((solid, i) => [solid, indexOf.size + i]),
+  );
+  return swingsOf(frame, scene).map(({ door, pin, swing, strikes, parts, arc }) => ({
+    id: door,
+    point: mm(pin.point),
+    axis: pin.axis.map((c) => rounded(c, 6)),
+    swing: [rounded(swing[0], 5), rounded(swing[1], 5)],
+    ...(strikes === undefined ? {} : { strikes: rounded(strikes, 5) }),
+    parts: parts.map((solid) => pieces.get(solid) ?? indexOf.get(solid.of.id) ?? -1),
+    arc: arc.flatMap((point) => mm(point, 1)),
+  }));
 }
 
 export interface ModelWish {
@@ -95,6 +112,7 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks }: ModelWis
     groups: frame.groups.map(({ ref }) => ref.id),
     shapes: shapes.list,
     paths: pathsData(factOf(loadPaths, frame), all, frame.units),
+    doors: doorsData(frame, scene, indexOf),
     arrows: symbols.arrows.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
     boxes: symbols.masses.flatMap(({ edges }) => edges.flatMap(([a, b]) => [...mm(a, 1), ...mm(b, 1)])),
     pins,
