@@ -58,6 +58,34 @@ describe("the inspection sheet", () => {
     expect(text).toContain(`${finding.measure?.shown.measured} → <b>1.4 mm</b>`);
   });
 
+  it("draws a cure before and after from one place, with what changes brought out, and nothing where that does not show", () => {
+    const one = faulty.report.findings.find(({ rule }) => rule === "end.bare");
+    if (!one) throw new Error("no open end");
+    const rail = (JSON.parse(textOf("potting-bench-faulty")) as { bars: { id: string }[] }).bars.findIndex(
+      ({ id }) => id === "shelf-1",
+    );
+    const pairs = (edits: readonly { pointer: string; to: unknown }[]): readonly string[] => {
+      const cures = [{ words: "a change", edits }];
+      const findings = faulty.report.findings.map((finding) => (finding === one ? { ...finding, cures } : finding));
+      const text = sheetOf({ ...faulty, report: { ...faulty.report, findings } });
+      const [pair = ""] = /<div class="pair">[\s\S]*?<\/div>/.exec(text) ?? [];
+      return [...pair.matchAll(/<figure>[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
+    };
+    const [before = "", after = "", ...more] = pairs([{ pointer: `/bars/${rail}/profile`, to: "40x40-8-heavy" }]);
+    expect(more).toEqual([]);
+    for (const [figure, word] of [
+      [before, "before"],
+      [after, "after"],
+    ] as const) {
+      expect(figure).toContain(`<title>${one.at.id}: a change, ${word}</title>`);
+      expect(figure).toContain('data-part="bar shelf-1"');
+    }
+    expect(pairs([{ pointer: "/title", to: "Another title" }])).toEqual([]);
+    // An edit that finds no place, and one that makes no frame, are no pictures and no fault of the sheet.
+    expect(pairs([{ pointer: "/nowhere/0", to: 1 }])).toEqual([]);
+    expect(pairs([{ pointer: "/bars", to: 1 }])).toEqual([]);
+  });
+
   it("draws the best tool on a screw that none reaches, with the length free in front of it", () => {
     const fault = readFileSync("docs/rules/screw.no-room.fault.frame.json", "utf8");
     const text = sheetOf(sheetInput(fault));

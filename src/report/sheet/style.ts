@@ -62,6 +62,9 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .cures{background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
 .cures p{font-size:.8rem;color:var(--soft);margin:0}
 .cures ul{margin:.1rem 0;padding-left:1.1rem}
+.pair{display:flex;clear:both;gap:.5rem;margin:.3rem 0}
+.cures .pair figure{margin:0;flex:0 1 15rem;background:#fff;border:1px solid var(--rule);min-width:0}
+.pair svg{display:block;width:100%;height:auto}
 .change{white-space:nowrap}
 .mend{font-size:.92rem}
 .concession{font-style:italic}
