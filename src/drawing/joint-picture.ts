@@ -25,7 +25,7 @@ function headWay({ kind, surfaces }: Solid): Vec3 | undefined {
 }
 
 /** The corner of the eight from which the most of the screws' heads are seen. */
-function bestCorner(own: readonly Solid[]): Vec3 {
+export function bestCorner(own: readonly Solid[]): Vec3 {
   const heads = own.map(headWay).filter((way) => way !== undefined);
   const seen = (corner: Vec3): number => heads.reduce((sum, way) => sum + Math.max(0, dot(way, corner)), 0);
   return CORNERS.reduce((a, b) => (seen(b) > seen(a) + 1e-9 ? b : a));

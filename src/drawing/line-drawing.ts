@@ -24,6 +24,8 @@ export interface Picture {
   readonly tint?: (solid: Solid) => Vec3 | undefined;
   /** Parts that are not there: in dashed outline over those that are. */
   readonly ghosts?: readonly Ghost[];
+  /** Lines with a width of their own, over the parts and under the signs. */
+  readonly bands?: readonly Band[];
   /** Only what lies round this point fills the picture, m; the rest runs out of it. */
   readonly focus?: { readonly at: Vec3; readonly radius: number };
   /** Balloons over the drawing. */
@@ -37,6 +39,17 @@ export interface Ghost {
   readonly solid: Solid;
   readonly ink: string;
   readonly width: number;
+}
+
+/** A line through points, as wide as a thing of this size [m] or this many picture units; seen through where it stands for a part. */
+export interface Band {
+  readonly points: readonly Vec3[];
+  readonly ink: string;
+  readonly wide: { readonly size: number } | { readonly units: number };
+  readonly opacity?: number;
+  readonly dashes?: string;
+  /** What it is, for those who look into the drawing. */
+  readonly name: string;
 }
 
 const MARGIN = 18;
@@ -64,10 +77,12 @@ interface Sheet {
   place(point: Vec3): Vec2;
   readonly width: number;
   readonly height: number;
+  /** Picture units a metre. */
+  readonly scale: number;
 }
 
 /** All that the picture has to hold. */
-function pointsIn({ solids }: Scene, { symbols, focus, view, ghosts = [] }: Picture): readonly Vec3[] {
+function pointsIn({ solids }: Scene, { symbols, focus, view, ghosts = [], bands = [] }: Picture): readonly Vec3[] {
   if (focus)
     return [-1, 1].map((side) => along(along(focus.at, view.right, side * focus.radius), view.up, side * focus.radius));
   const signs = symbols
@@ -78,7 +93,7 @@ function pointsIn({ solids }: Scene, { symbols, focus, view, ghosts = [] }: Pict
       ]
     : [];
   const shapes = [...solids, ...ghosts.map(({ solid }) => solid)];
-  return [...shapes.flatMap(({ prism }) => prism.vertices), ...signs];
+  return [...shapes.flatMap(({ prism }) => prism.vertices), ...bands.flatMap(({ points }) => points), ...signs];
 }
 
 function sheetFor(scene: Scene, picture: Picture): Sheet {
@@ -91,6 +106,7 @@ function sheetFor(scene: Scene, picture: Picture): Sheet {
   return {
     width: size[0],
     height: high * scale + 2 * MARGIN,
+    scale,
     place(point) {
       const [x, y] = projected(view, point);
       return [left + (x - min[0]) * scale, MARGIN + (max[1] - y) * scale];
@@ -141,6 +157,13 @@ function ghosted({ solid, ink, width }: Ghost, sheet: Sheet, view: View): string
   return `<path data-ghost="${escaped(`${solid.of.kind} ${solid.of.id}`)}" d="${d}" fill="${ink}" fill-opacity="0.07" stroke="${ink}" stroke-width="${width}" stroke-dasharray="6 3"/>\n`;
 }
 
+function banded({ points, ink, wide, opacity = 1, dashes, name }: Band, sheet: Sheet): string {
+  const d = points.map((point) => sheet.place(point).map(tidy).join(" ")).join("L");
+  const width = "size" in wide ? wide.size * sheet.scale : wide.units;
+  const line = dashes === undefined ? "" : ` stroke-dasharray="${dashes}"`;
+  return `<path data-band="${escaped(name)}" d="M${d}" fill="none" stroke="${ink}" stroke-width="${tidy(width)}" stroke-opacity="${opacity}"${line}/>\n`;
+}
+
 /** Only the edges, over everything: for parts that run into each other and so have no place in the order. */
 function outlined(solid: Solid, sheet: Sheet): string {
   const d = pathOf(
@@ -176,6 +199,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
     ...parts,
     ...clashing.map((solid) => outlined(solid, sheet)),
     ...(picture.ghosts ?? []).map((ghost) => ghosted(ghost, sheet, view)),
+    ...(picture.bands ?? []).map((band) => banded(band, sheet)),
     "</g>\n",
     symbols ? drawnSymbols(symbols, sheet.place) : "",
     drawnMarks(marks, sheet.place),

@@ -65,10 +65,16 @@ export function sceneOf(frame: Frame): Scene {
 const MANY_BARS = 400;
 const SMALL: ReadonlySet<Solid["kind"]> = new Set(["connector", "screw", "cap"]);
 
+/** The scene with nothing but the envelopes of its parts: for pictures in which they only stand behind what matters. */
+export const plainScene = (scene: Scene): Scene => ({
+  ...scene,
+  solids: scene.solids.map((solid) => ({ ...solid, surfaces: skins(solid.prism) })),
+});
+
 /** The scene as it is drawn as a whole: a large frame without connectors, screws and caps, and without the slots of its bars. */
 export function wholeScene(scene: Scene): Scene {
   const bars = scene.solids.filter(({ kind }) => kind === "bar").length;
   if (bars <= MANY_BARS) return scene;
   const large = scene.solids.filter(({ kind }) => !SMALL.has(kind));
-  return { ...scene, solids: large.map((solid) => ({ ...solid, surfaces: skins(solid.prism) })) };
+  return plainScene({ ...scene, solids: large });
 }

@@ -11,6 +11,8 @@ export interface LooseMotion {
   readonly direction: Vec3;
   /** On the axis of a turn, m. */
   readonly point: Vec3;
+  /** How fast it goes beside the others of its mechanism: turning [rad], and the shift of the origin [m]. */
+  readonly rate: { readonly turn: Vec3; readonly shift: Vec3 };
 }
 
 /** Names the bars of the solver's mechanisms; the part with the fewest bars of each mechanism leads. */
@@ -27,13 +29,13 @@ export function namedMotions(mechanisms: readonly Mechanism[], structure: Struct
         const node = structure.nodes[n];
         if (node) bars.add(node.bar);
       }
-      return { bars: [...bars].sort(), motion: body.motion };
+      return { bars: [...bars].sort(), motion: body.motion, rate: body.twist };
     });
-    for (const { bars, motion } of moving) {
+    for (const { bars, motion, rate } of moving) {
       if (bars.length === 0) continue;
       if (motion.kind === "slides")
-        motions.push({ mechanism, bars, kind: "slide", direction: motion.along, point: [0, 0, 0] });
-      else motions.push({ mechanism, bars, kind: "turn", direction: motion.axis, point: motion.through });
+        motions.push({ mechanism, bars, kind: "slide", direction: motion.along, point: [0, 0, 0], rate });
+      else motions.push({ mechanism, bars, kind: "turn", direction: motion.axis, point: motion.through, rate });
     }
   }
   return motions;

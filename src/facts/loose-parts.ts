@@ -14,6 +14,8 @@ export interface LoosePart {
   readonly bars: readonly string[];
   /** How they move, in words: "turn about y at rail.to". One for each independent motion. */
   readonly ways: readonly string[];
+  /** Which mechanism each way is of. */
+  readonly mechanisms: readonly number[];
 }
 
 /** A joint or foot lies on an axis when it is no farther from it than this, m: the size of a joint. */
@@ -78,8 +80,8 @@ export const looseParts = defineFact<
       const along = many ? undefined : all.get(lead)?.axes.x;
       return `${who} ${many ? "turn" : "turns"} about ${axisWords(motion, along)}${shown === "" ? "" : ` at ${shown}`}`;
     };
-    const parts = new Map<string, { bars: string[]; ways: string[] }>();
-    for (const motions of byMechanism.values()) {
+    const parts = new Map<string, { bars: string[]; ways: string[]; mechanisms: number[] }>();
+    for (const [mechanism, motions] of byMechanism) {
       const bars = [...new Set(motions.flatMap((motion) => motion.bars))].sort(
         (a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0),
       );
@@ -88,8 +90,10 @@ export const looseParts = defineFact<
       const way = `${told.map(words).join(", ")}${rest > 0 ? ` and ${rest} more parts follow` : ""}`;
       const key = bars.join(" ");
       const part = parts.get(key);
-      if (part) part.ways.push(way);
-      else parts.set(key, { bars, ways: [way] });
+      if (part) {
+        part.ways.push(way);
+        part.mechanisms.push(mechanism);
+      } else parts.set(key, { bars, ways: [way], mechanisms: [mechanism] });
     }
     return [...parts.values()];
   },

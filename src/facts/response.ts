@@ -33,6 +33,8 @@ export interface View {
   moved(node: number): readonly [number, number, number];
   /** The first way in which the frame buckles as a whole; undefined where nothing is pressed. Costs an eigenvalue problem. */
   buckling(): BucklingMode | undefined;
+  /** That way and the next ones, the least factor first; fewer where there are no more. Costs another eigenvalue problem. */
+  bucklingModes(count: number): readonly BucklingMode[];
   /** Whether the frame as a whole can bear its axial forces grown by this factor. Costs a factorisation. */
   stands(factor: number): boolean;
 }
@@ -43,6 +45,8 @@ export interface BucklingMode {
   readonly factor: number;
   /** Displacement of a node of the structure, the largest of them 1. */
   moved(node: number): readonly [number, number, number];
+  /** Of a piece of the structure, at the ends of equal parts of it: three displacements and three rotations [rad] each, its start first. */
+  along(piece: number): Float64Array;
 }
 
 /** What the frame does under its loads; or why that cannot be said. */
@@ -80,11 +84,14 @@ function translation(u: Float64Array, node: number): readonly [number, number, n
 }
 
 /** @throws Error where the contacts of a solved state leave a mechanism: then the solver contradicts itself. */
-function firstBuckling(whole: Buckling, index: number): BucklingMode | undefined {
-  const found = whole.modes(index, 1);
+function modesOf(whole: Buckling, index: number, count: number): readonly BucklingMode[] {
+  const found = whole.modes(index, count);
   if (found.kind === "mechanism") throw new Error("a frame in equilibrium was found free to move");
-  const [first] = found.modes;
-  return first && { factor: first.lambda, moved: (node) => translation(first.displacements, node) };
+  return found.modes.map(({ lambda, displacements, alongMember }) => ({
+    factor: lambda,
+    moved: (node) => translation(displacements, node),
+    along: alongMember,
+  }));
 }
 
 function viewOf(
@@ -136,9 +143,10 @@ function viewOf(
       return translation(state.displacements, node);
     },
     buckling() {
-      mode ??= { is: firstBuckling(whole, index) };
+      mode ??= { is: modesOf(whole, index, 1)[0] };
       return mode.is;
     },
+    bucklingModes: (count) => modesOf(whole, index, count),
     stands(factor) {
       return mode ? (mode.is?.factor ?? Infinity) > factor : whole.stands(index, factor);
     },

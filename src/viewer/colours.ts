@@ -8,27 +8,28 @@ export type Scheme =
   | { readonly by: "group" }
   | { readonly by: "check"; readonly index: number };
 
-const hex = (code: string): Rgb => [0, 2, 4].map((i) => Number.parseInt(code.slice(i, i + 2), 16)) as unknown as Rgb;
+export const rgb = (code: string): Rgb =>
+  [0, 2, 4].map((i) => Number.parseInt(code.slice(i, i + 2), 16)) as unknown as Rgb;
 
 /** Of shares: each step darker than the one before, so that it reads without colour too; the last turns to brick. */
 export const STEPS: readonly { readonly below: number; readonly words: string; readonly colour: Rgb }[] = [
-  { below: 0.5, words: "under 50 %", colour: hex("eef1e4") },
-  { below: 0.8, words: "50 to 80 %", colour: hex("a6c2c9") },
-  { below: 1 + 1e-9, words: "80 to 100 %", colour: hex("5f93a8") },
-  { below: Infinity, words: "beyond the limit", colour: hex("84230f") },
+  { below: 0.5, words: "under 50 %", colour: rgb("eef1e4") },
+  { below: 0.8, words: "50 to 80 %", colour: rgb("a6c2c9") },
+  { below: 1 + 1e-9, words: "80 to 100 %", colour: rgb("5f93a8") },
+  { below: Infinity, words: "beyond the limit", colour: rgb("84230f") },
 ];
-const UNJUDGED: Rgb = hex("ffffff");
+const UNJUDGED: Rgb = rgb("ffffff");
 
 /** Neighbours differ in lightness as well as in hue. */
 const GROUPS: readonly Rgb[] = ["1d5c68", "e2b04a", "7c4f8a", "a8c686", "a8503a", "9db9e0", "4c4a3d", "d9a0a0"].map(
-  hex,
+  rgb,
 );
 
-const BAR: Rgb = hex("dfe2e1");
-const PIECE: Rgb = hex("b4b9bb");
-const SCREW: Rgb = hex("6c7478");
-const PANEL: Rgb = hex("d8cfb4");
-const CHOSEN: Rgb = hex("f0b429");
+const BAR: Rgb = rgb("dfe2e1");
+const PIECE: Rgb = rgb("b4b9bb");
+const SCREW: Rgb = rgb("6c7478");
+const PANEL: Rgb = rgb("d8cfb4");
+const CHOSEN: Rgb = rgb("f0b429");
 
 export const groupColour = (group: number): Rgb => GROUPS[group % GROUPS.length] ?? BAR;
 

@@ -9,41 +9,53 @@ export interface Mesh {
   readonly away: Float32Array;
   /** Where it belongs: index of a bar, or of a piece after all bars. */
   readonly part: Int32Array;
-  /** Station along its bar, 0 to 1. */
+  /** The bar it moves with, −1 for none, and the station along it, 0 to 1. */
+  readonly rides: Int32Array;
   readonly station: Float32Array;
+}
+
+export interface Fibre {
+  readonly from: Vec;
+  readonly to: Vec;
 }
 
 export interface Meshes {
   readonly solid: Mesh;
   readonly panels: Mesh;
   readonly edges: Mesh;
+  /** Axis of each bar from cut to cut. */
+  readonly axes: readonly Fibre[];
   /** Middle of each part, bars first. */
   readonly middles: readonly Vec[];
   readonly low: Vec;
   readonly high: Vec;
 }
 
-class Growing {
+export class Growing {
   readonly at: number[] = [];
   readonly normal: number[] = [];
   readonly part: number[] = [];
+  readonly rides: number[] = [];
   readonly station: number[] = [];
-  put(p: Vec, n: Vec, part: number, station: number): void {
+  put(p: Vec, n: Vec, part: number, rides: number, station: number): void {
     this.at.push(p[0], p[1], p[2]);
     this.normal.push(n[0], n[1], n[2]);
     this.part.push(part);
+    this.rides.push(rides);
     this.station.push(station);
   }
   done(away: readonly Vec[]): Mesh {
     const moved = new Float32Array(this.at.length);
     this.part.forEach((part, i) => {
-      moved.set(away[part] ?? [0, 0, 0], 3 * i);
+      const own = away[part];
+      if (own) moved.set(own, 3 * i);
     });
     return {
       at: Float32Array.from(this.at),
       normal: Float32Array.from(this.normal),
       away: moved,
       part: Int32Array.from(this.part),
+      rides: Int32Array.from(this.rides),
       station: Float32Array.from(this.station),
     };
   }
@@ -53,11 +65,6 @@ class Growing {
 const DETAILED = 400;
 /** Corners of an outline that turn by more than this show as an edge along the bar. */
 const SHARP = Math.cos(Math.PI / 6);
-
-export interface Fibre {
-  readonly from: Vec;
-  readonly to: Vec;
-}
 
 /** The line along the bar through a point of its section, from cut to cut. */
 export function fibre({ frame, cuts }: BarData, y: number, z: number): Fibre {
@@ -83,7 +90,7 @@ function addBar(model: ModelData, bar: BarData, index: number, solid: Growing, e
   const profile = model.profiles[bar.profile];
   if (!profile) return;
   const [half, axisY, axisZ] = [profile.half, vecAt(bar.frame, 6), vecAt(bar.frame, 9)];
-  const steps = model.bends.length > 0 ? 8 : 1;
+  const steps = model.shapes.length > 0 ? 8 : 1;
   const count = outline.length / 2;
   const point = (i: number): readonly [number, number] => [
     outline[2 * (i % count)] ?? 0,
@@ -109,7 +116,7 @@ function addBar(model: ModelData, bar: BarData, index: number, solid: Growing, e
         [r, t],
         [u, t],
       ] as const)
-        solid.put(corner, normal, index, station);
+        solid.put(corner, normal, index, index, station);
     }
     const before = point(i + count - 1);
     const turn =
@@ -118,10 +125,10 @@ function addBar(model: ModelData, bar: BarData, index: number, solid: Growing, e
     const outside = Math.abs(Math.abs(a[0]) - half[0]) < 0.3 || Math.abs(Math.abs(a[1]) - half[1]) < 0.3;
     if (turn < SHARP && outside)
       for (let k = 0; k < steps; k++)
-        for (const t of [k / steps, (k + 1) / steps]) edges.put(mix(f.from, f.to, t), normal, index, t);
+        for (const t of [k / steps, (k + 1) / steps]) edges.put(mix(f.from, f.to, t), normal, index, index, t);
     for (const end of ["from", "to"] as const) {
-      edges.put(f[end], normal, index, end === "from" ? 0 : 1);
-      edges.put(g[end], normal, index, end === "from" ? 0 : 1);
+      edges.put(f[end], normal, index, index, end === "from" ? 0 : 1);
+      edges.put(g[end], normal, index, index, end === "from" ? 0 : 1);
     }
   }
   addCaps(model, bar, index, solid, fibres);
@@ -147,7 +154,7 @@ function addCaps(model: ModelData, bar: BarData, index: number, solid: Growing, 
   ] as const)
     for (const i of triangles) {
       const at = points[i];
-      if (at) solid.put(at[end], vecAt(cut, 3), index, station);
+      if (at) solid.put(at[end], vecAt(cut, 3), index, index, station);
     }
 }
 
@@ -164,30 +171,41 @@ function normalOf(loop: readonly Vec[]): Vec {
   return unit(sum);
 }
 
-function addPiece(piece: PieceData, index: number, station: number, into: Growing, edges: Growing): void {
+/** The bar a point moves with, and where along it. */
+type Ride = (p: Vec) => readonly [bar: number, station: number];
+
+function addPiece(piece: PieceData, index: number, ride: Ride, into: Growing, edges: Growing): void {
   for (const face of piece.faces) {
     const loop = corners(face);
     const normal = normalOf(loop);
     const fan = face.triangles ?? loop.slice(2).flatMap((_, i) => [0, i + 1, i + 2]);
-    for (const i of fan) into.put(loop[i] ?? [0, 0, 0], normal, index, station);
+    for (const i of fan) into.put(loop[i] ?? [0, 0, 0], normal, index, ...ride(loop[i] ?? [0, 0, 0]));
     loop.forEach((p, i) => {
-      edges.put(p, normal, index, station);
-      edges.put(loop[(i + 1) % loop.length] ?? p, normal, index, station);
+      for (const end of [p, loop[(i + 1) % loop.length] ?? p]) edges.put(end, normal, index, ...ride(end));
     });
   }
 }
 
-const middleOfBar = (bar: BarData): Vec => {
-  const { from, to } = fibre(bar, 0, 0);
-  return mix(from, to, 0.5);
-};
-
-/** How far along its bar a piece sits. */
-function stationOf(piece: PieceData, bar: BarData | undefined, middle: Vec): number {
-  if (!bar || piece.kind === "panel") return 0;
-  const { from, to } = fibre(bar, 0, 0);
+export function stationOn({ from, to }: Fibre, p: Vec): number {
   const run = add(to, from, -1);
-  return Math.min(1, Math.max(0, dot(add(middle, from, -1), run) / (dot(run, run) || 1)));
+  return Math.min(1, Math.max(0, dot(add(p, from, -1), run) / (dot(run, run) || 1)));
+}
+
+/** A piece goes with its bar where it sits on it; a panel with the bars next to each of its corners. */
+function rideOf(piece: PieceData, axes: readonly Fibre[], middle: Vec): Ride {
+  const own = axes[piece.bar];
+  if (piece.kind === "panel")
+    return (p) => {
+      let [best, nearest] = [-1, Infinity];
+      axes.forEach((axis, i) => {
+        const far = size(add(p, mix(axis.from, axis.to, stationOn(axis, p)), -1));
+        if (far < nearest) [best, nearest] = [i, far];
+      });
+      const axis = axes[best];
+      return [best, axis ? stationOn(axis, p) : 0];
+    };
+  const station = own ? stationOn(own, middle) : 0;
+  return () => [piece.bar, station];
 }
 
 /** Each sub-assembly goes away from the middle as one; without any, each part does. */
@@ -217,7 +235,8 @@ function awayOf(model: ModelData, middles: readonly Vec[], centre: Vec): readonl
 /** The frame as triangles and lines. */
 export function meshesOf(model: ModelData): Meshes {
   const [solid, panels, edges] = [new Growing(), new Growing(), new Growing()];
-  const middles: Vec[] = model.bars.map(middleOfBar);
+  const axes = model.bars.map((bar) => fibre(bar, 0, 0));
+  const middles: Vec[] = axes.map(({ from, to }) => mix(from, to, 0.5));
   for (const [i, bar] of model.bars.entries()) addBar(model, bar, i, solid, edges);
   model.pieces.forEach((piece, i) => {
     const points = piece.faces.flatMap(corners);
@@ -226,8 +245,7 @@ export function meshesOf(model: ModelData): Meshes {
       1 / Math.max(1, points.length),
     );
     middles.push(middle);
-    const station = stationOf(piece, model.bars[piece.bar], middle);
-    addPiece(piece, model.bars.length + i, station, piece.kind === "panel" ? panels : solid, edges);
+    addPiece(piece, model.bars.length + i, rideOf(piece, axes, middle), piece.kind === "panel" ? panels : solid, edges);
   });
   let [low, high]: [Vec, Vec] = [
     [Infinity, Infinity, Infinity],
@@ -240,5 +258,5 @@ export function meshesOf(model: ModelData): Meshes {
       high = [Math.max(high[0], p[0]), Math.max(high[1], p[1]), Math.max(high[2], p[2])];
     }
   const away = awayOf(model, middles, mix(low, high, 0.5));
-  return { solid: solid.done(away), panels: panels.done(away), edges: edges.done(away), middles, low, high };
+  return { solid: solid.done(away), panels: panels.done(away), edges: edges.done(away), axes, middles, low, high };
 }

@@ -1,8 +1,11 @@
-import type { ModelData } from "../drawing/model3d/model-data.ts";
-import { bentMesh } from "./bend.ts";
+import type { ModelData, PathData } from "../drawing/model3d/model-data.ts";
+import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import type { Rgb } from "./colours.ts";
+import { openedMesh } from "./doors.ts";
 import type { Mesh, Meshes } from "./mesh.ts";
+import { PATH_INKS, pathMesh } from "./path-mesh.ts";
+import { mix } from "./vec.ts";
 
 const VERTEX = `
 attribute vec3 at; attribute vec3 normal; attribute vec3 away; attribute vec3 bent; attribute vec3 colour;
@@ -30,11 +33,17 @@ interface Batch {
 export interface Painter {
   colour(parts: readonly Rgb[]): void;
   bend(shape: number): void;
+  /** A load path within the bars, which then are seen through. */
+  path(path: PathData | undefined): void;
+  /** Doors opened by this share of their way. */
+  open(share: number): void;
   paint(eye: Eye, bend: number, spread: number): void;
 }
 
 /** At this many mm a pixel and fewer, edges have their full ink. */
 const FULL_INK = 0.9;
+/** Ink of edges of bars that are seen through. */
+const THROUGH = 0.5;
 const INK: Rgb = [32, 38, 43];
 const LOAD: Rgb = [31, 95, 139];
 
@@ -55,7 +64,7 @@ function program(gl: WebGLRenderingContext): WebGLProgram | undefined {
 }
 
 /** Signs of loads and goods as lines that belong to no part. */
-function signMesh({ arrows, boxes }: ModelData): Mesh {
+function signMesh({ arrows, boxes, doors }: ModelData): Mesh {
   const at: number[] = [];
   for (const arrow of arrows) {
     const [a, b] = [arrow.slice(0, 3), arrow.slice(3, 6)];
@@ -81,12 +90,15 @@ function signMesh({ arrows, boxes }: ModelData): Mesh {
       at.push(...b, ...b.map((c, i) => c - 0.26 * long * (along[i] ?? 0) + side * 0.09 * long * (way[i] ?? 0)));
   }
   for (const c of boxes) at.push(c);
+  // Every other stretch of a door's arc, so that it shows as dashed.
+  for (const { arc } of doors) for (let i = 0; i + 5 < arc.length; i += 6) at.push(...arc.slice(i, i + 6));
   const count = at.length / 3;
   return {
     at: Float32Array.from(at),
     normal: new Float32Array(at.length),
     away: new Float32Array(at.length),
     part: new Int32Array(count).fill(-1),
+    rides: new Int32Array(count).fill(-1),
     station: new Float32Array(count),
   };
 }
@@ -145,12 +157,32 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   gl.enable(gl.DEPTH_TEST);
   gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
   gl.clearColor(1, 1, 1, 1);
+  let inner: Batch | undefined;
+  let shapeNow = -1;
+  const across = Math.hypot(high[0] - low[0], high[1] - low[1], high[2] - low[2]);
   return {
+    path(path) {
+      if (inner) for (const buffer of Object.values(inner.buffers)) gl.deleteBuffer(buffer);
+      inner = path && batch(pathMesh(model, meshes.axes, path, mix(low, high, 0.5), across));
+      if (!inner) return;
+      recolour(inner, (ink) => PATH_INKS[ink]?.colour ?? INK);
+      fill(inner.buffers.bent, movedMesh(model, inner.mesh, meshes.axes, shapeNow));
+    },
+    open(share) {
+      for (const one of [solid, panels, edges]) {
+        if (!one) continue;
+        const { at, normal } = openedMesh(model, one.mesh, share);
+        fill(one.buffers.at, at);
+        fill(one.buffers.normal, normal);
+      }
+    },
     colour(parts) {
       for (const one of [solid, panels]) if (one) recolour(one, (part) => parts[part] ?? INK);
     },
     bend(shape) {
-      for (const one of [solid, panels, edges]) if (one) fill(one.buffers.bent, bentMesh(model, one.mesh, shape));
+      shapeNow = shape;
+      for (const one of [solid, panels, edges, inner])
+        if (one) fill(one.buffers.bent, movedMesh(model, one.mesh, meshes.axes, shape));
     },
     paint(eye, bend, spread) {
       gl.viewport(0, 0, canvas.width, canvas.height);
@@ -161,14 +193,16 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       gl.uniform3f(set("light"), light[0] ?? 0, light[1] ?? 0, light[2] ?? 0);
       gl.uniform1f(set("bend"), bend);
       gl.uniform1f(set("spread"), spread);
-      if (solid) draw(solid, gl.TRIANGLES, 0, 1, 0);
+      const seenThrough = inner !== undefined && spread === 0;
+      if (inner && seenThrough) draw(inner, gl.TRIANGLES, 0, 1, 0);
+      if (solid && !seenThrough) draw(solid, gl.TRIANGLES, 0, 1, 0);
       // Seen from far, lines a pixel wide would blacken a bar.
       gl.enable(gl.BLEND);
       const thin = Math.min(1, Math.max(0.22, (FULL_INK * canvas.height) / eye.height));
-      if (edges) draw(edges, gl.LINES, 1, thin, 0.0004);
+      if (edges) draw(edges, gl.LINES, 1, seenThrough ? THROUGH * thin : thin, 0.0004);
       gl.disable(gl.BLEND);
       if (signs && spread === 0) draw(signs, gl.LINES, 1, 1, 0.0004);
-      if (panels) {
+      if (panels && !seenThrough) {
         gl.enable(gl.BLEND);
         gl.depthMask(false);
         draw(panels, gl.TRIANGLES, 0, 0.24, 0);

@@ -14,7 +14,12 @@ function start(): void {
   if (stage) {
     const readout = readoutFor(model);
     stage.onBar((bar) => readout.show(bar));
-    easel.append(viewTools(stage), stage.root, readout.root, lookTools(model, stage));
+    easel.append(
+      viewTools(stage),
+      stage.root,
+      readout.root,
+      lookTools(model, stage, (path) => readout.follow(path)),
+    );
     document.body.classList.add("turning");
   }
   listFor(model, stage);

@@ -1,10 +1,11 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
-import { bentAt } from "./bend.ts";
+import { movedAt } from "./bend.ts";
 import { between, type Eye, fitted, lookAt, nearer, seenAt, shifted, turned, VIEWS } from "./camera.ts";
 import { coloursOf, type Scheme } from "./colours.ts";
 import { element } from "./element.ts";
 import { fibre, type Meshes, meshesOf } from "./mesh.ts";
 import { type Painter, painterFor } from "./painter.ts";
+import { type Tags, tagsIn } from "./tags.ts";
 import { add, mix, size, times, type Vec, vecAt } from "./vec.ts";
 
 /** The frame on a canvas that can be turned, and what others may ask of it. */
@@ -14,6 +15,10 @@ export interface Stage {
   colour(scheme: Scheme): void;
   bend(shape: number, factor: number): void;
   spread(share: number): void;
+  /** Opens the doors by a share of their way. */
+  open(share: number): void;
+  /** Shows how a set of loads runs through the frame; −1: none. */
+  path(index: number): void;
   /** Turns to a pin and brings out its parts; undefined lets go. */
   choose(pin: number | undefined): void;
   dim(shown: ReadonlySet<number>): void;
@@ -54,6 +59,7 @@ class Easel implements Stage {
   private apart = 0;
   private asked = false;
   private glide = 0;
+  private readonly tags: Tags;
   private pinTold: (pin: number) => void = () => {};
   private barTold: (bar: number) => void = () => {};
 
@@ -79,6 +85,7 @@ class Easel implements Stage {
       return pin;
     });
     this.root = element("div", { class: "stage" }, canvas, ...this.pins);
+    this.tags = tagsIn(this.root);
     this.eye = this.whole("isometric");
     this.recolour();
     new ResizeObserver(() => this.ask()).observe(canvas);
@@ -114,6 +121,20 @@ class Easel implements Stage {
   spread(share: number): void {
     this.apart = share;
     this.eye = { ...this.whole("whole"), turn: this.eye.turn, lift: this.eye.lift };
+    this.ask();
+  }
+
+  open(share: number): void {
+    this.painter.open(share);
+    this.canvas.dataset.open = share.toFixed(3);
+    this.ask();
+  }
+
+  path(index: number): void {
+    const path = this.model.paths[index];
+    this.painter.path(path);
+    this.tags.set((path?.feet ?? []).map(({ at, words }) => ({ at: vecAt(at, 0), words })));
+    this.canvas.dataset.path = path?.name ?? "";
     this.ask();
   }
 
@@ -192,6 +213,8 @@ class Easel implements Stage {
     }
     this.painter.paint(this.eye, this.factor, this.apart);
     this.placePins();
+    this.tags.place(this.eye, canvas.clientWidth, canvas.clientHeight);
+    canvas.dataset.bend = this.factor.toFixed(4);
     canvas.dataset.turn = `${this.eye.turn.toFixed(3)} ${this.eye.lift.toFixed(3)}`;
   }
 
@@ -220,7 +243,7 @@ class Easel implements Stage {
     const bar = this.model.bars.findIndex(({ id }) => id === pin.bars[0]);
     if (bar < 0) return at;
     const away = times(add(this.meshes.middles[bar] ?? at, this.middle, -1), 0.6 * this.apart);
-    return add(add(at, away), bentAt(this.model, bar, this.shape, 0.5), this.factor);
+    return add(add(at, away), movedAt(this.model, bar, this.shape, 0.5), this.factor);
   }
 
   /** The bar nearest to a point of the picture, within a finger's breadth. */

@@ -1,7 +1,11 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
-import { groupColour, type Rgb, type Scheme, STEPS } from "./colours.ts";
+import { groupColour, type Scheme, STEPS } from "./colours.ts";
+import { doorTools } from "./door-tools.ts";
 import { element } from "./element.ts";
+import { pathTools } from "./path-tools.ts";
+import { shapeTools } from "./shape-tools.ts";
 import type { Stage } from "./stage.ts";
+import { swatch } from "./swatch.ts";
 
 const VIEW_WORDS: readonly (readonly [string, string])[] = [
   ["isometric", "Isometric"],
@@ -12,16 +16,6 @@ const VIEW_WORDS: readonly (readonly [string, string])[] = [
   ["top", "Top"],
   ["whole", "Whole"],
 ];
-/** Bent shapes are shown so that the greatest movement is this share of the frame, at the most. */
-const LARGEST_SHARE = 0.12;
-const STEPS_OF_SLIDER = 40;
-
-const swatch = ([r, g, b]: Rgb): HTMLElement => {
-  const made = element("span", { class: "swatch" });
-  made.style.backgroundColor = `rgb(${r},${g},${b})`;
-  return made;
-};
-
 function legendOf(model: ModelData, scheme: Scheme): readonly Node[] {
   if (scheme.by === "check") {
     const steps = STEPS.map(({ words, colour }) => element("span", {}, swatch(colour), ` ${words}`));
@@ -48,55 +42,6 @@ function options(names: readonly string[]): readonly HTMLElement[] {
   return names.map((name, i) => element("option", { value: String(i) }, name));
 }
 
-/** A round number near to a value: 1, 2 or 5 times a power of ten. */
-function round(value: number): number {
-  const power = 10 ** Math.floor(Math.log10(value));
-  return ([5, 2, 1].find((lead) => lead * power <= value) ?? 1) * power;
-}
-
-function bendTools(model: ModelData, stage: Stage, across: number): readonly Node[] {
-  if (model.bends.length === 0) return [];
-  const shape = element(
-    "select",
-    { id: "bend-shape" },
-    element("option", { value: "-1" }, "as drawn"),
-    ...options(model.bends.map(({ name }) => name)),
-  );
-  const slider = element("input", {
-    type: "range",
-    min: "0",
-    max: String(STEPS_OF_SLIDER),
-    value: String(STEPS_OF_SLIDER / 2),
-    id: "bend-factor",
-    "aria-label": "How much the bending is enlarged",
-  });
-  const told = element("output", { for: "bend-factor" });
-  const show = (): void => {
-    const index = Number(shape.value);
-    const most = model.bends[index]?.most ?? 0;
-    slider.disabled = most === 0;
-    if (most === 0) {
-      told.textContent = "";
-      stage.bend(-1, 0);
-      return;
-    }
-    const largest = (LARGEST_SHARE * across) / most;
-    const step = Number(slider.value);
-    const factor =
-      step === 0
-        ? 0
-        : step === STEPS_OF_SLIDER
-          ? round(largest)
-          : Math.max(1, round((largest * step) / STEPS_OF_SLIDER));
-    told.textContent = ` ${factor}-fold; moves ${most.toPrecision(2)} mm at most`;
-    stage.bend(index, factor);
-  };
-  shape.addEventListener("change", show);
-  slider.addEventListener("input", show);
-  show();
-  return [element("label", { for: "bend-shape" }, "Bent under "), shape, slider, told];
-}
-
 /** The buttons of the views, over the drawing. */
 export function viewTools(stage: Stage): HTMLElement {
   const views = VIEW_WORDS.map(([name, word]) => {
@@ -107,8 +52,8 @@ export function viewTools(stage: Stage): HTMLElement {
   return element("div", { class: "row tools", role: "group", "aria-label": "Views" }, ...views);
 }
 
-/** Colours, bending and spread, under the drawing. */
-export function lookTools(model: ModelData, stage: Stage): HTMLElement {
+/** Colours, spread, shapes and load paths, under the drawing. */
+export function lookTools(model: ModelData, stage: Stage, followed: (path: number) => void): HTMLElement {
   const all = schemes(model);
   const legend = element("div", { class: "legend" });
   const scheme = element("select", { id: "scheme" }, ...options(all.map(([name]) => name)));
@@ -135,7 +80,9 @@ export function lookTools(model: ModelData, stage: Stage): HTMLElement {
       element("label", { for: "spread" }, "Drawn apart "),
       spread,
     ),
-    element("div", { class: "row" }, ...bendTools(model, stage, across)),
+    element("div", { class: "row" }, ...shapeTools(model, stage, across)),
     legend,
+    element("div", { class: "row" }, ...doorTools(model, stage)),
+    pathTools(model, stage, followed) ?? "",
   );
 }

@@ -188,6 +188,98 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "swings gently as the frame buckles, and stands still for those who asked for less motion, until told to move",
+    async () => {
+      const bend = `document.querySelector("canvas").dataset.bend`;
+      const moves = async (page: Page): Promise<boolean> => {
+        const before = await page.evaluate<string>(bend);
+        await page.waitForTimeout(700);
+        return (await page.evaluate<string>(bend)) !== before;
+      };
+      const buckled = async (page: Page): Promise<void> => {
+        await page.waitForSelector("body.turning");
+        const value = await page.locator('#shape optgroup[label="buckles"] option').first().getAttribute("value");
+        await page.locator("#shape").selectOption(value);
+        await turnOf(page);
+      };
+      const { page } = await open(address, { reducedMotion: "no-preference" });
+      await buckled(page);
+      expect(await moves(page)).toBe(true);
+      await page.locator("#shape-moves").uncheck();
+      await turnOf(page);
+      expect(await moves(page)).toBe(false);
+      expect(Number(await page.evaluate<string>(bend))).toBeGreaterThan(0);
+      // What bends under loads at rest does not swing.
+      await page.locator("#shape").selectOption("0");
+      expect(await page.locator("#shape-moves").isVisible()).toBe(false);
+      await page.context().close();
+      const { page: calm } = await open(address);
+      await buckled(calm);
+      expect(await moves(calm)).toBe(false);
+      const whole = Number(await calm.evaluate<string>(bend));
+      await calm.locator("#shape-size").fill("10");
+      await turnOf(calm);
+      expect(Number(await calm.evaluate<string>(bend)) / whole).toBeCloseTo(0.5, 2);
+      await calm.locator("#shape-moves").check();
+      expect(await moves(calm)).toBe(true);
+      await calm.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "follows a set of loads to the feet, and says what a bar takes and gives",
+    async () => {
+      const { page, complaints } = await open(address);
+      await page.waitForSelector("body.turning");
+      await page.locator("#load-path").selectOption("0");
+      await turnOf(page);
+      expect(await page.locator(".stage .tag").allTextContents()).toEqual(
+        [1, 2, 3, 4, 5, 6].map((n) => expect.stringMatching(new RegExp(`^leg-${n}\\.foot \\d+ N$`)) as unknown),
+      );
+      expect(await page.locator("output[for=load-path]").textContent()).toMatch(/the feet bear (\S+ kN) of \1 applied/);
+      const canvas = page.locator(".stage canvas");
+      await canvas.scrollIntoViewIfNeeded();
+      await page.locator("button[data-view=front]").click();
+      await turnOf(page);
+      const box = await canvas.boundingBox();
+      if (!box) throw new Error("no canvas");
+      // Up the middle of the picture from its lower edge: the middle leg is met somewhere.
+      for (let y = 0.9; y > 0.4; y -= 0.05) await page.mouse.click(box.x + box.width / 2, box.y + box.height * y);
+      expect(await page.locator(".readout").textContent()).toMatch(/(takes from|gives) .* N (bears|held by fasteners)/);
+      await page.locator("#load-path").selectOption("-1");
+      expect(await page.locator(".stage .tag").count()).toBe(0);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "opens a door by a slider, and says how far and where it strikes",
+    async () => {
+      const fault = readFileSync("docs/rules/door.collides.fault.frame.json", "utf8");
+      const { page, complaints } = await open(write("door.html", sheetOfText(fault)));
+      await page.waitForSelector("body.turning");
+      const picture = async (): Promise<Buffer> => {
+        await turnOf(page);
+        return page.locator(".stage canvas").screenshot();
+      };
+      const shut = await picture();
+      await page.locator("#doors-open").fill("30");
+      expect(await page.locator("output[for=doors-open]").textContent()).toBe(" door 95°");
+      expect((await picture()).equals(shut)).toBe(false);
+      await page.locator("#doors-open").fill("60");
+      expect(await page.locator("output[for=doors-open]").textContent()).toBe(" door 190°, strikes at 180°");
+      await page.locator("#doors-open").fill("0");
+      expect((await picture()).equals(shut)).toBe(true);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "shows the drawings instead where there is no WebGL, and says all without scripts",
     async () => {
       const plain = await startBrowser(["--disable-3d-apis"]);
@@ -202,7 +294,8 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
         await plain.close();
       }
       const { page } = await open(address, { javaScriptEnabled: false });
-      expect(await page.locator("figure.view svg:visible").count()).toBe(4);
+      expect(await page.locator(".board figure.view svg:visible").count()).toBe(4);
+      expect(await page.locator("#load-path-told svg").isVisible()).toBe(true);
       expect(await page.locator("article.finding:visible").count()).toBeGreaterThan(5);
       await page.context().close();
     },

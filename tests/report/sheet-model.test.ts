@@ -7,7 +7,7 @@ import { factOf } from "../../src/facts/fact.ts";
 import { response } from "../../src/facts/response.ts";
 import { area } from "../../src/geometry/polygon.ts";
 import { length } from "../../src/geometry/vector.ts";
-import { bentAt } from "../../src/viewer/bend.ts";
+import { movedAt } from "../../src/viewer/bend.ts";
 import { axesOf, between, fitted, matrixOf, seenAt, VIEWS } from "../../src/viewer/camera.ts";
 import { STEPS } from "../../src/viewer/colours.ts";
 import { fibre, meshesOf } from "../../src/viewer/mesh.ts";
@@ -45,13 +45,13 @@ describe("the numbers a viewer is given", () => {
   it("bend each bar as the response has it at its ends", () => {
     const found = factOf(response, frame);
     if (found.kind !== "solved") throw new Error("not solved");
-    const [bend] = model.bends;
+    const [bend] = model.shapes;
     const view = found.views.find(({ combination, bound }) => combination.name === bend?.name && bound === "typical");
     const moved = view?.deflections("front");
     if (!moved || !bend) throw new Error("no bending");
     const index = model.bars.findIndex(({ id }) => id === "front");
     // front runs along +x, face A up: local x, y, z are global x, z, -y.
-    const at = bentAt(model, index, 0, 0);
+    const at = movedAt(model, index, 0, 0);
     const start = (p: { coefficients: Float64Array }): number => (p.coefficients[0] ?? 0) * 1000;
     expect(at).toEqual([
       expect.closeTo(start(moved.x), 3),

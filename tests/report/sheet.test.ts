@@ -26,7 +26,7 @@ describe("the inspection sheet", () => {
   });
 
   it("puts a balloon for every part that has a place on each of the four views", () => {
-    const views = [...page.matchAll(/<figure class="view"[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
+    const views = [...page.matchAll(/<figure class="view" data-view[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
     expect(views).toHaveLength(4);
     const parts = [...page.matchAll(/<section class="part [^>]*id="p(\d+)"/g)].map(([, n]) => n);
     for (const view of views) {
@@ -58,12 +58,72 @@ describe("the inspection sheet", () => {
     expect(text).toContain(`${finding.measure?.shown.measured} → <b>1.4 mm</b>`);
   });
 
+  it("draws a cure before and after from one place, with what changes brought out, and nothing where that does not show", () => {
+    const one = faulty.report.findings.find(({ rule }) => rule === "end.bare");
+    if (!one) throw new Error("no open end");
+    const rail = (JSON.parse(textOf("potting-bench-faulty")) as { bars: { id: string }[] }).bars.findIndex(
+      ({ id }) => id === "shelf-1",
+    );
+    const pairs = (edits: readonly { pointer: string; to: unknown }[]): readonly string[] => {
+      const cures = [{ words: "a change", edits }];
+      const findings = faulty.report.findings.map((finding) => (finding === one ? { ...finding, cures } : finding));
+      const text = sheetOf({ ...faulty, report: { ...faulty.report, findings } });
+      const [pair = ""] = /<div class="pair">[\s\S]*?<\/div>/.exec(text) ?? [];
+      return [...pair.matchAll(/<figure>[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
+    };
+    const [before = "", after = "", ...more] = pairs([{ pointer: `/bars/${rail}/profile`, to: "40x40-8-heavy" }]);
+    expect(more).toEqual([]);
+    for (const [figure, word] of [
+      [before, "before"],
+      [after, "after"],
+    ] as const) {
+      expect(figure).toContain(`<title>${one.at.id}: a change, ${word}</title>`);
+      expect(figure).toContain('data-part="bar shelf-1"');
+    }
+    expect(pairs([{ pointer: "/title", to: "Another title" }])).toEqual([]);
+    // An edit that finds no place, and one that makes no frame, are no pictures and no fault of the sheet.
+    expect(pairs([{ pointer: "/nowhere/0", to: 1 }])).toEqual([]);
+    expect(pairs([{ pointer: "/bars", to: 1 }])).toEqual([]);
+  });
+
   it("draws the best tool on a screw that none reaches, with the length free in front of it", () => {
     const fault = readFileSync("docs/rules/screw.no-room.fault.frame.json", "utf8");
     const text = sheetOf(sheetInput(fault));
     const article = text.slice(text.indexOf('data-rule="screw.no-room"'));
     expect(article.slice(0, article.indexOf("</article>"))).toMatch(
       /<figure class="check tool"><svg [\s\S]*does not go in: 32 mm free before under, 38 mm needed/,
+    );
+  });
+
+  it("draws a loose frame and a buckled one as they move, for findings about the frame as a whole", () => {
+    for (const [rule, words] of [
+      ["frame.loose", "How it moves: back and 7 more turn about x at leg-1.foot and leg-2.foot"],
+      ["frame.buckles", "How it buckles under"],
+      ["frame.sways", "How it sways under"],
+    ]) {
+      const text = sheetOf(sheetInput(readFileSync(`docs/rules/${rule}.fault.frame.json`, "utf8")));
+      const article = text.slice(text.indexOf(`data-rule="${rule}"`));
+      const own = article.slice(0, article.indexOf("</article>"));
+      expect(own).toContain(`<figcaption>${words}`);
+      expect(own).toMatch(/<path data-band="leg-1"/);
+    }
+  });
+
+  it("tells how the heaviest loads run to the floor: each joint once, as much at the feet as is applied", () => {
+    const section = page.slice(page.indexOf('id="load-path-told"'), page.indexOf('id="record"'));
+    expect(textIn(section)).toMatch(/The feet bear (\S+ kN) of \1 applied/);
+    expect(section).toMatch(/<th scope="row">front<\/th><td>leg-2<\/td><td class="num">\d+ N<\/td>/);
+    expect(section).toMatch(/<path data-band="leg-2"/);
+  });
+
+  it("draws doors open on the isometric and the plan, and where one strikes in the finding", () => {
+    const text = sheetOf(sheetInput(readFileSync("docs/rules/door.collides.fault.frame.json", "utf8")));
+    const views = [...text.matchAll(/<figure class="view" data-view="(\w+)"[\s\S]*?<\/figure>/g)];
+    const open = views.filter(([figure]) => figure.includes('data-ghost="bar door-free"')).map(([, name]) => name);
+    expect(open).toEqual(["isometric", "top"]);
+    const article = text.slice(text.indexOf('data-rule="door.collides"'));
+    expect(article.slice(0, article.indexOf("</article>"))).toMatch(
+      /data-ghost="bar door-free"[\s\S]*in outline where it strikes/,
     );
   });
 

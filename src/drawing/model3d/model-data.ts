@@ -6,13 +6,65 @@ export interface ModelData {
   /** Rules that give each bar a share of a limit. */
   readonly checks: readonly { readonly rule: string; readonly title: string }[];
   readonly groups: readonly string[];
-  /** Loads under which the bent shape is known. */
-  readonly bends: readonly { readonly name: string /** Greatest displacement, mm. */; readonly most: number }[];
+  /** Ways in which the frame moves. */
+  readonly shapes: readonly ShapeData[];
+  readonly paths: readonly PathData[];
+  readonly doors: readonly DoorData[];
   /** Arrows of loads: from and to, six numbers each. */
   readonly arrows: readonly (readonly number[])[];
   /** Dashed boxes of goods: the ends of their edges. */
   readonly boxes: readonly number[];
   readonly pins: readonly PinData[];
+}
+
+export interface ShapeData {
+  readonly kind: "bent" | "buckled" | "loose";
+  readonly name: string;
+  /** Of the loads, at which it buckles so. */
+  readonly factor?: number;
+  /** Greatest displacement of an axis, mm, and greatest turn of a bar about its own, rad. */
+  readonly most: number;
+  readonly turns: number;
+}
+
+/** How the loads of one combination run to the floor. */
+export interface PathData {
+  readonly name: string;
+  /** What the feet bear of it, in words. */
+  readonly sum: string;
+  /** For each bar: stretches from and to shares of its length, force and axial force [N], pull positive; four numbers each. */
+  readonly carried: readonly (readonly number[])[];
+  /** Bars by index; forces [N] of the giver on the taker: what bears, what fasteners hold. */
+  readonly passings: readonly {
+    readonly giver: number;
+    readonly taker: number;
+    readonly at: readonly number[];
+    readonly seat: readonly number[];
+    readonly held: readonly number[];
+    readonly words: string;
+  }[];
+  /** Forces on the floor, N. */
+  readonly feet: readonly {
+    readonly at: readonly number[];
+    readonly force: readonly number[];
+    readonly words: string;
+  }[];
+}
+
+/** A door that can be opened. */
+export interface DoorData {
+  readonly id: string;
+  /** On its axis, and along it. */
+  readonly point: readonly number[];
+  readonly axis: readonly number[];
+  /** Shut and fully open, rad; the drawing has it at zero. */
+  readonly swing: readonly [number, number];
+  /** Turn from shut at which it strikes something, rad. */
+  readonly strikes?: number;
+  /** What swings: bars by index, then pieces after all bars. */
+  readonly parts: readonly number[];
+  /** The way of its farthest point, three numbers each. */
+  readonly arc: readonly number[];
 }
 
 /** Points [y, z] of the outline and then of the holes, two numbers each, and triangles over them. */
@@ -37,8 +89,8 @@ export interface BarData {
   readonly shares: readonly (number | null)[];
   /** Place in `groups`, −1 for none. */
   readonly group: number;
-  /** For each bend: displacement at evenly spaced stations, three numbers each; empty where unknown. */
-  readonly bent: readonly (readonly number[])[];
+  /** For each shape: displacement [mm] of the axis and turn about it [rad] at evenly spaced stations, four numbers each; empty where unknown. */
+  readonly moved: readonly (readonly number[])[];
 }
 
 export interface PieceData {

@@ -1,19 +1,19 @@
-import { bentLine } from "../../facts/bent-line.ts";
-import { type Body, bodies } from "../../facts/bodies.ts";
+import { bodies } from "../../facts/bodies.ts";
 import { factOf } from "../../facts/fact.ts";
-import { response, type View } from "../../facts/response.ts";
+import { loadPaths } from "../../facts/load-paths.ts";
+import { movingShapes } from "../../facts/moving-shapes.ts";
 import { triangulate } from "../../geometry/triangulate.ts";
-import { dot, length, perpendicularPair, type Vec2, type Vec3 } from "../../geometry/vector.ts";
+import { dot, perpendicularPair, type Vec2, type Vec3 } from "../../geometry/vector.ts";
 import type { Frame } from "../../model/frame.ts";
 import type { Profile } from "../../model/stock/stock.ts";
+import { swingsOf } from "../door-swing.ts";
 import type { Scene } from "../scene.ts";
 import type { Solid, Surface } from "../solids/solid.ts";
 import type { Symbols } from "../symbols.ts";
-import type { BarData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
+import type { BarData, DoorData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
+import { pathsData } from "./paths-data.ts";
+import { shapesData } from "./shapes-data.ts";
 
-/** Stations along a bar at which its displacement is given, and bent shapes at most. */
-const STATIONS = 9;
-const BENDS = 8;
 const TO_MM = 1000;
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits)) + 0;
@@ -49,30 +49,20 @@ function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceDat
   };
 }
 
-/** The combinations whose bent shape says most: under loads as they are, joints typical, by how far they move. */
-function bendsOf(
-  frame: Frame,
-  all: readonly Body[],
-): readonly { view: View; lines: ReadonlyMap<string, readonly Vec3[]>; most: number }[] {
-  const found = factOf(response, frame);
-  if (found.kind !== "solved") return [];
-  const seen = new Set<string>();
-  const bends = [];
-  for (const view of found.views) {
-    if (view.combination.kind === "strength" || view.bound !== "typical") continue;
-    if (seen.has(view.combination.name)) continue;
-    seen.add(view.combination.name);
-    const lines = new Map<string, readonly Vec3[]>();
-    let most = 0;
-    for (const body of all) {
-      const line = bentLine(view, body, STATIONS);
-      if (!line) continue;
-      lines.set(body.bar.ref.id, line);
-      for (const moved of line) most = Math.max(most, length(moved));
-    }
-    if (most > 0) bends.push({ view, lines, most });
-  }
-  return bends.sort((a, b) => b.most - a.most).slice(0, BENDS);
+/** Doors with what swings with them; pieces are numbered as they are given, after all bars. */
+function doorsData(frame: Frame, scene: Scene, indexOf: ReadonlyMap<string, number>): readonly DoorData[] {
+  const pieces = new Map(
+    scene.solids.filter(({ kind }) => kind !== "bar").map((solid, i) => [solid, indexOf.size + i]),
+  );
+  return swingsOf(frame, scene).map(({ door, pin, swing, strikes, parts, arc }) => ({
+    id: door,
+    point: mm(pin.point),
+    axis: pin.axis.map((c) => rounded(c, 6)),
+    swing: [rounded(swing[0], 5), rounded(swing[1], 5)],
+    ...(strikes === undefined ? {} : { strikes: rounded(strikes, 5) }),
+    parts: parts.map((solid) => pieces.get(solid) ?? indexOf.get(solid.of.id) ?? -1),
+    arc: arc.flatMap((point) => mm(point, 1)),
+  }));
 }
 
 export interface ModelWish {
@@ -92,7 +82,7 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks }: ModelWis
   const all = [...factOf(bodies, frame).values()].filter((body) => body.prism !== undefined);
   const indexOf = new Map(all.map((body, i) => [body.bar.ref.id, i]));
   const profiles = [...new Set(all.map((body) => body.bar.profile))];
-  const bends = bendsOf(frame, all);
+  const shapes = shapesData(factOf(movingShapes, frame), all);
   const groupOf = new Map(frame.groups.flatMap(({ parts }, i) => parts.map((part) => [part, i] as const)));
   const bars = all.map((body): BarData => {
     const { bar, axes, cuts } = body;
@@ -111,7 +101,7 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks }: ModelWis
         return share === undefined ? null : rounded(share, 4);
       }),
       group: groupOf.get(bar.ref.id) ?? -1,
-      bent: bends.map(({ lines }) => (lines.get(bar.ref.id) ?? []).flatMap((moved) => mm(moved, 3))),
+      moved: shapes.movedOf(bar.ref.id),
     };
   });
   return {
@@ -120,7 +110,9 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks }: ModelWis
     pieces: scene.solids.map((solid) => pieceData(solid, indexOf)).filter((piece) => piece !== undefined),
     checks: checks.map(({ rule, title }) => ({ rule, title })),
     groups: frame.groups.map(({ ref }) => ref.id),
-    bends: bends.map(({ view, most }) => ({ name: view.combination.name, most: rounded(most * TO_MM, 3) })),
+    shapes: shapes.list,
+    paths: pathsData(factOf(loadPaths, frame), all, frame.units),
+    doors: doorsData(frame, scene, indexOf),
     arrows: symbols.arrows.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
     boxes: symbols.masses.flatMap(({ edges }) => edges.flatMap(([a, b]) => [...mm(a, 1), ...mm(b, 1)])),
     pins,

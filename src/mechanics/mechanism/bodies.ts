@@ -11,6 +11,8 @@ export interface MovingBody {
   readonly nodes: readonly number[];
   readonly members: readonly number[];
   readonly motion: Motion;
+  /** The same motion with its rate, reference at the origin: parts of one mechanism move at these rates together. */
+  readonly twist: Twist;
 }
 
 /** A motion of the frame that nothing resists. Independent mechanisms are listed apart; each may move several parts. */
@@ -79,7 +81,12 @@ function sortIntoBodies(movers: readonly Mover[], centre: Vec3, size: number): M
     );
     const own = { turn: twist.turn, shift: shiftAt(twist, centre, middle) };
     const pick = (kind: Mover["kind"]) => members.filter((m) => m.kind === kind).map((m) => m.index);
-    return { nodes: pick("node"), members: pick("member"), motion: nameMotion(own, middle, size) };
+    return {
+      nodes: pick("node"),
+      members: pick("member"),
+      motion: nameMotion(own, middle, size),
+      twist: { ...own, shift: shiftAt(own, middle, ORIGIN) },
+    };
   });
   return { bodies };
 }

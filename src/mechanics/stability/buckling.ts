@@ -14,7 +14,7 @@ import type { Solution } from "../statics/solve.ts";
 import type { ContactStatus } from "../statics/state.ts";
 import { armBlock } from "./arm.ts";
 import { geometricMatrix } from "./element-matrices.ts";
-import type { PencilModes } from "./pencil.ts";
+import type { Mode, PencilModes } from "./pencil.ts";
 import { lowestModes, noneUpTo, roughLambdas } from "./pencil.ts";
 import { subdivide } from "./subdivide.ts";
 
@@ -29,6 +29,15 @@ const FIRST_PIECES = 2;
 /** Meshes that are kept: neighbouring combinations mostly ask for the same ones. */
 const KEPT = 3;
 
+export interface BucklingShape extends Mode {
+  /** Displacements of member m at the ends of the equal pieces it was cut into, six numbers each, its start first. */
+  alongMember(m: number): Float64Array;
+}
+
+export type BucklingShapes =
+  | { readonly kind: "modes"; readonly modes: readonly BucklingShape[] }
+  | Extract<PencilModes, { kind: "mechanism" }>;
+
 /** Linear buckling of the solved combinations of one frame; what they share is computed once. */
 export interface Buckling {
   /**
@@ -37,7 +46,7 @@ export interface Buckling {
    * only; bending moments (lateral-torsional buckling) and warping are not in it. Members are cut finely enough for 1e-4.
    * Contacts stay as the combination left them. An empty list when nothing is compressed.
    */
-  modes(combination: number, count: number): PencilModes;
+  modes(combination: number, count: number): BucklingShapes;
   /** Whether the axial forces may grow by this factor without buckling: one factorisation, no modes. False for a mechanism. */
   stands(combination: number, factor: number): boolean;
 }
@@ -82,6 +91,17 @@ function geometricBlocks({ parts, pieces, firstPiece }: Mesh, axial: readonly Co
     }
   });
   return blocks;
+}
+
+function shapeAlong({ parts: { model }, pieces, firstPiece }: Mesh, { displacements }: Mode, m: number): Float64Array {
+  const [count, first] = [pieces[m] as number, firstPiece[m] as number];
+  const out = new Float64Array(6 * (count + 1));
+  for (let k = 0; k <= count; k++) {
+    const piece = model.members[first + Math.min(k, count - 1)];
+    const node = k < count ? piece?.from : piece?.to;
+    out.set(displacements.subarray(6 * (node ?? 0), 6 * (node ?? 0) + 6), 6 * k);
+  }
+  return out;
 }
 
 const alike = <T>(a: readonly T[], b: readonly T[]): boolean =>
@@ -148,7 +168,11 @@ export function bucklingOf(solution: Solution): Buckling {
       const own = 6 * frame.model.nodes.length;
       return {
         kind: "modes",
-        modes: fine.modes.map((mode) => ({ ...mode, displacements: mode.displacements.slice(0, own) })),
+        modes: fine.modes.map((mode) => ({
+          ...mode,
+          displacements: mode.displacements.slice(0, own),
+          alongMember: (m) => shapeAlong(mesh, mode, m),
+        })),
       };
     },
     stands(combination, factor) {
@@ -162,5 +186,5 @@ export function bucklingOf(solution: Solution): Buckling {
 }
 
 /** The lowest buckling modes of one combination; for several of one solution `bucklingOf` shares the work. */
-export const bucklingModes = (solution: Solution, combination: number, count: number): PencilModes =>
+export const bucklingModes = (solution: Solution, combination: number, count: number): BucklingShapes =>
   bucklingOf(solution).modes(combination, count);

@@ -1,4 +1,6 @@
 import { barDiagram } from "../../drawing/bar-diagram.ts";
+import { doorPicture } from "../../drawing/door-picture.ts";
+import { swingsOf } from "../../drawing/door-swing.ts";
 import { endPicture } from "../../drawing/end-picture.ts";
 import { jointPicture } from "../../drawing/joint-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
@@ -12,6 +14,7 @@ import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { sweepPicture } from "../reach/sweep-picture.ts";
+import { framePicture } from "./frame-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
 
 /** The state under which the value of a finding governs. */
@@ -70,14 +73,26 @@ function toolPicture(frame: Frame, { at }: Finding): Markup | undefined {
 `;
 }
 
+/** A door where it strikes, or where it stands open. */
+function doorsPicture(frame: Frame, scene: Scene, { at }: Finding): Markup | undefined {
+  const swing = swingsOf(frame, scene).find(({ door }) => door === at.id);
+  if (!swing) return undefined;
+  const where = swing.strikes === undefined ? "stands open" : "strikes";
+  return html`<figure class="check whole">${drawn(doorPicture(scene, swing, `the door ${at.id} seen along its hinges`))}<figcaption>${at.id} along its hinges: as drawn, and in outline where it ${where}.</figcaption></figure>
+`;
+}
+
 /** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, the tool on its screw, or the joint with what its screws bear. */
 export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => Markup | undefined {
   const shown = new Set<string>();
   return (finding) => {
     const view = viewOf(frame, finding);
+    const whole = framePicture(frame, scene, finding, view);
+    if (whole) return whole;
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
     if (tool) return tool;
+    if (finding.at.kind === "door") return doorsPicture(frame, scene, finding);
     if (finding.rule === "end.bare") return openEndPicture(frame, scene, finding);
     const joint = jointOf(scene, finding);
     if (joint === undefined) return undefined;

@@ -1,6 +1,7 @@
 import { type Scene, sceneOf, wholeScene } from "../../drawing/scene.ts";
 import type { Frame } from "../../model/frame.ts";
 import { safeJson } from "../json/safe-json.ts";
+import { curesDrawn } from "./cure-drawn.ts";
 import { html, type Markup } from "./html.ts";
 import { type PartOfSheet, partsOf } from "./parts.ts";
 import { picturesFor } from "./pictures.ts";
@@ -9,6 +10,7 @@ import { barsOf } from "./sections/bars.ts";
 import { boardOf } from "./sections/board.ts";
 import { checksOf, openOf } from "./sections/checks.ts";
 import { findingsOf } from "./sections/findings.ts";
+import { loadPathOf } from "./sections/load-path.ts";
 import { loadsOf } from "./sections/loads.ts";
 import { recordOf } from "./sections/record.ts";
 import { titleOf } from "./sections/title.ts";
@@ -32,9 +34,11 @@ function drawableOf(frame: Frame): Drawable {
 function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readonly PartOfSheet[]): Markup {
   const { report, frame, cards } = input;
   const main = drawable
-    ? html`<div class="desk">${boardOf(drawable.frame, drawable.whole, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene))}</div>`
+    ? html`<div class="desk">${boardOf(drawable.frame, drawable.whole, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene), curesDrawn(report.file, input.bytes, drawable.frame, drawable.scene))}</div>`
     : "";
-  const rest = frame ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}` : "";
+  const rest = frame
+    ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}${drawable ? loadPathOf(frame, drawable.whole) : ""}`
+    : "";
   return html`${titleOf(report)}<main>${openOf(report)}${main}${rest}${recordOf(input)}</main>`;
 }
 

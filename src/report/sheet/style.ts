@@ -54,6 +54,7 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .check svg.picture{width:30rem}
 .check svg:not(.picture){width:17rem;border:1px solid var(--rule)}
 .check.tool svg{width:100%;max-width:34rem;border:0}
+.check.whole svg{width:26rem}
 .check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
 .finding{display:flow-root}
 .check figcaption{padding-left:0}
@@ -61,6 +62,9 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .cures{background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
 .cures p{font-size:.8rem;color:var(--soft);margin:0}
 .cures ul{margin:.1rem 0;padding-left:1.1rem}
+.pair{display:flex;clear:both;gap:.5rem;margin:.3rem 0}
+.cures .pair figure{margin:0;flex:0 1 15rem;background:#fff;border:1px solid var(--rule);min-width:0}
+.pair svg{display:block;width:100%;height:auto}
 .change{white-space:nowrap}
 .mend{font-size:.92rem}
 .concession{font-style:italic}
@@ -92,6 +96,9 @@ tr th span{color:var(--soft)}
 .pin.strong{background:var(--ink);color:#fff}
 .pin.light{border:1px dashed var(--ink)}
 .pin.chosen{box-shadow:0 0 0 4px #f0b429;z-index:2}
+.tag{position:absolute;left:0;top:0;padding:0 .3em;background:#fffffff0;border:1px solid var(--rule);font-size:.78rem;white-space:nowrap;pointer-events:none}
+.way{display:grid;grid-template-columns:minmax(0,1.2fr) minmax(0,1fr);gap:1.2rem;align-items:start}
+.way figure{margin:0;background:#fff;border:1px solid var(--rule)}
 .tools{font-size:.85rem;margin-bottom:.4rem}
 .row{display:flex;flex-wrap:wrap;gap:.3rem .5rem;align-items:center;margin:.2rem 0}
 .tools button,.tools select,.filter select{font:inherit;color:inherit;background:#fff;border:1px solid #8f9488;border-radius:2px;padding:.18rem .55rem;max-width:100%}
@@ -109,7 +116,7 @@ tr th span{color:var(--soft)}
 .finding.chosen{outline:2px solid var(--ink)}
 .filter{display:flex;flex-wrap:wrap;gap:.25rem .9rem;font-size:.85rem;align-items:center;margin:.2rem 0 .6rem}
 [hidden]{display:none!important}
-@media screen and (max-width:900px){.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
 .two{columns:22rem 2;column-gap:2rem}
 @page{margin:14mm 13mm 16mm;@bottom-left{content:"Inspection sheet";font:8pt system-ui,Arial,sans-serif;color:#545d63}@bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt system-ui,Arial,sans-serif;color:#545d63}}
 @media print{
@@ -121,7 +128,7 @@ body{background:#fff;font-size:9.5pt}
 .board{position:static}
 .view[data-view=isometric] svg{max-height:105mm}
 .check.near svg{width:48mm!important}
-.desk table,.checks table,.bars table{font-size:8pt}
+.desk table,.checks table,.bars table,.path table{font-size:8pt}
 .trace{font-size:7.5pt}
 .views svg{height:38mm}
 .finding,.part>h3,.block,tr,figure{break-inside:avoid}

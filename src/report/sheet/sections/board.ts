@@ -1,3 +1,4 @@
+import { arcBands, openDoor, swingsOf } from "../../../drawing/door-swing.ts";
 import { lineDrawing } from "../../../drawing/line-drawing.ts";
 import type { Mark } from "../../../drawing/marks.ts";
 import { pointsOf } from "../../../drawing/point-of.ts";
@@ -40,8 +41,17 @@ export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
 export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): Markup {
   const marks = marksOf(frame, scene, parts);
   const symbols = symbolsOf(frame, scene);
+  const swings = swingsOf(frame, scene);
+  const doors = { ghosts: swings.flatMap(openDoor), bands: swings.flatMap(arcBands) };
   const figure = (name: keyof typeof views): Markup => {
-    const picture = { view: views[name], size: SIZE[name], title: `${frame.title}, ${views[name].name} view`, marks };
+    const shown = name === "isometric" || name === "top" ? doors : {};
+    const picture = {
+      view: views[name],
+      size: SIZE[name],
+      title: `${frame.title}, ${views[name].name} view`,
+      marks,
+      ...shown,
+    };
     const svg = lineDrawing(scene, name === "isometric" ? { ...picture, symbols } : picture);
     return html`<figure class="view" data-view="${name}">${drawn(svg)}<figcaption>${CAPTION[name]}</figcaption></figure>
 `;
@@ -49,7 +59,7 @@ export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
   return html`<section class="board" id="drawing" aria-label="Drawing">
 <div class="easel" id="easel"></div>
 ${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}</div>
-<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings. Blue: declared loads and goods, not to the scale of forces.</p>
+<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}</p>
 </section>
 `;
 }

@@ -3,6 +3,7 @@ import type { CureOffered, Finding, Measure, RuleCard } from "../../../inspectio
 import { percent } from "../../count.ts";
 import { sentence } from "../../sentence.ts";
 import { LIMIT_FROM, stiffnessWords } from "../../words.ts";
+import type { CureDrawn } from "../cure-drawn.ts";
 import { drawn, html, type Markup } from "../html.ts";
 import type { NumberedFinding, PartOfSheet } from "../parts.ts";
 
@@ -38,15 +39,20 @@ ${stiffness === undefined ? "" : html`<div class="long"><dt>Joints</dt><dd>${sti
 `;
 }
 
-function cure({ words, after }: CureOffered, measure: Measure | undefined): Markup {
+function cure({ words, after }: CureOffered, measure: Measure | undefined, picture: Markup | undefined): Markup {
   const change =
     after === undefined || measure === undefined
       ? ""
       : html`<span class="change">${measure.shown.measured} → <b>${after}</b> (${measure.shown.limit} ${measure.sense === "at most" ? "allowed" : "needed"})</span>`;
-  return html`<li>${words} ${change}</li>`;
+  return html`<li>${words} ${change}${picture}</li>`;
 }
 
-function findingOf({ number, finding }: NumberedFinding, card: RuleCard | undefined, pictureOf: PictureOf): Markup {
+function findingOf(
+  { number, finding }: NumberedFinding,
+  card: RuleCard | undefined,
+  pictureOf: PictureOf,
+  cureDrawn: CureDrawn,
+): Markup {
   const { rule, level, measure, conceded, advice, cures, related, place, at } = finding;
   const word = conceded ? "conceded" : level;
   const others = related.map((other) => other.at.id);
@@ -55,7 +61,7 @@ function findingOf({ number, finding }: NumberedFinding, card: RuleCard | undefi
 ${conceded ? html`<p class="concession">A ${level}, conceded by ${conceded.who} until ${conceded.until}: ${conceded.reason}</p>` : ""}
 ${pictureOf(finding)}
 ${measure ? numbers(measure) : ""}
-${cures.length > 0 ? html`<div class="cures"><p>What would cure it, tried on a copy of the frame:</p><ul>${cures.map((one) => cure(one, measure))}</ul></div>` : ""}
+${cures.length > 0 ? html`<div class="cures"><p>What would cure it, tried on a copy of the frame:</p><ul>${cures.map((one) => cure(one, measure, cureDrawn(finding, one)))}</ul></div>` : ""}
 ${advice === undefined ? "" : html`<p class="mend">To mend it: ${advice}.</p>`}
 <p class="trace"><code>${rule}</code> ${card?.title ?? ""}; by ${card && card.basis.length > 0 ? card.basis.join("; ") : "the team's own rule"}; worked out in docs/rules/${rule}.md. At ${at.id}, ${place.file} line ${place.line}${others.length > 0 ? html`; with ${others.join(", ")}` : ""}.</p>
 </article>
@@ -63,7 +69,12 @@ ${advice === undefined ? "" : html`<p class="mend">To mend it: ${advice}.</p>`}
 }
 
 /** Findings by part, worst part first. */
-export function findingsOf(parts: readonly PartOfSheet[], cards: readonly RuleCard[], pictureOf: PictureOf): Markup {
+export function findingsOf(
+  parts: readonly PartOfSheet[],
+  cards: readonly RuleCard[],
+  pictureOf: PictureOf,
+  cureDrawn: CureDrawn,
+): Markup {
   const byId = new Map(cards.map((card) => [card.id, card]));
   if (parts.length === 0)
     return html`<section class="findings" id="findings"><h2>Findings</h2><p>None: every rule that applies was met, with the margins below.</p></section>
@@ -74,7 +85,7 @@ export function findingsOf(parts: readonly PartOfSheet[], cards: readonly RuleCa
 ${parts.map(
   ({ number, where, findings, level }) => html`<section class="part l-${level}" id="p${number}">
 <h3><span class="balloon w-${level}">${number}</span> ${where}</h3>
-${findings.map((one) => findingOf(one, byId.get(one.finding.rule), pictureOf))}</section>
+${findings.map((one) => findingOf(one, byId.get(one.finding.rule), pictureOf, cureDrawn))}</section>
 `,
 )}</section>
 `;
