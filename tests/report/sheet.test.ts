@@ -116,6 +116,16 @@ describe("the inspection sheet", () => {
     expect(section).toMatch(/<path data-band="leg-2"/);
   });
 
+  it("draws a panel square on with how far it reaches into its slots, and tells how it is held", () => {
+    for (const rule of ["panel.misfit", "panel.uncut", "panel.flexes", "panel.rattles"]) {
+      const text = sheetOf(sheetInput(readFileSync(`docs/rules/${rule}.fault.frame.json`, "utf8")));
+      const article = text.slice(text.indexOf(`data-rule="${rule}"`));
+      const own = article.slice(0, article.indexOf("</article>"));
+      expect(own).toMatch(/<title>the panel \S+ square on<\/title>[\s\S]*data-part="panel /);
+      expect(own).toMatch(/data-band=[\s\S]*of room at its largest, \S+ mm in the slot at its smallest/);
+    }
+  });
+
   it("draws doors open on the isometric and the plan, and where one strikes in the finding", () => {
     const text = sheetOf(sheetInput(readFileSync("docs/rules/door.collides.fault.frame.json", "utf8")));
     const views = [...text.matchAll(/<figure class="view" data-view="(\w+)"[\s\S]*?<\/figure>/g)];

@@ -16,6 +16,7 @@ import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { sweepPicture } from "../reach/sweep-picture.ts";
 import { framePicture } from "./frame-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
+import { panelFindingPicture } from "./panel-pictures.ts";
 
 /** The state under which the value of a finding governs. */
 function viewOf(frame: Frame, { measure }: Finding): View | undefined {
@@ -92,6 +93,7 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
     if (tool) return tool;
+    if (finding.at.kind === "panel") return panelFindingPicture(frame, scene, finding);
     if (finding.at.kind === "door") return doorsPicture(frame, scene, finding);
     if (finding.rule === "end.bare") return openEndPicture(frame, scene, finding);
     const joint = jointOf(scene, finding);
