@@ -21,9 +21,12 @@ const KINDS: readonly (readonly [ShapeData["kind"], string])[] = [
   ["loose", "moves freely"],
 ];
 
+/** Two digits, without an exponent. */
+const plain = (value: number): string => String(Number(value.toPrecision(2)));
+
 /** "at 4.2 times permanent + trays". */
 function nameOf({ kind, name, factor }: ShapeData): string {
-  return kind === "buckled" ? `at ${factor?.toPrecision(2) ?? ""} times ${name}` : name;
+  return kind === "buckled" ? `at ${factor === undefined ? "" : plain(factor)} times ${name}` : name;
 }
 
 function largestFactor({ most, turns }: ShapeData, across: number): number {
@@ -40,7 +43,7 @@ export function enlarged(shape: ShapeData, across: number, step: number): number
 }
 
 function told(shape: ShapeData, factor: number): string {
-  if (shape.kind === "bent") return `${factor}-fold; moves ${shape.most.toPrecision(2)} mm at most`;
+  if (shape.kind === "bent") return `${factor}-fold; moves ${plain(shape.most)} mm at most`;
   return shape.kind === "buckled" ? "its size says nothing, its shape does" : "nothing stops it";
 }
 
