@@ -1,19 +1,10 @@
-import { along, cross, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
+import { cross, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
 import { shearBuckling } from "../mechanics/plates/sheet-in-shear.ts";
 import type { Panel } from "../model/frame.ts";
-import { type Body, bodies, cutStation } from "./bodies.ts";
+import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
-import { type LaidSheet, planeAxes, sheets } from "./sheets.ts";
-
-/** A row of screws between a sheet and one bar. */
-export interface SheetRow {
-  readonly bar: string;
-  /** Of the first and the last screw, along the bar from its drawn from point, m. */
-  readonly stations: readonly [number, number];
-  /** The same, in the plane in which sheet and bar touch. */
-  readonly ends: readonly [Vec3, Vec3];
-  readonly screws: number;
-}
+import { type SheetRow, screwRows } from "./sheet-rows.ts";
+import { planeAxes, sheets } from "./sheets.ts";
 
 /** A sheet that is screwed to bars so closely that it can brace them. */
 export interface FastenedSheet {
@@ -32,12 +23,6 @@ export interface FastenedSheet {
 
 /** A sheet braces when its screws stand no farther apart than this, m (common practice). */
 export const CLOSE_PITCH = 0.3;
-/** From the edge of the sheet, or the cut of the bar, to the first screw, m (common practice). */
-const INSET = 0.02;
-/** A bar braced by a sheet touches it, up to this, m. */
-const TOUCH = 0.001;
-/** Sine within which a bar lies in the plane of the sheet: 1°. */
-const FLAT = Math.sin(Math.PI / 180);
 /**
  * A screw of 8 mm is trusted with this in the plane of a sheet, N, others by the square of their diameter: half of what the
  * same screw holds between metal faces, for sheets creep under the head (common practice).
@@ -46,38 +31,6 @@ const TRUSTED = 500;
 const TRUSTED_DIAMETER = 0.008;
 /** A screw that is not named is as thick as this share of the pitch of the bar: 8 mm at 40 mm. */
 const SCREW_SHARE = 0.2;
-
-function rowOf(body: Body, sheet: LaidSheet, axes: readonly [Vec3, Vec3], pitch: number): SheetRow | undefined {
-  const { x } = body.axes;
-  const [corner] = sheet.corners;
-  const top = dot(corner, sheet.normal);
-  const face = Math.max(...(body.prism?.vertices ?? []).map((vertex) => dot(vertex, sheet.normal)));
-  if (Math.abs(dot(x, sheet.normal)) > FLAT || !(Math.abs(face - top) <= TOUCH)) return undefined;
-  let [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
-  for (const axis of axes) {
-    const slope = dot(x, axis);
-    const at = dot(body.bar.from, axis);
-    const ends = sheet.corners.map((one) => dot(one, axis));
-    const [least, most] = [Math.min(...ends), Math.max(...ends)];
-    if (Math.abs(slope) < FLAT) continue;
-    const cuts = [(least - at) / slope, (most - at) / slope];
-    low = Math.max(low, Math.min(...cuts));
-    high = Math.min(high, Math.max(...cuts));
-  }
-  const length = high - low - 2 * INSET;
-  if (!(length > INSET)) return undefined;
-  const stations = [low + INSET, high - INSET] as const;
-  const onto = (station: number): Vec3 => {
-    const point = along(body.bar.from, x, station);
-    return along(point, sheet.normal, top - dot(point, sheet.normal));
-  };
-  return {
-    bar: body.bar.ref.id,
-    stations,
-    ends: [onto(stations[0]), onto(stations[1])],
-    screws: Math.ceil(length / pitch - 1e-9) + 1,
-  };
-}
 
 /**
  * Sheets screwed on at a close pitch to two or more bars that lie in one plane: they brace, up to what their screws and the
@@ -95,7 +48,7 @@ export const fastenedSheets = defineFact<readonly FastenedSheet[], { bodies: typ
       const [first] = planeAxes(normal);
       const axes = [first, cross(normal, first)] as const;
       const bars = sheet.bars.flatMap((id) => all.get(id) ?? []);
-      const rows = bars.flatMap((body) => rowOf(body, sheet, axes, pitch) ?? []);
+      const rows = screwRows(sheet, all, pitch);
       if (rows.length < 2) return [];
       const area = sheet.size[0] * sheet.size[1];
       const diameter = held.screw?.diameter ?? SCREW_SHARE * Math.min(...bars.map((body) => body.bar.profile.pitch));

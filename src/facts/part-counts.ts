@@ -1,5 +1,7 @@
+import { bodies } from "./bodies.ts";
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
+import { freeFittings } from "./free-fittings.ts";
 import { panelFits } from "./panel-fits.ts";
 import { panelNotches } from "./panel-notches.ts";
 import { placements } from "./placements.ts";
@@ -8,14 +10,18 @@ import { standings } from "./standings.ts";
 
 /** So many of one part of stock. */
 export interface PartCount {
-  readonly kind: "connector" | "screw" | "nut" | "cap" | "stand" | "sheet";
+  readonly kind: "connector" | "screw" | "nut" | "cap" | "stand" | "sheet" | "gasket";
   readonly name: string;
   readonly count: number;
   /** Of a sheet: its size, m; undefined where its outline is not known. */
   readonly size?: readonly [number, number];
   /** Of a sheet: the notches in its corners, as given or as they must be cut, m. */
   readonly notches?: readonly [number, number];
+  /** Of a strip between slot and panel: the length of the edge it goes along, m. */
+  readonly length?: number;
 }
+
+type Sized = Pick<PartCount, "size" | "notches" | "length">;
 
 /** Sizes are told apart to a thousandth of a millimetre. */
 const micron = (size: number): number => Math.round(size * 1e6);
@@ -29,17 +35,19 @@ export const partCounts = defineFact<
     standings: typeof standings;
     sheets: typeof sheets;
     fits: typeof panelFits;
+    bodies: typeof bodies;
     notched: typeof panelNotches;
   }
 >({
   id: "part-counts",
-  needs: { placements, ends, standings, sheets, fits: panelFits, notched: panelNotches },
-  compute({ placements: placed, ends: states, standings: standing, sheets: laid, fits, notched }, frame) {
+  needs: { placements, ends, standings, sheets, fits: panelFits, bodies, notched: panelNotches },
+  compute({ placements: placed, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched }, frame) {
     const counts = new Map<string, PartCount>();
-    const add = (kind: PartCount["kind"], name: string, sheet: Pick<PartCount, "size" | "notches"> = {}): void => {
-      const key = JSON.stringify([kind, name, sheet.size?.map(micron), sheet.notches?.map(micron)]);
-      const count = (counts.get(key)?.count ?? 0) + 1;
-      counts.set(key, { kind, name, count, ...sheet });
+    const add = (kind: PartCount["kind"], name: string, own: Sized = {}, more = 1): void => {
+      const { size, notches, length } = own;
+      const key = JSON.stringify([kind, name, size?.map(micron), notches?.map(micron), length && micron(length)]);
+      const count = (counts.get(key)?.count ?? 0) + more;
+      counts.set(key, { kind, name, count, ...own });
     };
     for (const connector of placed.connectors) {
       add("connector", connector.part.name);
@@ -60,6 +68,15 @@ export const partCounts = defineFact<
       add("cap", fitting ?? `a cap for ${profile}`);
     }
     for (const { stand } of standing.all) add("stand", stand.part.name);
+    for (const { kind, name, count } of freeFittings(frame, laid, all)) add(kind, name, {}, count);
+    for (const { panel, size, slotPanel } of fits) {
+      const gasket = panel.held.kind === "in-slot" ? panel.held.gasket : undefined;
+      const { sides } = slotPanel.rectangle ?? { sides: [] };
+      // The sides towards − and + of one axis run along the other.
+      for (const [i, pair] of gasket ? sides.entries() : [])
+        for (const side of pair)
+          if (gasket && side.kind === "slot") add("gasket", gasket.name, { length: size[i === 0 ? 1 : 0] });
+    }
     for (const panel of frame.panels) {
       const sheet = laid.find((s) => s.panel === panel);
       const size = panel.size ?? sheet?.size ?? fits.find((fit) => fit.panel === panel)?.size;

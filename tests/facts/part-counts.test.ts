@@ -1,7 +1,9 @@
+import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import { partCounts } from "../../src/facts/part-counts.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { barOf, edited, kitItem, tee } from "../rules/base-frames.ts";
+import { portal } from "../rules/portal.ts";
 import { known } from "./known.ts";
 
 const counts = (edit: (file: FrameFile) => void = () => {}) =>
@@ -88,5 +90,45 @@ it("sheets of one size are counted together, others apart", () => {
   expect(found.map(({ count, size }) => [count, ...(size ?? []).map((m) => Math.round(m * 1e4) / 10)])).toEqual([
     [2, 580, 40],
     [1, 590, 40],
+  ]);
+});
+
+const demo = (name: string): FrameFile =>
+  JSON.parse(readFileSync(new URL(`../../docs/demo/${name}.frame.json`, import.meta.url), "utf8")) as FrameFile;
+const counted = (file: FrameFile, kinds: readonly string[]) =>
+  known(partCounts, file)
+    .filter(({ kind }) => kinds.includes(kind))
+    .map(({ kind, name, count, length }) => [kind, name, count, ...(length === undefined ? [] : [length])]);
+
+it("a door brings its hinges and its latch, a screw and a nut in each of their holes, and panels their strips", () => {
+  const bare = demo("mixer-guard");
+  const doors = bare.doors ?? [];
+  const of = (file: FrameFile) => new Map(counted(file, ["connector", "screw", "nut"]).map(([, name, n]) => [name, n]));
+  const [whole, without] = [of(bare), of({ ...bare, doors: [] as never })];
+  expect(doors).toHaveLength(1);
+  const more = (name: string): number => Number(whole.get(name) ?? 0) - Number(without.get(name) ?? 0);
+  expect(more("hinge-40")).toBe(2);
+  expect(more("pivot-40")).toBe(1);
+  // Four holes in a hinge, two in the latch: by hand from the drawing.
+  expect(more("M8x16")).toBe(10);
+  expect(more("nut-8-M8")).toBe(10);
+  // The roof, 1178 by 978 mm, is held along all four edges, and so is everything else of 1178 mm.
+  const strips = counted(bare, ["gasket"]).filter(([, , , length]) => Math.abs(Number(length) - 1.178) < 1e-6);
+  expect(strips).toEqual([["gasket", "strip-8", 6, 1.178]]);
+});
+
+it("a sheet on faces brings the screws of its rows, at most so far apart", () => {
+  const back = (file: FrameFile, screws: object): FrameFile => ({
+    ...file,
+    panels: [{ id: "back", sheet: "plywood-12", held: "on-face", bars: ["leg-3", "leg-4"], on: "+y", screws }] as never,
+  });
+  // Legs of 860 mm: 820 mm between the first and the last screw, five of them at 205 mm.
+  expect(counted(back(portal(), { pitch: 250, screw: "M8x25" }), ["screw"])).toContainEqual(["screw", "M8x25", 10]);
+  expect(counted(back(portal(), { pitch: 205, screw: "M8x25" }), ["screw"])).toContainEqual(["screw", "M8x25", 10]);
+  expect(counted(back(portal(), { pitch: 200, screw: "M8x25" }), ["screw"])).toContainEqual(["screw", "M8x25", 12]);
+  expect(counted(back(portal(), { pitch: 250 }), ["screw"])).toContainEqual([
+    "screw",
+    "a screw and nut for plywood-12 on slot 8",
+    10,
   ]);
 });

@@ -32,7 +32,9 @@ export function* cutCsv(sheet: CutSheet): Generator<string> {
     );
   }
   for (const part of sheet.counts) {
-    const size = part.size?.map((side) => (side * scale).toFixed(decimals)) ?? [];
+    const size = (part.size ?? (part.length === undefined ? [] : [part.length])).map((side) =>
+      (side * scale).toFixed(decimals),
+    );
     const notches = part.notches?.map((side) => `${(side * scale).toFixed(decimals)} ${unit}`).join(" x ");
     const work = notches === undefined ? "" : `corners notched ${notches}`;
     yield row(part.kind, part.name, part.count, size[0] ?? "", size[1] ?? "", work, "");

@@ -7,6 +7,7 @@ import { cutWords, operationWords } from "./operation-words.ts";
 const headings: Readonly<Record<string, string>> = {
   cap: "Caps",
   connector: "Connectors",
+  gasket: "Strips between slot and panel",
   nut: "Nuts",
   screw: "Screws",
   sheet: "Panels",
@@ -44,8 +45,9 @@ export function* cutText(sheet: CutSheet): Generator<string> {
     const sides = (pair: readonly number[]): string =>
       pair.map((side) => formatQuantity(side, "length", sheet.units)).join(" × ");
     const size = part.size ? `, ${sides(part.size)}` : "";
+    const length = part.length === undefined ? "" : `, ${formatQuantity(part.length, "length", sheet.units)}`;
     const notches = part.notches ? `, corners notched ${sides(part.notches)}` : "";
-    yield `  ${part.count} × ${part.name}${size}${notches}\n`;
+    yield `  ${part.count} × ${part.name}${size}${length}${notches}\n`;
   }
   yield "\nWear eye protection and hearing protection at the saw, gloves for sawn bars but not near turning tools;\ndeburr every cut before assembly. Check lengths against the drawing before the first cut.\n";
 }

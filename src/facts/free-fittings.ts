@@ -1,0 +1,56 @@
+import type { Frame } from "../model/frame.ts";
+import { nutFor } from "../model/stock/nut-for.ts";
+import type { Connector } from "../model/stock/stock.ts";
+import type { Body } from "./bodies.ts";
+import { screwRows } from "./sheet-rows.ts";
+import type { LaidSheet } from "./sheets.ts";
+
+/** A part that no joint holds: of a tie, a pivot, a door, or the screws of a panel. */
+export interface FreeFitting {
+  readonly kind: "connector" | "screw" | "nut";
+  readonly name: string;
+  readonly count: number;
+}
+
+function* screwed(frame: Frame, screwName: string, slotSize: string, count: number): Iterable<FreeFitting> {
+  yield { kind: "screw", name: screwName, count };
+  const thread = frame.stock.screws.get(screwName)?.thread;
+  const nut = thread === undefined ? undefined : nutFor(frame.stock, slotSize, thread, "end-load");
+  if (nut) yield { kind: "nut", name: nut.name, count };
+}
+
+/** A connector with a screw and a nut in each of its holes; one that weighs nothing is its screw and nut alone. */
+function* whole(frame: Frame, part: Connector): Iterable<FreeFitting> {
+  if (part.mass > 0) yield { kind: "connector", name: part.name, count: 1 };
+  if (part.kind === "side-tie") yield* screwed(frame, part.screw, part.slotSize, 1);
+  else if (part.kind === "pivot" || part.kind === "hinge")
+    yield* screwed(frame, part.screw, part.slotSize, part.holes.length);
+}
+
+/** Parts of ties, pivots and doors, and the screws of panels on faces, nuts end-load. */
+export function* freeFittings(
+  frame: Frame,
+  laid: readonly LaidSheet[],
+  bodies: ReadonlyMap<string, Body>,
+): Iterable<FreeFitting> {
+  for (const tie of frame.ties) for (const _ of tie.at) yield* whole(frame, tie.part);
+  for (const { part } of frame.pivots) yield* whole(frame, part);
+  for (const { hinges, latch } of frame.doors) {
+    for (const { part } of hinges) yield* whole(frame, part);
+    if (latch) yield* whole(frame, latch.part);
+  }
+  for (const sheet of laid) {
+    const { held } = sheet.panel;
+    if (held.kind !== "on-face" || held.pitch === undefined) continue;
+    for (const { bar, screws } of screwRows(sheet, bodies, held.pitch)) {
+      const slotSize = bodies.get(bar)?.bar.profile.slotSize ?? "";
+      if (held.screw) yield* screwed(frame, held.screw.name, slotSize, screws);
+      else
+        yield {
+          kind: "screw",
+          name: `a screw and nut for ${sheet.panel.sheet.name} on slot ${slotSize}`,
+          count: screws,
+        };
+    }
+  }
+}
