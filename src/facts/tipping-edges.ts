@@ -6,6 +6,9 @@ import type { Foothold } from "./footing.ts";
 /** A line on the floor that the frame can tip over. */
 export interface TippingEdge {
   readonly feet: readonly [Ref, Ref];
+  /** A point of the line, and the way into the frame square to it. */
+  readonly from: Vec2;
+  readonly inward: Vec2;
   /** Horizontal distance of a point inside the line, m. */
   inside(point: Vec3): number;
 }
@@ -67,6 +70,8 @@ export function tippingEdges(feet: readonly Foothold[], stands: readonly Stand[]
     const reach = Math.hypot(line[0], line[1]);
     return {
       feet: [a.ref, b.ref],
+      from,
+      inward: [-line[1] / reach, line[0] / reach],
       inside: (point) => cross2(line, subtract2([point[0], point[1]], from)) / reach,
     };
   });

@@ -21,6 +21,9 @@ export interface Tipping {
   readonly inside: number;
   /** Height of the centre of mass over the floor, m. */
   readonly height: number;
+  /** Where it tips, on the floor, and the level way into the frame square to that line. */
+  readonly pivot: Vec3;
+  readonly inward: Vec3;
 }
 
 export interface PushTest {
@@ -119,7 +122,16 @@ function worstState(
     if (kind === "load") laden.push(name);
     else doorsOpen ||= best.open;
   }
-  return { feet: edge.feet, laden, doorsOpen, mass, inside: inside / mass, height: height / mass };
+  return {
+    feet: edge.feet,
+    laden,
+    doorsOpen,
+    mass,
+    inside: inside / mass,
+    height: height / mass,
+    pivot: [...edge.from, floor],
+    inward: [...edge.inward, 0],
+  };
 }
 
 /** Least ratio of inside to height over all states of loads and doors (Dinkelbach 1967: a ratio as a row of linear problems). */

@@ -109,6 +109,21 @@ describe("the inspection sheet", () => {
     }
   });
 
+  it("draws a frame that tips along the line it tips over, its centre of mass at the place that the angle tells", () => {
+    const text = sheetOf(sheetInput(readFileSync("docs/rules/frame.tips.fault.frame.json", "utf8")));
+    const article = text.slice(text.indexOf('data-rule="frame.tips"'));
+    const own = article.slice(0, article.indexOf("</article>"));
+    const [, inside, up] = own.match(/the centre of mass lies ([\d.]+) mm inside it and ([\d.]+) mm up/) ?? [];
+    const angle = Number(own.match(/when tilted by ([\d.]+)°/)?.[1]);
+    expect((Math.atan2(Number(inside), Number(up)) * 180) / Math.PI).toBeCloseTo(angle, 1);
+    // Drawn to the same scale both ways: the dashed line from the edge to the centre rises by that ratio.
+    const line = own.match(
+      /<path data-band="from the line to the centre of mass"[^>]*d="M([\d.]+)[ ,]([\d.]+)[ L,]+([\d.]+)[ ,]([\d.]+)"/,
+    );
+    const [x0 = 0, y0 = 0, x1 = 0, y1 = 0] = (line ?? []).slice(1).map(Number);
+    expect(Math.abs((x1 - x0) / (y1 - y0))).toBeCloseTo(Number(inside) / Number(up), 1);
+  });
+
   it("tells how the heaviest loads run to the floor: each joint once, as much at the feet as is applied", () => {
     const section = page.slice(page.indexOf('id="load-path-told"'), page.indexOf('id="record"'));
     expect(textIn(section)).toMatch(/The feet bear (\S+ kN) of \1 applied/);
