@@ -25,6 +25,14 @@ export interface Combined {
   readonly side?: Side;
 }
 
+/** What it is but for the way it leans or is pushed. */
+const laden = ({ name }: Combined): string => name.replace(/ along [+-][xy]$/, "");
+
+/** Whether two combinations are one, leaning, leant on or pushed one way and the other. */
+export function opposed(a: Combined, b: Combined): boolean {
+  return a.side !== undefined && a.side.axis === b.side?.axis && a.side.sign === -b.side.sign && laden(a) === laden(b);
+}
+
 export interface Side {
   readonly axis: 0 | 1;
   readonly sign: 1 | -1;

@@ -5,7 +5,7 @@ import { memberDeflections, memberForces, solvedState } from "../mechanics/resul
 import { type Buckling, bucklingOf } from "../mechanics/stability/buckling.ts";
 import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
-import { type Combined, combinations, resultantOf } from "./combinations.ts";
+import { type Combined, combinations, opposed, resultantOf } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { fastenedSheets } from "./fastened-sheets.ts";
 import { type Foothold, footing } from "./footing.ts";
@@ -54,7 +54,7 @@ export type Response =
   | {
       readonly kind: "solved";
       readonly views: readonly View[];
-      /** The screwed sheets that brace it with such joints: those whose screws do not give under any combination. */
+      /** The screwed sheets that brace it with such joints: those whose screws do not give to what pushes it sideways. */
       braces(bound: Bound): readonly SheetBrace[];
       /** Declared loads, in words, under which the frame lifts off its feet before it slides. */
       readonly lifted: readonly string[];
@@ -159,18 +159,35 @@ interface BoundViews {
   readonly kind: "views";
   readonly views: readonly View[];
   readonly lifted: readonly string[];
-  /** Sheets that bore more than they can under some combination. */
+  /** Sheets that what pushes sideways presses beyond what they bear. */
   readonly given: ReadonlySet<SheetBrace>;
 }
 
-/** Sheets pressed beyond what they bear, for the forces of all couplings in the order of the sheets. */
-function* overpressed(braces: readonly SheetBrace[], forces: Float64Array): Iterable<SheetBrace> {
-  let at = 0;
-  for (const brace of braces) {
-    const own = [...forces.subarray(at, at + brace.couplings.length)];
-    at += own.length;
-    if (brace.use(own) > 1) yield brace;
+/** The forces of all couplings, in the order of the sheets, under one sideways combination. */
+interface Racked {
+  readonly combination: Combined;
+  readonly couplings: Float64Array;
+}
+
+/**
+ * Sheets pressed beyond what they bear by what pushes the frame sideways: half of what differs between pushing it one way and the
+ * other, or all where declared loads push one way alone. What weight does, and feet that slide, screws give way to and hold on.
+ */
+function giving(braces: readonly SheetBrace[], racked: readonly Racked[]): ReadonlySet<SheetBrace> {
+  const given = new Set<SheetBrace>();
+  for (const { combination, couplings } of racked) {
+    const back = racked.find((other) => opposed(combination, other.combination))?.couplings;
+    let at = 0;
+    for (const brace of braces) {
+      const own = brace.couplings.map((_, i) => {
+        const force = couplings[at + i] ?? 0;
+        return back ? (force - (back[at + i] ?? 0)) / 2 : force;
+      });
+      at += own.length;
+      if (brace.use(own) > 1) given.add(brace);
+    }
   }
+  return given;
 }
 
 /**
@@ -198,7 +215,7 @@ export const response = defineFact<
     const solved = (bound: Bound, braces: readonly SheetBrace[]): Solved => {
       const views: View[] = [];
       const lifted: string[] = [];
-      const given = new Set<SheetBrace>();
+      const racked: Racked[] = [];
       for (const way of ["free", "held"] as const satisfies readonly Feet[]) {
         const wanted = combined.all.filter((c) => c.sideways === (way === "held"));
         if (wanted.length === 0) continue;
@@ -215,7 +232,7 @@ export const response = defineFact<
           const state = solution.states[i];
           if (state?.kind === "solved") {
             views.push(viewOf(solution, whole, i, combination, bound, known.piecesOf, feet, contactOf));
-            for (const brace of overpressed(braces, state.couplings)) given.add(brace);
+            if (combination.sideways) racked.push({ combination, couplings: state.couplings });
           }
           // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
           else if (!combination.sideways || state?.kind === "unsettled") {
@@ -227,7 +244,7 @@ export const response = defineFact<
           }
         }
       }
-      return { kind: "views", views, lifted, given };
+      return { kind: "views", views, lifted, given: giving(braces, racked) };
     };
     const views: View[] = [];
     const lifted = new Set<string>();
