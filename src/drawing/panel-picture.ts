@@ -1,5 +1,6 @@
 import { factOf } from "../facts/fact.ts";
 import { type PanelSide, slotPanels } from "../facts/slot-panels.ts";
+import { faceArea } from "../geometry/prism.ts";
 import { add, scale, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import type { Frame } from "../model/frame.ts";
 import { type Band, lineDrawing } from "./line-drawing.ts";
@@ -34,7 +35,7 @@ export function panelPicture(
   named: ReadonlySet<string>,
 ): string | undefined {
   const own = scene.solids.find(({ kind, of }) => kind === "panel" && of.id === panel);
-  const [face] = own ? [...own.prism.faces].sort((a, b) => areaOf(b.vertices) - areaOf(a.vertices)) : [];
+  const [face] = own ? [...own.prism.faces].sort((a, b) => faceArea(b) - faceArea(a)) : [];
   if (!own || !face) return undefined;
   const { normal } = face;
   const eye: Vec3 = normal[2] < -0.5 || normal[1] > 0.5 || normal[0] < -0.5 ? scale(normal, -1) : normal;
@@ -68,17 +69,4 @@ export function panelPicture(
         .map((solid) => ({ solid, ink: NAMED, width: 1.2 })),
     },
   );
-}
-
-/** Size of a flat convex outline, m², by its edges' cross products. */
-function areaOf(points: readonly Vec3[]): number {
-  const [o] = points;
-  if (!o) return 0;
-  let size = 0;
-  for (let i = 1; i + 1 < points.length; i++) {
-    const [p, q] = [points[i] ?? o, points[i + 1] ?? o];
-    const [a, b] = [p, q].map((r): Vec3 => [r[0] - o[0], r[1] - o[1], r[2] - o[2]]);
-    if (a && b) size += Math.hypot(a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]) / 2;
-  }
-  return size;
 }

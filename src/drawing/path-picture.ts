@@ -1,34 +1,26 @@
 import { type Body, bodies, cutPoint } from "../facts/bodies.ts";
 import { factOf } from "../facts/fact.ts";
 import type { LoadPath } from "../facts/load-paths.ts";
-import { along, distance, length, lerp, normalise, scale, type Vec2, type Vec3 } from "../geometry/vector.ts";
+import { along, cross, distance, length, lerp, normalise, scale, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import type { Frame } from "../model/frame.ts";
 import { type Band, lineDrawing } from "./line-drawing.ts";
+import { carriedAs, LEAST, PATH_COLOURS, WIDEST, WORTH } from "./path-look.ts";
 import { plainScene, type Scene } from "./scene.ts";
 import { views } from "./view.ts";
 
 const SIZE: Vec2 = [640, 470];
-const PRESSED = "#1d4f75";
-const PULLED = "#e0a040";
-const ACROSS = "#8aa39b";
-const BEARS = "#20262b";
-const HELD = "#b8501f";
-const FLOOR = "#1f5f8b";
-/** Along the bar by this share of the whole force or more: it is pressed or pulled. */
-const ALONG = 0.7;
-/** Width of the greatest force as a share of the slimmest bar, and the least, m. */
-const WIDEST = 0.8;
-const LEAST = 0.004;
-/** Arrows of forces smaller than this share of the greatest are left out; lengths as shares of the frame's size. */
-const WORTH = 0.03;
+/** Lengths of arrows as shares of the frame's size. */
 const SHORT = 0.03;
 const LONG = 0.05;
+
+const ink = (of: keyof typeof PATH_COLOURS): string => `#${PATH_COLOURS[of]}`;
+const [BEARS, HELD, FLOOR] = [ink("bears"), ink("held"), ink("floor")];
 
 function barBands(body: Body, path: LoadPath, most: number, slim: number): readonly Band[] {
   const [from, to] = [cutPoint(body, "from"), cutPoint(body, "to")];
   return path.carriedBy(body.bar.ref.id).map(({ from: a, to: b, size, axial }) => ({
     points: [lerp(from, to, a), lerp(from, to, b)],
-    ink: Math.abs(axial) < ALONG * size ? ACROSS : axial < 0 ? PRESSED : PULLED,
+    ink: ink(carriedAs(size, axial)),
     wide: { size: Math.max(LEAST, (WIDEST * slim * size) / most) },
     name: body.bar.ref.id,
   }));
@@ -38,11 +30,7 @@ function barBands(body: Body, path: LoadPath, most: number, slim: number): reado
 function arrowBands(name: string, tip: Vec3, force: Vec3, long: number, ink: string, bears: boolean): readonly Band[] {
   const { toward } = views.isometric;
   const way = normalise(force);
-  const across = normalise([
-    way[1] * toward[2] - way[2] * toward[1],
-    way[2] * toward[0] - way[0] * toward[2],
-    way[0] * toward[1] - way[1] * toward[0],
-  ]);
+  const across = normalise(cross(way, toward));
   const barb = (side: number): Vec3 => along(along(tip, way, -0.3 * long), across, side * 0.16 * long);
   const wide = { units: 1.6 };
   const bands: Band[] = [

@@ -71,6 +71,9 @@ export function worstOfAll<Q extends Quantity>(
 }
 
 /** The view in which a value governs. */
-export function governingView(views: readonly View[], { under }: Governed<Quantity>): View | undefined {
+export function governingView(
+  views: readonly View[],
+  { under }: { readonly under: { readonly combination: string; readonly bound: string } },
+): View | undefined {
   return views.find(({ combination, bound }) => combination.name === under.combination && bound === under.bound);
 }

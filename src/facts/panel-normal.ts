@@ -1,4 +1,4 @@
-import { dot, subtract, type Vec3 } from "../geometry/vector.ts";
+import { cross, dot, subtract, type Vec3 } from "../geometry/vector.ts";
 import { type Body, cutPoint } from "./bodies.ts";
 
 /** Normal of the plane that the bars round a panel lie in. */
@@ -10,11 +10,7 @@ export function panelNormal(held: readonly Body[]): Vec3 | undefined {
       Math.abs(dot(first.axes.x, other.axes.x)) > 0.9
         ? subtract(cutPoint(other, "from"), cutPoint(first, "from"))
         : other.axes.x;
-    const n: Vec3 = [
-      first.axes.x[1] * across[2] - first.axes.x[2] * across[1],
-      first.axes.x[2] * across[0] - first.axes.x[0] * across[2],
-      first.axes.x[0] * across[1] - first.axes.x[1] * across[0],
-    ];
+    const n = cross(first.axes.x, across);
     const size = Math.hypot(...n);
     if (size > 1e-9) return [n[0] / size, n[1] / size, n[2] / size];
   }

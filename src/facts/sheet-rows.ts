@@ -1,4 +1,4 @@
-import { along, cross, dot, type Vec3 } from "../geometry/vector.ts";
+import { along, dot, type Vec3 } from "../geometry/vector.ts";
 import { type Body, cutStation } from "./bodies.ts";
 import { type LaidSheet, planeAxes } from "./sheets.ts";
 
@@ -53,8 +53,7 @@ function rowOf(body: Body, sheet: LaidSheet, axes: readonly [Vec3, Vec3], pitch:
 
 /** The rows of screws of a sheet on the faces of bars, at most so far apart, m. */
 export function screwRows(sheet: LaidSheet, bodies: ReadonlyMap<string, Body>, pitch: number): readonly SheetRow[] {
-  const [first] = planeAxes(sheet.normal);
-  const axes = [first, cross(sheet.normal, first)] as const;
+  const axes = planeAxes(sheet.normal);
   return sheet.bars.flatMap((id) => {
     const body = bodies.get(id);
     return (body && rowOf(body, sheet, axes, pitch)) ?? [];

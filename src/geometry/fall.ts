@@ -1,18 +1,8 @@
-import type { Prism } from "./prism.ts";
+import { extentAlong, type Prism } from "./prism.ts";
 import { cross, dot, length, scale, type Vec3 } from "./vector.ts";
 
 /** Sine [rad] under which two edges count as parallel, and cosine under which an axis counts as square to the fall. */
 const PARALLEL = 1e-9;
-
-function span(prism: Prism, axis: Vec3): readonly [number, number] {
-  let [low, high] = [Infinity, -Infinity];
-  for (const vertex of prism.vertices) {
-    const at = dot(vertex, axis);
-    low = Math.min(low, at);
-    high = Math.max(high, at);
-  }
-  return [low, high];
-}
 
 /**
  * How far [m, ≥ 0] a convex body falls along the unit direction `way` before it meets one that stands; 0 where they touch, undefined where they
@@ -29,8 +19,8 @@ export function fallUntilMet(
   let [first, last] = [-Infinity, Infinity];
   /** False where this axis keeps them apart. */
   const attempt = (axis: Vec3): boolean => {
-    const [a0, a1] = span(falling, axis);
-    const [b0, b1] = span(standing, axis);
+    const [a0, a1] = extentAlong(falling, axis);
+    const [b0, b1] = extentAlong(standing, axis);
     const speed = dot(axis, way);
     if (Math.abs(speed) < PARALLEL) return Math.min(a1 - b0, b1 - a0) > touching;
     const [meets, parts] = speed > 0 ? [(b0 - a1) / speed, (b1 - a0) / speed] : [(b1 - a0) / speed, (b0 - a1) / speed];

@@ -1,20 +1,9 @@
 import type { Penetration } from "./box.ts";
-import type { Prism } from "./prism.ts";
-import { cross, dot, length, scale, type Vec3 } from "./vector.ts";
+import { extentAlong, type Prism } from "./prism.ts";
+import { cross, length, scale, type Vec3 } from "./vector.ts";
 
 /** Sine [rad] under which two edges count as parallel: their cross product then says nothing the face normals do not say. */
 const PARALLEL_SINE = 1e-9;
-
-/** The stretch of a unit axis a body covers [m]. */
-function span(prism: Prism, axis: Vec3): readonly [number, number] {
-  let [low, high] = [Infinity, -Infinity];
-  for (const vertex of prism.vertices) {
-    const at = dot(vertex, axis);
-    low = Math.min(low, at);
-    high = Math.max(high, at);
-  }
-  return [low, high];
-}
 
 /**
  * Two convex prisms by the separating-axis test over the face normals of both and the cross products of their edges: exact for
@@ -25,8 +14,8 @@ export function prismPenetration(a: Prism, b: Prism): Penetration {
   let depth = Infinity;
   let best: Vec3 = [1, 0, 0];
   const attempt = (axis: Vec3): void => {
-    const [a0, a1] = span(a, axis);
-    const [b0, b1] = span(b, axis);
+    const [a0, a1] = extentAlong(a, axis);
+    const [b0, b1] = extentAlong(b, axis);
     const forward = a1 - b0;
     const back = b1 - a0;
     const overlap = Math.min(forward, back);

@@ -186,6 +186,17 @@ export function barPrism(box: OrientedBox, cuts: readonly Plane[]): Prism | unde
 }
 
 /** The smallest box along the global axes around a prism [m]. */
+/** The stretch of a unit axis a body covers [m]. */
+export function extentAlong(prism: Prism, axis: Vec3): readonly [number, number] {
+  let [low, high] = [Infinity, -Infinity];
+  for (const vertex of prism.vertices) {
+    const at = dot(vertex, axis);
+    low = Math.min(low, at);
+    high = Math.max(high, at);
+  }
+  return [low, high];
+}
+
 export const prismBounds = (prism: Prism): Bounds3 => boundsOf(prism.vertices);
 
 /** Volume of a prism [m³] by the divergence theorem: a third of Σ face area · its distance from a vertex. */

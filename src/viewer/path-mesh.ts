@@ -1,25 +1,22 @@
 import type { ModelData, PathData } from "../drawing/model3d/model-data.ts";
+import { carriedAs, LEAST, PATH_COLOURS, WIDEST, WORTH } from "../drawing/path-look.ts";
 import { type Rgb, rgb } from "./colours.ts";
 import { type Fibre, Growing, type Mesh, stationOn } from "./mesh.ts";
 import { add, cross, mix, size, times, unit, type Vec, vecAt } from "./vec.ts";
 
-/** What the colours of a load path say: each differs from its neighbours in lightness too. */
+/** What the colours of a load path say. */
 export const PATH_INKS: readonly { readonly words: string; readonly colour: Rgb }[] = [
-  { words: "pressed", colour: rgb("1d4f75") },
-  { words: "pulled", colour: rgb("e0a040") },
-  { words: "borne across the bar", colour: rgb("8aa39b") },
-  { words: "arrow with a plate: it bears", colour: rgb("20262b") },
-  { words: "arrow without: fasteners hold", colour: rgb("b8501f") },
-  { words: "on the floor", colour: rgb("1f5f8b") },
+  { words: "pressed", colour: rgb(PATH_COLOURS.pressed) },
+  { words: "pulled", colour: rgb(PATH_COLOURS.pulled) },
+  { words: "borne across the bar", colour: rgb(PATH_COLOURS.across) },
+  { words: "arrow with a plate: it bears", colour: rgb(PATH_COLOURS.bears) },
+  { words: "arrow without: fasteners hold", colour: rgb(PATH_COLOURS.held) },
+  { words: "on the floor", colour: rgb(PATH_COLOURS.floor) },
 ];
-const [PRESSED, PULLED, ACROSS, SEAT, HELD, FLOOR] = [0, 1, 2, 3, 4, 5] as const;
-/** Along the bar by this share of the whole force or more: it is pressed or pulled. */
-const ALONG = 0.7;
-/** Width of the greatest force as a share of the slimmest bar, and the least width, mm. */
-const WIDEST = 0.8;
-const LEAST = 4;
-/** Arrows of forces smaller than this share of the greatest are left out. */
-const WORTH = 0.03;
+/** Places in that list. */
+const INK = { pressed: 0, pulled: 1, across: 2, seat: 3, held: 4, floor: 5 } as const;
+/** The least width of a rod, mm: the model is in mm. */
+const LEAST_MM = 1000 * LEAST;
 
 interface Rider {
   readonly ink: number;
@@ -79,8 +76,8 @@ export function pathMesh(model: ModelData, axes: readonly Fibre[], path: PathDat
     const ride = (p: Vec): number => stationOn(axis, p);
     for (let i = 0; i < list.length; i += 4) {
       const [from = 0, to = 0, force = 0, axial = 0] = list.slice(i, i + 4);
-      const ink = Math.abs(axial) < ALONG * force ? ACROSS : axial < 0 ? PRESSED : PULLED;
-      const wide = Math.max(LEAST, (WIDEST * slim * force) / most);
+      const ink = INK[carriedAs(force, axial)];
+      const wide = Math.max(LEAST_MM, (WIDEST * slim * force) / most);
       rod(into, mix(axis.from, axis.to, from), mix(axis.from, axis.to, to), [wide, wide], { ink, bar, ride });
     }
   });
@@ -100,14 +97,14 @@ export function pathMesh(model: ModelData, axes: readonly Fibre[], path: PathDat
     const aside = size(out) > 1 ? unit(out) : ([0, -1, 0] as const);
     let place = 1.1 * slim;
     for (const [list, ink] of [
-      [seat, SEAT],
-      [held, HELD],
+      [seat, INK.seat],
+      [held, INK.held],
     ] as const) {
       const force = vecAt(list, 0);
       if (size(force) < WORTH * greatest) continue;
       const [long, wide] = sized(force);
       const tip = add(add(joint, aside, place), unit(force), long / 2);
-      arrow(into, tip, force, long, wide, ink === SEAT, {
+      arrow(into, tip, force, long, wide, ink === INK.seat, {
         ink,
         bar: taker,
         ride: () => (axis ? stationOn(axis, joint) : 0),
@@ -120,7 +117,7 @@ export function pathMesh(model: ModelData, axes: readonly Fibre[], path: PathDat
     if (size(vector) < WORTH * greatest) continue;
     const [long, wide] = sized(vector);
     const tip = add(vecAt(at, 0), unit(vector), long);
-    arrow(into, tip, vector, long, wide, false, { ink: FLOOR, bar: -1, ride: () => 0 });
+    arrow(into, tip, vector, long, wide, false, { ink: INK.floor, bar: -1, ride: () => 0 });
   }
   return into.done([]);
 }

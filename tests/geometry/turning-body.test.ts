@@ -2,18 +2,8 @@ import { describe, expect, it } from "vitest";
 import { prismFromBox } from "../../src/geometry/prism.ts";
 import { prismPenetration } from "../../src/geometry/prism-penetration.ts";
 import { turned, turnUntilDeep } from "../../src/geometry/turning-body.ts";
-import { normalise, type Vec3 } from "../../src/geometry/vector.ts";
-
-const box = (low: Vec3, high: Vec3) =>
-  prismFromBox({
-    centre: [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2],
-    axes: [
-      [1, 0, 0],
-      [0, 1, 0],
-      [0, 0, 1],
-    ],
-    half: [(high[0] - low[0]) / 2, (high[1] - low[1]) / 2, (high[2] - low[2]) / 2],
-  });
+import { normalise } from "../../src/geometry/vector.ts";
+import { boxBetween } from "./box-between.ts";
 
 const pin = { point: [0, 0, 0], axis: [0, 0, -1] } as const;
 const FINE = 1e-7;
@@ -22,8 +12,8 @@ describe("turnUntilDeep", () => {
   // A leaf W = 0.7 m wide and T = 0.045 m deep turns towards −y about its front edge: its back corner (W, T) goes out to
   // R = √(W² + T²) = 0.701445 m before it comes in, so a jamb W + g away is met for g < 1.445 mm, at φ − acos((W + g) / R), φ = atan(T / W).
   const [w, t] = [0.7, 0.045];
-  const leaf = box([0, 0, 0], [w, t, 1]);
-  const jamb = (gap: number) => box([w + gap, 0, 0], [w + gap + 0.045, 0.045, 1]);
+  const leaf = boxBetween([0, 0, 0], [w, t, 1]);
+  const jamb = (gap: number) => boxBetween([w + gap, 0, 0], [w + gap + 0.045, 0.045, 1]);
 
   it("meets a jamb with the back corner of a leaf, by trigonometry", () => {
     const r = Math.hypot(w, t);
@@ -34,13 +24,13 @@ describe("turnUntilDeep", () => {
   });
 
   it("meets a wall before it with its free front corner, at asin(distance / width)", () => {
-    const wall = box([0.3, -2, 0], [2, -0.2, 1]);
+    const wall = boxBetween([0.3, -2, 0], [2, -0.2, 1]);
     expect(turnUntilDeep(leaf, wall, pin, 1.5, FINE)).toBeCloseTo(Math.asin(0.2 / w), 5);
   });
 
   it("says nothing of what lies above it, and 0 of what it stands in", () => {
-    expect(turnUntilDeep(leaf, box([-2, -2, 1], [2, 2, 2]), pin, 1.5, FINE)).toBeUndefined();
-    expect(turnUntilDeep(leaf, box([0.5, 0.02, 0], [0.6, 0.2, 1]), pin, 1.5, FINE)).toBe(0);
+    expect(turnUntilDeep(leaf, boxBetween([-2, -2, 1], [2, 2, 2]), pin, 1.5, FINE)).toBeUndefined();
+    expect(turnUntilDeep(leaf, boxBetween([0.5, 0.02, 0], [0.6, 0.2, 1]), pin, 1.5, FINE)).toBe(0);
   });
 
   it("finds thin things between two positions, as a scan in 4 000 steps does", () => {

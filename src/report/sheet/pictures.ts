@@ -6,6 +6,7 @@ import { jointPicture } from "../../drawing/joint-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
 import { ends } from "../../facts/ends.ts";
 import { factOf } from "../../facts/fact.ts";
+import { governingView } from "../../facts/governing.ts";
 import { jointForces } from "../../facts/joint-forces.ts";
 import { response, type View } from "../../facts/response.ts";
 import { spans } from "../../facts/spans.ts";
@@ -23,7 +24,7 @@ function viewOf(frame: Frame, { measure }: Finding): View | undefined {
   const found = factOf(response, frame);
   const under = measure?.under;
   if (found.kind !== "solved" || !under) return undefined;
-  return found.views.find(({ combination, bound }) => combination.name === under.combination && bound === under.bound);
+  return governingView(found.views, { under });
 }
 
 function barPicture(frame: Frame, finding: Finding, view: View): Markup | undefined {
