@@ -60,12 +60,16 @@ test("whatever is changed in a frame, reading it ends in a frame or in an error 
     fc.property(fc.array(fc.tuple(fc.nat(), strange), { minLength: 1, maxLength: 3 }), (changes) => {
       let value = sound;
       for (const [at, to] of changes) value = changed(value, paths[at % paths.length] ?? [], to);
-      const { frame, problems } = read(JSON.stringify(value ?? null, null, 1));
+      const text = JSON.stringify(value ?? null, null, 1);
+      const { frame, problems } = read(text);
+      // A name that stands in the file is quoted as it is, also where it is one of the words that no message may make up.
+      const made = (words: string): string =>
+        words.replace(/"[^"]*"/g, (quoted) => (text.includes(quoted) ? "" : quoted));
       const refused = problems.some((problem) => problem.weight === "error");
       expect(frame === undefined).toBe(refused);
       for (const { place, found, expected } of problems) {
         expect(place.line).toBeGreaterThan(0);
-        expect(`${found}${expected}`).not.toMatch(/undefined|NaN|\[object|\{line\}/);
+        expect(made(`${found}${expected}`)).not.toMatch(/undefined|NaN|\[object|\{line\}/);
       }
     }),
     { numRuns: 3000 },
