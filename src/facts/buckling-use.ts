@@ -94,14 +94,14 @@ const sizeOf = (field: Piecewise, { from, to }: Stretch): number => Math.abs(lar
  * The linear sum N/N_b,Rd + My/My,Rd + Mz/Mz,Rd of the worst stretch, each with its largest value in the stretch. Moments are
  * amplified by 1/(1 − N/N_cr) of the stretch or by `sway` of the whole frame, whichever is more; at or beyond the critical force
  * the first term alone exceeds one. Undefined where nothing is pressed hard enough to bow out or tall enough to tilt: the stress
- * of such a bar says it all.
+ * of such a bar says it all. `reserve`: what the loads leave out of those the bar may fail under.
  */
-export function bucklingUse(forces: InternalForces, column: Column, sway = 1): BucklingUse | undefined {
+export function bucklingUse(forces: InternalForces, column: Column, sway = 1, reserve = 1): BucklingUse | undefined {
   let worst: BucklingUse | undefined;
   for (const { stretch, critical, resists, tilts } of column.stretches) {
     const compression = Math.max(0, -extrema(forces.N, stretch.from, stretch.to).min.value);
-    if (!tilts && compression <= NEGLIGIBLE * critical) continue;
-    const own = compression > 0 ? amplifier(critical / compression) : 1;
+    if (!tilts && reserve * compression <= NEGLIGIBLE * critical) continue;
+    const own = compression > 0 ? amplifier(critical / (reserve * compression)) : 1;
     const growth = Number.isFinite(own) ? Math.max(own, sway) : sway;
     const acting = {
       N: compression,

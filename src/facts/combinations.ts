@@ -2,11 +2,12 @@ import type { Vec3 } from "../geometry/vector.ts";
 import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/model.ts";
 import { type Acting, acting } from "./acting.ts";
 import { defineFact } from "./fact.ts";
+import { loadFactors } from "./load-factors.ts";
 import { pushLevel } from "./push-level.ts";
 import { structure } from "./structure.ts";
 
 /**
- * service: everything at its own size. strength: with partial factors, in plumb and out of it, or with an accidental load.
+ * service: everything at its own size. strength: with the factors of the method, in plumb and out of it, or with an accidental load.
  * sway: own size and a push.
  */
 export type CombinationKind = "service" | "strength" | "sway";
@@ -43,20 +44,15 @@ export interface Combinations {
   readonly all: readonly Combined[];
 }
 
-/** EN 1990:2002, Table A1.2(B): recommended partial factors (from memory). */
-export const PERMANENT = 1.35;
-export const VARIABLE = 1.5;
-/** EN 1990:2002, Table A1.2(B): permanent loads where they help, as against uplift or the load on an overhang (from memory). */
-export const PERMANENT_HELPING = 1;
-/** Variable loads beside a leaning person: 1.5 × 0.7, the value of ψ0 for most uses (EN 1990:2002, Table A1.1, from memory). */
-export const BESIDE = 1.05;
-/** Variable loads beside an accidental one: 1.0 × 0.8, the value of ψ2 for storage (EN 1990:2002, 6.4.3.3 and Table A1.1, from memory). */
-export const ACCOMPANYING = 0.8;
 /** EN 1993-1-1:2005, 5.3.2: a frame stands out of plumb by this much, rad. */
 export const OUT_OF_PLUMB = 1 / 200;
 /** A person leans on it, N (common practice); a push at which it should still feel firm, N (common practice). */
 export const LEAN = 250;
 export const PUSH = 150;
+
+/** "1.35 self-weight", and the name alone where it is taken once. */
+const times = (factor: number, name: string): string =>
+  factor === 1 ? name : `${Number(factor.toPrecision(3))} ${name}`;
 
 const SIDES: readonly { readonly words: string; readonly side: Side }[] = [
   { words: "+x", side: { axis: 0, sign: 1 } },
@@ -164,11 +160,11 @@ function together(known: Acting, excludes: (a: string, b: string) => boolean): C
 /** Load cases as the solver takes them, and all combinations that the rules look at. */
 export const combinations = defineFact<
   Combinations,
-  { acting: typeof acting; structure: typeof structure; level: typeof pushLevel }
+  { acting: typeof acting; structure: typeof structure; level: typeof pushLevel; by: typeof loadFactors }
 >({
   id: "combinations",
-  needs: { acting, structure, level: pushLevel },
-  compute({ acting: known, level }, frame) {
+  needs: { acting, structure, level: pushLevel, by: loadFactors },
+  compute({ acting: known, level, by }, frame) {
     const base = known.cases.map((c) => c.loads);
     const n = base.length;
     const cases: SolverCase[] = [...base, ...base.map((c) => sideways(c, 0)), ...base.map((c) => sideways(c, 1))];
@@ -190,16 +186,18 @@ export const combinations = defineFact<
       for (const i of choice?.indices ?? []) list[i] = q;
       return list;
     };
-    const words = (g: string, q: string, choice: Choice | undefined): string =>
-      [`${g}self-weight`, ...(choice?.names ?? []).map((name) => `${q}${name}`)].join(" + ");
+    const words = (g: number, q: number, choice: Choice | undefined): string =>
+      [times(g, "self-weight"), ...(choice?.names ?? []).map((name) => times(q, name))].join(" + ");
     const slope = OUT_OF_PLUMB + frame.floor.slope;
     for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
       const own = factors(1, 1, choice);
       const across = pushes(cases, own);
-      all.push({ name: words("", "", choice), kind: "service", factors: own, sideways: across, across });
-      const strong = factors(PERMANENT, VARIABLE, choice);
-      const name = words(`${PERMANENT} `, `${VARIABLE} `, choice);
-      all.push({ name, kind: "strength", factors: strong, sideways: across, across });
+      all.push({ name: words(1, 1, choice), kind: "service", factors: own, sideways: across, across });
+      const strong = factors(by.permanent, by.variable, choice);
+      const name = words(by.permanent, by.variable, choice);
+      // With all factors 1 it is what the frame serves under, judged by other limits.
+      const inPlumb = by.variable === 1 ? `${name}, for strength` : name;
+      all.push({ name: inPlumb, kind: "strength", factors: strong, sideways: across, across });
       for (const { words: way, side } of SIDES) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
@@ -213,18 +211,18 @@ export const combinations = defineFact<
         });
       }
       if (choice !== undefined) {
-        const lifting = factors(PERMANENT_HELPING, VARIABLE, choice);
-        const lifted = words("", `${VARIABLE} `, choice);
+        const lifting = factors(by.helping, by.variable, choice);
+        const lifted = words(by.helping, by.variable, choice);
         const aside = pushes(cases, lifting);
         all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside });
       }
     }
     for (const choice of choices.accidental) {
-      const rare = factors(1, ACCOMPANYING, full);
-      for (const i of choice.indices) rare[i] = 1;
+      const rare = factors(by.accidental, by.accompanying, full);
+      for (const i of choice.indices) rare[i] = by.accidental;
       const across = pushes(cases, rare);
       all.push({
-        name: `${words("", `${ACCOMPANYING} `, full)} + ${choice.names.join(" + ")} by accident`,
+        name: `${words(by.accidental, by.accompanying, full)} + ${choice.names.map((name) => times(by.accidental, name)).join(" + ")} by accident`,
         kind: "strength",
         factors: rare,
         sideways: across,
@@ -233,11 +231,11 @@ export const combinations = defineFact<
     }
     for (const { words: way, side } of SIDES) {
       for (const choice of choices.fullest.length > 0 ? choices.fullest : [undefined]) {
-        const leaning = factors(PERMANENT, BESIDE, choice);
+        const leaning = factors(by.permanent, by.beside, choice);
         const across = pushes(cases, leaning);
-        leaning[pushAt + side.axis] = side.sign * VARIABLE * LEAN;
+        leaning[pushAt + side.axis] = side.sign * by.variable * LEAN;
         all.push({
-          name: `${words(`${PERMANENT} `, `${BESIDE} `, choice)} + ${VARIABLE} a person leaning along ${way}`,
+          name: `${words(by.permanent, by.beside, choice)} + ${times(by.variable, "a person leaning")} along ${way}`,
           kind: "strength",
           factors: leaning,
           sideways: true,
@@ -251,7 +249,7 @@ export const combinations = defineFact<
         const across = pushes(cases, pushed);
         pushed[pushAt + side.axis] = side.sign * PUSH;
         all.push({
-          name: `${words("", "", choice)} + a push of ${PUSH} N along ${way}`,
+          name: `${words(1, 1, choice)} + a push of ${PUSH} N along ${way}`,
           kind: "sway",
           factors: pushed,
           sideways: true,

@@ -56,6 +56,27 @@ export function governing<Q extends Quantity>(
   return beside(worstBy(views, kinds, value), "typical", quantity);
 }
 
+/**
+ * What governs of strength and service combinations against one limit, which strength combinations alone have to keep `divided`
+ * times clear of; and what the limit is divided by for the one that does.
+ */
+export function governingOf<Q extends Quantity>(
+  views: readonly View[],
+  divided: number,
+  quantity: Q,
+  value: (view: View) => number | undefined,
+): { readonly governed: Governed<Q>; readonly divided: number } | undefined {
+  if (divided === 1) {
+    const governed = governing(views, ["strength", "service"], quantity, value);
+    return governed && { governed, divided };
+  }
+  const [strength, service] = (["strength", "service"] as const).map((kind) =>
+    governing(views, [kind], quantity, value),
+  );
+  if (strength && (!service || strength.measured * divided >= service.measured)) return { governed: strength, divided };
+  return service && { governed: service, divided: 1 };
+}
+
 /** The largest value with any joint stiffness, beside what it is with the others: for strength, which takes the worst. */
 export function worstOfAll<Q extends Quantity>(
   views: readonly View[],

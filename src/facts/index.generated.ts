@@ -30,6 +30,7 @@ export { islands } from "./islands.ts";
 export { jointForces } from "./joint-forces.ts";
 export { leafDrops } from "./leaf-drops.ts";
 export { lifted } from "./lifted.ts";
+export { loadFactors } from "./load-factors.ts";
 export { loadPaths } from "./load-paths.ts";
 export { loaded } from "./loaded.ts";
 export { loneTurns } from "./lone-turns.ts";

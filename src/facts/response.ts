@@ -11,6 +11,7 @@ import { fastenedSheets } from "./fastened-sheets.ts";
 import { type Foothold, footing } from "./footing.ts";
 import { reactionAt, type Wrench } from "./free-body.ts";
 import { type Bound, bounds } from "./joint-stiffness.ts";
+import { loadFactors } from "./load-factors.ts";
 import { type LooseMotion, namedMotions } from "./loose-motion.ts";
 import { type SheetBrace, sheetBraces } from "./sheet-braces.ts";
 import { type Feet, solverModel } from "./solver-model.ts";
@@ -173,7 +174,7 @@ interface Racked {
  * Sheets pressed beyond what they bear by what pushes the frame sideways: half of what differs between pushing it one way and the
  * other, or all where declared loads push one way alone. What weight does, and feet that slide, screws give way to and hold on.
  */
-function giving(braces: readonly SheetBrace[], racked: readonly Racked[]): ReadonlySet<SheetBrace> {
+function giving(braces: readonly SheetBrace[], racked: readonly Racked[], reserve: number): ReadonlySet<SheetBrace> {
   const given = new Set<SheetBrace>();
   for (const { combination, couplings } of racked) {
     const back = racked.find((other) => opposed(combination, other.combination))?.couplings;
@@ -184,7 +185,7 @@ function giving(braces: readonly SheetBrace[], racked: readonly Racked[]): Reado
         return back ? (force - (back[at + i] ?? 0)) / 2 : force;
       });
       at += own.length;
-      if (brace.use(own) > 1) given.add(brace);
+      if (brace.use(own) * (combination.kind === "strength" ? reserve : 1) > 1) given.add(brace);
     }
   }
   return given;
@@ -202,11 +203,12 @@ export const response = defineFact<
     combinations: typeof combinations;
     footing: typeof footing;
     fastened: typeof fastenedSheets;
+    by: typeof loadFactors;
   }
 >({
   id: "response",
-  needs: { structure, bodies, combinations, footing, fastened: fastenedSheets },
-  compute({ structure: known, bodies: all, combinations: combined, footing: feet, fastened }, frame) {
+  needs: { structure, bodies, combinations, footing, fastened: fastenedSheets, by: loadFactors },
+  compute({ structure: known, bodies: all, combinations: combined, footing: feet, fastened, by }, frame) {
     if (feet.length === 0)
       return { kind: "lacking", why: "what the frame stands on: give it feet, casters, or bars down to the floor" };
     let contact = 0;
@@ -244,7 +246,7 @@ export const response = defineFact<
           }
         }
       }
-      return { kind: "views", views, lifted, given: giving(braces, racked) };
+      return { kind: "views", views, lifted, given: giving(braces, racked, by.reserve) };
     };
     const views: View[] = [];
     const lifted = new Set<string>();

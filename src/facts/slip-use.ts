@@ -5,15 +5,20 @@ import { type Governed, governing, governingView } from "./governing.ts";
 import type { Borne, JointForces } from "./joint-forces.ts";
 import type { View } from "./response.ts";
 
-/** What friction is reckoned with: its middle value, and the factor on the slip load that 95 of 100 screws exceed. */
+/**
+ * What friction is reckoned with: its middle value, the factor on the slip load that 95 of 100 screws exceed, and what that is
+ * divided by besides in strength combinations.
+ */
 export interface Friction {
   readonly value: number;
   readonly factor: number;
+  readonly divided: number;
 }
 
-/** Slip load a clamp is trusted with, N. */
-export function trustedSlip(clamp: Clamp, friction: Friction): number {
-  return (clamp.testedSlip ?? clamp.unitSlip * friction.value) / friction.factor;
+/** Slip load a clamp is trusted with in a combination, N. */
+function trustedSlip(clamp: Clamp, friction: Friction, { combination }: View): number {
+  const divided = combination.kind === "strength" ? friction.divided : 1;
+  return (clamp.testedSlip ?? clamp.unitSlip * friction.value) / (friction.factor * divided);
 }
 
 /** The clamp of a joint that comes nearest to slipping. */
@@ -29,11 +34,11 @@ export interface Slip {
 }
 
 /** Slip utilisation of the worst clamp: shear over what the clamp, less what pulls on it, is trusted with. */
-export function worstSlip({ clamps }: Borne, friction: Friction): Slip {
+export function worstSlip({ clamps }: Borne, friction: Friction, view: View): Slip {
   let worst: Slip = { use: 0, shear: 0, trusted: 0, left: 1 };
   for (const { clamp, shear, pull } of clamps) {
     if (shear === 0) continue;
-    const [trusted, left] = [trustedSlip(clamp, friction), holdLeft(pull, clamp.preload)];
+    const [trusted, left] = [trustedSlip(clamp, friction, view), holdLeft(pull, clamp.preload)];
     const use = trusted * left > 0 ? shear / (trusted * left) : Number.MAX_VALUE;
     if (use > worst.use) worst = { use, shear, trusted, left };
   }
@@ -46,7 +51,7 @@ export function slipUse(views: readonly View[], joint: JointForces, friction: Fr
     views,
     ["strength", "service", "sway"],
     "ratio",
-    (view) => worstSlip(joint.borne(view), friction).use,
+    (view) => worstSlip(joint.borne(view), friction, view).use,
   );
 }
 
@@ -56,7 +61,7 @@ export function weightUse(
   joint: JointForces,
   friction: Friction,
 ): Governed<"ratio"> | undefined {
-  return governing(views, ["strength"], "ratio", (view) => worstSlip(joint.borne(view, "weight"), friction).use);
+  return governing(views, ["strength"], "ratio", (view) => worstSlip(joint.borne(view, "weight"), friction, view).use);
 }
 
 /** The figures behind a utilisation, as quantities. */
@@ -69,7 +74,7 @@ export function slipFigures(
 ): { readonly shear: Si<"force">; readonly trusted: Si<"force">; readonly left: Si<"ratio"> } {
   const view = governingView(views, governed);
   const { shear, trusted, left } = view
-    ? worstSlip(joint.borne(view, what), friction)
+    ? worstSlip(joint.borne(view, what), friction, view)
     : { shear: 0, trusted: 0, left: 1 };
   return { shear: si(shear, "force"), trusted: si(trusted, "force"), left: si(left, "ratio") };
 }

@@ -3,6 +3,7 @@ import type { Combined } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { footing } from "./footing.ts";
 import type { Bound } from "./joint-stiffness.ts";
+import { loadFactors } from "./load-factors.ts";
 import { type BucklingMode, response, type View } from "./response.ts";
 
 export interface Stability {
@@ -12,7 +13,7 @@ export interface Stability {
   readonly others: ReadonlyMap<Bound, number>;
   /**
    * By how much sway and its moments grow in a strength combination because the axial forces follow the sway: 1 where α_cr
-   * is 10 or more, 1/(1 − 1/α_cr) below, Infinity at 1. For combinations without an eigenvalue of their own the least one counts.
+   * is 10 or more, 1/(1 − 1/α_cr) below, Infinity at 1, α_cr being taken for loads that hold the whole reserve. For combinations without an eigenvalue of their own the least one counts.
    */
   amplification(combination: Combined): number;
 }
@@ -41,10 +42,14 @@ function heaviest(groups: ReadonlyMap<string, readonly View[]>, measure: (view: 
  * Stability of the whole frame under the combinations that press it most, with its feet held by friction: a buckling analysis
  * of each (Timoshenko and Gere, ch. 2), bars cut finely enough that those which bow by themselves are found too.
  */
-export const stability = defineFact<Stability, { response: typeof response; footing: typeof footing }>({
+export const stability = defineFact<
+  Stability,
+  { response: typeof response; footing: typeof footing; by: typeof loadFactors }
+>({
   id: "stability",
-  needs: { response, footing },
-  compute({ response: found, footing: feet }) {
+  needs: { response, footing, by: loadFactors },
+  compute({ response: found, footing: feet, by: { reserve } }) {
+    const firstOrder = FIRST_ORDER * reserve;
     const views = found.kind === "solved" ? found.views : [];
     const standing = views.filter(
       ({ combination: c, bound }) => c.kind === "strength" && c.sideways && bound === "typical",
@@ -68,7 +73,7 @@ export const stability = defineFact<Stability, { response: typeof response; foot
       for (const view of alike.get(name) ?? []) {
         const own = factors.get(name) ?? Infinity;
         // What neither governs nor falls below where first-order analysis does need not be known more closely.
-        const matters = Math.max(governing?.mode.factor ?? Infinity, Math.min(own, FIRST_ORDER));
+        const matters = Math.max(governing?.mode.factor ?? Infinity, Math.min(own, firstOrder));
         if (matters < Infinity && view.stands(matters * (1 - SAME))) continue;
         const mode = view.buckling();
         factors.set(name, Math.min(own, mode?.factor ?? Infinity));
@@ -87,7 +92,7 @@ export const stability = defineFact<Stability, { response: typeof response; foot
         if (combination.kind !== "strength") return 1;
         const name = pressing(combination);
         const factor = chosen.has(name) ? (factors.get(name) ?? Infinity) : least;
-        return factor >= FIRST_ORDER ? 1 : amplifier(factor);
+        return factor >= firstOrder ? 1 : amplifier(factor / reserve);
       },
     };
   },

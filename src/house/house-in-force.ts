@@ -1,3 +1,4 @@
+import type { StrengthMethod } from "../model/frame.ts";
 import type { AnyRule, Level } from "../rules/shape/rule.ts";
 import type { Concession } from "./concession.ts";
 
@@ -19,6 +20,8 @@ export interface HouseSettings {
   readonly criteria: ReadonlyMap<string, HouseCriterion>;
   /** By rule id; a rule not listed keeps its own level. */
   readonly strictness: ReadonlyMap<string, Strictness>;
+  /** How strength is judged where a frame does not say. */
+  readonly method?: StrengthMethod;
   readonly concessions: readonly Concession[];
   /** The date of the inspection, "2027-03-31": the only clock there is. */
   readonly today: string;

@@ -1,5 +1,6 @@
 import { posix } from "node:path";
-import type { Criteria, Strictness as StrictnessEntries } from "../model/generated/house-file.generated.ts";
+import type { StrengthMethod } from "../model/frame.ts";
+import type { Area, HouseFile } from "../model/generated/house-file.generated.ts";
 import type { Concession } from "./concession.ts";
 import { fitsPattern } from "./frame-pattern.ts";
 import type { House, HouseSource } from "./house.ts";
@@ -8,6 +9,7 @@ import type { HouseCriterion, HouseSettings, Strictness } from "./house-in-force
 /** Settings with the house file that said each: what `trysquare house` prints. */
 export interface ExplainedSettings extends HouseSettings {
   readonly strictnessSaid: ReadonlyMap<string, string>;
+  readonly methodSaid?: string;
 }
 
 function fitsAny(from: string, frame: string, patterns: readonly string[]): boolean {
@@ -33,7 +35,10 @@ export function settingsFor(house: House, frame: string, today: string): Explain
   const strictness = new Map<string, Strictness>();
   const strictnessSaid = new Map<string, string>();
   const concessions: Concession[] = [];
-  const take = (said: string, limits: Criteria = {}, levels: StrictnessEntries = {}): void => {
+  let method: { readonly method: StrengthMethod; readonly methodSaid: string } | undefined;
+  const take = (said: string, choices: HouseFile | Area): void => {
+    const { criteria: limits = {}, strictness: levels = {} } = choices;
+    if (choices.method !== undefined) method = { method: choices.method, methodSaid: said };
     for (const [name, setting] of Object.entries(limits)) {
       if (setting === undefined) continue;
       const { value, basis } = typeof setting === "object" ? setting : { value: setting, basis: undefined };
@@ -47,14 +52,13 @@ export function settingsFor(house: House, frame: string, today: string): Explain
   };
   for (const source of house.sources) {
     const { file, path, name } = source;
-    take(name, file.criteria, file.strictness);
+    take(name, file);
     for (const area of file.areas ?? []) {
-      if (fitsAny(path, frame, area.frames))
-        take(`${name}, area ${area.frames.join(", ")}`, area.criteria, area.strictness);
+      if (fitsAny(path, frame, area.frames)) take(`${name}, area ${area.frames.join(", ")}`, area);
     }
     for (const concession of concessionsFor(source, frame)) concessions.push(concession);
   }
-  return { criteria, strictness, strictnessSaid, concessions, today };
+  return { criteria, strictness, strictnessSaid, concessions, today, ...method };
 }
 
 /** The settings where there is no house: every rule at its own level and limits. */

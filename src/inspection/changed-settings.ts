@@ -1,10 +1,12 @@
 import type { Criterion } from "../criteria/criterion.ts";
 import { type Meant, readLimit, readStandard } from "../criteria/read-limit.ts";
 import type { HouseInForce } from "../house/house-in-force.ts";
-import type { Frame } from "../model/frame.ts";
+import type { Frame, StrengthMethod } from "../model/frame.ts";
 import { compareText } from "../model/problem.ts";
 import { formatQuantity } from "../model/units/format-quantity.ts";
 import type { ChangedSetting } from "./report.ts";
+
+const USUAL: StrengthMethod = "partial-factors";
 
 const alike = (a: Meant, b: Meant): boolean =>
   "fixed" in a
@@ -18,9 +20,18 @@ function shown(meant: Meant, { quantity }: Criterion, { units }: Frame): string 
   return `span / ${meant.shareOf}${floor}`;
 }
 
-/** Limits of the rules in force that are not at their usual value, and rules that are not at their own level or are off. */
+/** The method of strength, limits of the rules in force that are not at their usual value, and rules that are not at their own level or are off. */
 export function changedSettings(frame: Frame, house: HouseInForce): readonly ChangedSetting[] {
   const changed: ChangedSetting[] = [];
+  const { method = USUAL } = frame;
+  if (method !== USUAL)
+    changed.push({
+      what: "method",
+      value: method,
+      usual: USUAL,
+      by: house.method === method ? "house" : "frame",
+      parts: [],
+    });
   const criteria = new Map(house.rules.flatMap((rule) => Object.values(rule.criteria)).map((one) => [one.name, one]));
   for (const criterion of [...criteria.values()].sort((a, b) => compareText(a.name, b.name))) {
     const { name } = criterion;

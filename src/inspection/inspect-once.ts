@@ -1,4 +1,5 @@
 import type { HouseInForce } from "../house/house-in-force.ts";
+import { methodInForce } from "../house/method-in-force.ts";
 import type { Frame } from "../model/frame.ts";
 import { compareProblems, compareText, isDoubtful, type Problem } from "../model/problem.ts";
 import { type FrameReading, readFrame } from "../model/read-frame.ts";
@@ -120,7 +121,8 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
   const { stock, problems: stockProblems } = stockInForce(inspection.stock);
   const reading = readFrame({ file, bytes, stock });
   const problems = [...stockProblems, ...reading.problems];
-  const { frame, document, origins } = reading;
+  const { document, origins } = reading;
+  const frame = reading.frame && methodInForce(reading.frame, house.method);
   if (!frame || !document || stockProblems.some((problem) => problem.weight === "error"))
     return { report: unread(file, reading, problems) };
 

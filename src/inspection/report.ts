@@ -91,7 +91,7 @@ export interface Margin {
 
 /** A limit that is not at its usual value, or a rule not at its own level. */
 export interface ChangedSetting {
-  /** Name of the criterion, or id of the rule. */
+  /** Name of the criterion, id of the rule, or "method". */
   readonly what: string;
   /** As it is, and as it usually is: in the units of the frame; levels, or "off". */
   readonly value: string;

@@ -40,11 +40,16 @@ export interface Frame {
   readonly zones: readonly Zone[];
   readonly site: Site;
   readonly floor: Floor;
+  /** How strength is judged; where neither file nor house says, by partial factors. */
+  readonly method?: StrengthMethod;
   /** Criteria set in the file, by criterion name. */
   readonly criteria: ReadonlyMap<string, CriterionSetting>;
   /** What the file left open and was assumed, in words. */
   readonly assumed: readonly string[];
 }
+
+/** Reserve on loads and strengths apart, or loads at their own size against strengths over a safety factor. */
+export type StrengthMethod = "partial-factors" | "allowable-stress";
 
 /** A limit as written: a number in the file's unit, a string with its unit, or a share of the span. */
 export interface CriterionSetting {

@@ -1,8 +1,10 @@
 import { memberFactor } from "../criteria/member-factor.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { bodies } from "../facts/bodies.ts";
 import { bracing } from "../facts/bracing.ts";
 import { bucklingUse, columnOf } from "../facts/buckling-use.ts";
 import { governingView, worstOfAll } from "../facts/governing.ts";
+import { dividedBy, dividedWords, loadFactors } from "../facts/load-factors.ts";
 import { materials } from "../facts/materials.ts";
 import { response } from "../facts/response.ts";
 import { stability } from "../facts/stability.ts";
@@ -23,8 +25,8 @@ export const rule = defineRule({
     "sway moments grown by 1 / (1 − 1 / α_cr) of the frame: EN 1999-1-1:2007, 5.2.2",
     "EN 1990:2002, 6.4: strength combinations",
   ],
-  needs: { response, bodies, bracing, materials, stability },
-  criteria: { factor: memberFactor },
+  needs: { response, bodies, bracing, materials, stability, by: loadFactors },
+  criteria: { factor: memberFactor, safety: safetyFactor },
   messages: {
     buckles: {
       text: "pressed by {compression:force} over a buckling length of {length:length} and bent, it would have to bear {use:ratio} times what it can",
@@ -37,7 +39,11 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, bodies: bars, bracing: held, materials: known, stability: whole }, { factor }, say) {
+  *inspect(
+    { response: found, bodies: bars, bracing: held, materials: known, stability: whole, by },
+    { factor, safety },
+    say,
+  ) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -50,12 +56,13 @@ export const rule = defineRule({
         continue;
       }
       const given = factor.at(bar.ref);
-      const column = columnOf(bar.profile, material, holds, given.value);
+      const divided = dividedBy(by, safety.at(bar.ref).value);
+      const column = columnOf(bar.profile, material, holds, given.value * divided);
       const inView = (view: (typeof found.views)[number]) => {
         const forces = view.forces(bar.ref.id);
         const growth = whole.amplification(view.combination);
         // A frame that sways over as a whole is rejected by frame.buckles; its bars are then judged by themselves.
-        return forces && bucklingUse(forces, column, Number.isFinite(growth) ? growth : 1);
+        return forces && bucklingUse(forces, column, Number.isFinite(growth) ? growth : 1, by.reserve);
       };
       const governed = worstOfAll(found.views, ["strength"], "ratio", (view) => inView(view)?.use);
       const view = governed && governingView(found.views, governed);
@@ -67,7 +74,7 @@ export const rule = defineRule({
       const limit = {
         value: si(1, "ratio"),
         from: given.from,
-        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
+        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})${dividedWords(divided)}`,
       };
       yield say.buckles(
         bar.ref,

@@ -1,7 +1,9 @@
 import { memberFactor } from "../criteria/member-factor.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { largestStress } from "../facts/bar-stress.ts";
 import { bodies } from "../facts/bodies.ts";
 import { governingView, worstOfAll } from "../facts/governing.ts";
+import { dividedBy, dividedWords, loadFactors } from "../facts/load-factors.ts";
 import { materials } from "../facts/materials.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -16,8 +18,8 @@ export const rule = defineRule({
   group: "bars",
   level: "reject",
   basis: ["EN 1999-1-1:2007, 6.2.1: von Mises stress, elastic", "EN 1990:2002, 6.4: strength combinations"],
-  needs: { response: secondOrder, bodies, materials },
-  criteria: { factor: memberFactor },
+  needs: { response: secondOrder, bodies, materials, by: loadFactors },
+  criteria: { factor: memberFactor, safety: safetyFactor },
   messages: {
     over: {
       text: "is stressed to {stress:stress}",
@@ -29,7 +31,7 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, bodies: bars, materials: known }, { factor }, say) {
+  *inspect({ response: found, bodies: bars, materials: known, by }, { factor, safety }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -45,10 +47,11 @@ export const rule = defineRule({
         continue;
       }
       const given = factor.at(bar.ref);
+      const divided = dividedBy(by, safety.at(bar.ref).value);
       const limit = {
-        value: si(material.proof / given.value, "stress"),
+        value: si(material.proof / (given.value * divided), "stress"),
         from: given.from,
-        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
+        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})${dividedWords(divided)}`,
       };
       const forces = governingView(found.views, governed)?.forces(bar.ref.id);
       const { normal, shear } = forces ? largestStress(forces, bar.profile) : { normal: 0, shear: 0 };

@@ -1,7 +1,9 @@
 import { memberFactor } from "../criteria/member-factor.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { bodies } from "../facts/bodies.ts";
 import { governingView, worstOfAll } from "../facts/governing.ts";
 import { holeWords } from "../facts/hole-words.ts";
+import { dividedBy, dividedWords, loadFactors } from "../facts/load-factors.ts";
 import { materials } from "../facts/materials.ts";
 import { netSections } from "../facts/net-sections.ts";
 import { netStress } from "../facts/net-stress.ts";
@@ -18,8 +20,8 @@ export const rule = defineRule({
   group: "bars",
   level: "reject",
   basis: ["EN 1999-1-1:2007, 6.2.5.1: stress on the net section", "EN 1990:2002, 6.4: strength combinations"],
-  needs: { response: secondOrder, netSections, bodies, materials },
-  criteria: { factor: memberFactor },
+  needs: { response: secondOrder, netSections, bodies, materials, by: loadFactors },
+  criteria: { factor: memberFactor, safety: safetyFactor },
   messages: {
     weak: {
       text: "where {what:word} of {by:part} weakens it, it is stressed to {stress:stress}",
@@ -31,7 +33,7 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, netSections: sections, bodies: bars, materials: known }, { factor }, say) {
+  *inspect({ response: found, netSections: sections, bodies: bars, materials: known, by }, { factor, safety }, say) {
     if (sections.length === 0) return;
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
@@ -46,10 +48,11 @@ export const rule = defineRule({
       if (!body || !material || !governed || !worst) continue;
       const at = ref("bar", net.bar);
       const given = factor.at(at);
+      const divided = dividedBy(by, safety.at(at).value);
       const limit = {
-        value: si(material.proof / given.value, "stress"),
+        value: si(material.proof / (given.value * divided), "stress"),
         from: given.from,
-        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})`,
+        basis: `proof strength of ${material.name} divided by ${given.value} (${given.basis})${dividedWords(divided)}`,
       };
       const values = {
         what: holeWords(net.what),

@@ -1,5 +1,7 @@
 import { defineCriterion } from "../criteria/criterion.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { directionWords } from "../facts/axis-words.ts";
+import { dividedBy, loadFactors } from "../facts/load-factors.ts";
 import { response } from "../facts/response.ts";
 import { stability } from "../facts/stability.ts";
 import { structure } from "../facts/structure.ts";
@@ -28,8 +30,8 @@ export const rule = defineRule({
     "EN 1999-1-1:2007, 5.2.1",
     "EN 1990:2002, 6.4: strength combinations",
   ],
-  needs: { response, stability, structure },
-  criteria: { least: critical },
+  needs: { response, stability, structure, by: loadFactors },
+  criteria: { least: critical, safety: safetyFactor },
   messages: {
     buckles: {
       text: "buckles at {factor:ratio} times its load; {bar:bar} then moves furthest, along {way:word}",
@@ -39,7 +41,7 @@ export const rule = defineRule({
       sense: "at least",
     },
   },
-  *inspect({ response: found, stability: known, structure: nodes }, { least }, say) {
+  *inspect({ response: found, stability: known, structure: nodes, by }, { least, safety }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -61,10 +63,16 @@ export const rule = defineRule({
     const otherBounds: Record<string, Si<"ratio">> = {};
     for (const [bound, factor] of known.others) if (Number.isFinite(factor)) otherBounds[bound] = si(factor, "ratio");
     const factor = si(mode.factor, "ratio");
+    const times = dividedBy(by, safety.value);
+    const limit = {
+      ...least,
+      value: si(least.value * times, "ratio"),
+      basis: times === 1 ? least.basis : `${least.value} times the safety factor ${times}: ${least.basis}`,
+    };
     yield say.buckles(
       frameRef,
       { factor, bar: ref("bar", bar), way: directionWords(unit) },
-      { measured: factor, limit: least, under: { combination: view.combination.name, bound: view.bound }, otherBounds },
+      { measured: factor, limit, under: { combination: view.combination.name, bound: view.bound }, otherBounds },
     );
   },
 });

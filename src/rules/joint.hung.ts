@@ -1,9 +1,11 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
+import { dividedBy, loadFactors } from "../facts/load-factors.ts";
 import { loaded } from "../facts/loaded.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { slipFigures, weightUse } from "../facts/slip-use.ts";
@@ -32,8 +34,8 @@ export const rule = defineRule({
   group: "joints",
   level: "hold",
   basis: ["common practice", "friction of tightened screws, 5 % value (docs/method/joints)"],
-  needs: { hanging, loaded, response: secondOrder, joints: jointForces },
-  criteria: { allowed: hungUtilisation, friction: jointFriction, factor: slipFactor },
+  needs: { hanging, loaded, response: secondOrder, joints: jointForces, by: loadFactors },
+  criteria: { allowed: hungUtilisation, friction: jointFriction, factor: slipFactor, safety: safetyFactor },
   messages: {
     hung: {
       text: "{bar:bar} hangs its load on the fasteners of {joint:joint}, {use:ratio} of what they are trusted to hold, though {onto:bar} could end under it and carry it",
@@ -50,7 +52,7 @@ export const rule = defineRule({
       level: "note",
     },
   },
-  *inspect({ hanging: hung, loaded: loads, response: found, joints }, { allowed, friction, factor }, say) {
+  *inspect({ hanging: hung, loaded: loads, response: found, joints, by }, { allowed, friction, factor, safety }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -62,7 +64,11 @@ export const rule = defineRule({
       else if (!loads.has(bar)) yield notApplicable(joint, "carries no declared load");
       else if (!borne) yield notApplicable(joint, "nothing fastens it");
       else {
-        const reckoned = { value: friction.at(joint).value, factor: factor.at(joint).value };
+        const reckoned = {
+          value: friction.at(joint).value,
+          factor: factor.at(joint).value,
+          divided: dividedBy(by, safety.at(joint).value),
+        };
         const governed = weightUse(found.views, borne, reckoned);
         if (!governed || governed.measured > 1) {
           yield notApplicable(joint, "slips: see joint.slips");

@@ -51,7 +51,11 @@ export const rule = defineRule({
         yield notApplicable(at, "its screws are locked");
         continue;
       }
-      const governed = slipUse(views, joint, { value: friction.at(at).value, factor: factor.at(at).value });
+      const governed = slipUse(views, joint, {
+        value: friction.at(at).value,
+        factor: factor.at(at).value,
+        divided: 1,
+      });
       if (governed)
         yield say.loosens(at, { why: shakes.why, use: governed.measured }, { ...governed, limit: allowed.at(at) });
     }

@@ -1,9 +1,11 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
+import { dividedBy, loadFactors } from "../facts/load-factors.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { slipFigures, slipUse, weightUse } from "../facts/slip-use.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -30,8 +32,8 @@ export const rule = defineRule({
     "elastic vector method for groups (Shigley, section 8-12)",
     "EN 1993-1-8:2005, 3.9.2: tension draws on the clamp",
   ],
-  needs: { response: secondOrder, joints: jointForces, hanging },
-  criteria: { allowed: slipUtilisation, friction: jointFriction, factor: slipFactor },
+  needs: { response: secondOrder, joints: jointForces, hanging, by: loadFactors },
+  criteria: { allowed: slipUtilisation, friction: jointFriction, factor: slipFactor, safety: safetyFactor },
   messages: {
     slips: {
       text: "its fasteners bear {use:ratio} times the load they are trusted to hold without slipping",
@@ -43,7 +45,7 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, joints, hanging: hung }, { allowed, friction, factor }, say) {
+  *inspect({ response: found, joints, hanging: hung, by }, { allowed, friction, factor, safety }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -51,7 +53,11 @@ export const rule = defineRule({
     const hangs = new Set(hung.map(({ joint }) => joint.id));
     for (const joint of joints) {
       const at = joint.link.joint;
-      const reckoned = { value: friction.at(at).value, factor: factor.at(at).value };
+      const reckoned = {
+        value: friction.at(at).value,
+        factor: factor.at(at).value,
+        divided: dividedBy(by, safety.at(at).value),
+      };
       const all = slipUse(found.views, joint, reckoned);
       const weight = hangs.has(at.id) ? weightUse(found.views, joint, reckoned) : undefined;
       const governed = weight && all && weight.measured > all.measured ? weight : all;

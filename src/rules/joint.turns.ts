@@ -1,9 +1,11 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { directionWords, runsAlong } from "../facts/axis-words.ts";
 import type { Clamp } from "../facts/clamping.ts";
 import { governing } from "../facts/governing.ts";
+import { dividedBy, dividedWords, loadFactors } from "../facts/load-factors.ts";
 import { loaded } from "../facts/loaded.ts";
 import { loneTurns } from "../facts/lone-turns.ts";
 import { secondOrder } from "../facts/second-order.ts";
@@ -41,8 +43,8 @@ export const rule = defineRule({
   group: "joints",
   level: "hold",
   basis: ["common practice", "rigid-body mechanics: null space of the joint constraints"],
-  needs: { turning, loaded, tubes, response: secondOrder, lone: loneTurns },
-  criteria: { allowed: turnUtilisation, knock, friction: jointFriction },
+  needs: { turning, loaded, tubes, response: secondOrder, lone: loneTurns, by: loadFactors },
+  criteria: { allowed: turnUtilisation, knock, friction: jointFriction, safety: safetyFactor },
   messages: {
     turns: {
       text: "can turn about {axis:word}: at {joints:parts} only the friction of one screw holds {bars:parts}",
@@ -66,8 +68,8 @@ export const rule = defineRule({
     },
   },
   *inspect(
-    { turning: found, loaded: loads, tubes: bars, response: solved, lone },
-    { allowed, knock: push, friction },
+    { turning: found, loaded: loads, tubes: bars, response: solved, lone, by },
+    { allowed, knock: push, friction, safety },
     say,
   ) {
     const turns = new Set(found.parts.flatMap((part) => part.bars));
@@ -106,7 +108,13 @@ export const rule = defineRule({
         for (const turn of joint.borne(view).turns) most = Math.max(most, turn.torsion);
         return most;
       });
-      if (governed) yield say.torsion(at, { torsion: governed.measured }, { ...governed, limit });
+      const divided = dividedBy(by, safety.at(at).value);
+      const lasting = {
+        ...limit,
+        value: si(limit.value / divided, "moment"),
+        basis: `${limit.basis}${dividedWords(divided)}`,
+      };
+      if (governed) yield say.torsion(at, { torsion: governed.measured }, { ...governed, limit: lasting });
     }
   },
 });

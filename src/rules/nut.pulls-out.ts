@@ -1,8 +1,10 @@
 import { defineCriterion } from "../criteria/criterion.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { bodies } from "../facts/bodies.ts";
-import { governing, governingView } from "../facts/governing.ts";
+import { governingOf, governingView } from "../facts/governing.ts";
 import { type ClampForce, jointForces } from "../facts/joint-forces.ts";
+import { dividedBy, dividedWords, loadFactors } from "../facts/load-factors.ts";
 import { leverage, lipsOver, nutPull } from "../facts/nut-pull.ts";
 import type { View } from "../facts/response.ts";
 import { secondOrder } from "../facts/second-order.ts";
@@ -30,8 +32,8 @@ export const rule = defineRule({
     "yield of the slot lips as rated in stock (docs/method/joints)",
     "leverage of bracket legs (Shigley, section 8-12)",
   ],
-  needs: { response: secondOrder, joints: jointForces, bodies },
-  criteria: { allowed: lipUtilisation },
+  needs: { response: secondOrder, joints: jointForces, bodies, by: loadFactors },
+  criteria: { allowed: lipUtilisation, safety: safetyFactor },
   messages: {
     pulled: {
       text: "a nut is pulled against the slot lips of {bar:bar} with {pull:force}",
@@ -43,7 +45,7 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, joints, bodies: bars }, { allowed }, say) {
+  *inspect({ response: found, joints, bodies: bars, by }, { allowed, safety }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -57,22 +59,24 @@ export const rule = defineRule({
             .borne(view)
             .clamps.filter((force) => force.clamp === clamp)
             .sort((a, b) => nutPull(b) - nutPull(a))[0];
-        const governed = governing(found.views, ["strength", "service"], "force", (view) => {
+        const bar = ref("bar", clamp.bar);
+        const most = governingOf(found.views, dividedBy(by, safety.at(bar).value), "force", (view) => {
           const force = worst(view);
           return force ? nutPull(force) : 0;
         });
         const profile = bars.get(clamp.bar)?.bar.profile;
-        if (!governed || !profile) continue;
-        const share = allowed.at(ref("bar", clamp.bar));
+        if (!most || !profile) continue;
+        const { governed, divided } = most;
+        const share = allowed.at(bar);
         const limit = {
-          value: si(profile.lipRating * lipsOver(clamp) * share.value, "force"),
+          value: si((profile.lipRating * lipsOver(clamp) * share.value) / divided, "force"),
           from: share.from,
-          basis: `lip rating of ${profile.name}: ${profile.lipSource}`,
+          basis: `lip rating of ${profile.name}: ${profile.lipSource}${dividedWords(divided)}`,
         };
         const view = governingView(found.views, governed);
         const force = view && worst(view);
         const values = {
-          bar: ref("bar", clamp.bar),
+          bar,
           pull: governed.measured,
           straight: si(force?.pull ?? 0, "force"),
           leverage: si(leverage(clamp), "ratio"),

@@ -1,8 +1,10 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { jointFriction } from "../criteria/joint-friction.ts";
+import { safetyFactor } from "../criteria/safety-factor.ts";
 import { slipFactor } from "../criteria/slip-factor.ts";
 import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { governing, governingView } from "../facts/governing.ts";
+import { dividedBy, loadFactors } from "../facts/load-factors.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { tieShear } from "../facts/tie-shear.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -29,8 +31,8 @@ export const rule = defineRule({
     "shear flow V S / I of two bars that bend as one (Gere and Goodno, section 5.11)",
     "friction of tightened screws, 5 % value (docs/method/joints)",
   ],
-  needs: { response: secondOrder, pairs: tieShear },
-  criteria: { allowed: tieUtilisation, friction: jointFriction, factor: slipFactor },
+  needs: { response: secondOrder, pairs: tieShear, by: loadFactors },
+  criteria: { allowed: tieUtilisation, friction: jointFriction, factor: slipFactor, safety: safetyFactor },
   messages: {
     slips: {
       text: "the two bars slide on each other: {shear:force} at each tie",
@@ -42,7 +44,7 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, pairs }, { allowed, friction, factor }, say) {
+  *inspect({ response: found, pairs, by }, { allowed, friction, factor, safety }, say) {
     if (found.kind !== "solved") {
       if (pairs.length > 0) yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -51,7 +53,8 @@ export const rule = defineRule({
       const governed = governing(found.views, ["strength"], "force", (view) => pair.change(view) / pair.lever);
       const view = governed && governingView(found.views, governed);
       if (!view) continue;
-      const slip = (pair.testedSlip ?? pair.unitSlip * friction.at(pair.tie).value) / factor.at(pair.tie).value;
+      const divided = factor.at(pair.tie).value * dividedBy(by, safety.at(pair.tie).value);
+      const slip = (pair.testedSlip ?? pair.unitSlip * friction.at(pair.tie).value) / divided;
       const share = allowed.at(pair.tie);
       const limit = { value: si(slip * share.value, "force"), from: share.from, basis: "trusted slip load of one tie" };
       yield say.slips(

@@ -48,6 +48,20 @@ const shop = source(
 const house: House = { sources: [base, shop] };
 
 describe("the settings of a house", () => {
+  it("choose the method of strength, an area over its house and a house over its base, and say which file spoke", () => {
+    const first = source("/first.house.json", { method: "allowable-stress" });
+    const second = source("/shop/second.house.json", {
+      areas: [{ frames: ["old/**"], method: "partial-factors" }],
+    });
+    const of = (frame: string) => settingsFor({ sources: [first, second] }, frame, TODAY);
+    expect(of("/shop/a.frame.json")).toMatchObject({ method: "allowable-stress", methodSaid: "first.house.json" });
+    expect(of("/shop/old/a.frame.json")).toMatchObject({
+      method: "partial-factors",
+      methodSaid: "shop/second.house.json, area old/**",
+    });
+    expect(settingsFor(house, "/shop/a.frame.json", TODAY).method).toBeUndefined();
+  });
+
   it("let a house win over what it is based on, and say which file spoke", () => {
     const { criteria, strictness, strictnessSaid } = settingsFor(house, "/shop/bench.frame.json", TODAY);
     expect(criteria.get("sag")).toEqual({

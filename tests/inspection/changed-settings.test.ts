@@ -30,6 +30,15 @@ it("says nothing of a frame at the usual limits, also where they are written out
   expect(changed(() => {}, { "joint-gap": "0.5 mm", sag: "span / 300, at least 1 mm" })).toEqual([]);
 });
 
+it("names the method of the frame", () => {
+  const stress = (file: FrameFile): void => {
+    file.method = "allowable-stress";
+  };
+  expect(changed(stress)).toEqual([
+    { what: "method", value: "allowable-stress", usual: "partial-factors", by: "frame", parts: [] },
+  ]);
+});
+
 it("names a limit of the house once, and what a frame says instead of it", () => {
   const ofHouse = { what: "joint-gap", value: "1 mm", usual: "0.5 mm", by: "house", parts: [] };
   expect(changed(() => {}, { "joint-gap": "1 mm" })).toEqual([ofHouse]);

@@ -6,15 +6,8 @@ import { memberFactor } from "../../src/criteria/member-factor.ts";
 import { slipFactor } from "../../src/criteria/slip-factor.ts";
 import { sway } from "../../src/criteria/sway.ts";
 import { GRAVITY } from "../../src/facts/acting.ts";
-import {
-  ACCOMPANYING,
-  BESIDE,
-  LEAN,
-  OUT_OF_PLUMB,
-  PERMANENT,
-  PERMANENT_HELPING,
-  VARIABLE,
-} from "../../src/facts/combinations.ts";
+import { LEAN, OUT_OF_PLUMB } from "../../src/facts/combinations.ts";
+import { ALLOWABLE, PARTIAL } from "../../src/facts/load-factors.ts";
 import { noSettings } from "../../src/house/settings.ts";
 import { Limits } from "../../src/inspection/limits.ts";
 import { BASIC_SWAY, swayImperfection } from "../../src/mechanics/design/second-order.ts";
@@ -58,15 +51,19 @@ const usual = SERIES.find(({ size }) => size === "40");
 if (usual === undefined) throw new Error("no series of 40 mm to start with");
 
 const runners: Readonly<Record<string, Runner>> = {
-  "loads.en1990.gamma": () => ({ G_sup: PERMANENT, G_inf: PERMANENT_HELPING, Q: VARIABLE }),
-  "loads.en1990.psi": () => ({ B_psi0: Number((BESIDE / VARIABLE).toPrecision(12)), E_psi2: ACCOMPANYING }),
+  "loads.en1990.gamma": () => ({ G_sup: PARTIAL.permanent, G_inf: PARTIAL.helping, Q: PARTIAL.variable }),
+  "loads.en1990.psi": () => ({
+    B_psi0: Number((PARTIAL.beside / PARTIAL.variable).toPrecision(12)),
+    E_psi2: PARTIAL.accompanying,
+  }),
   "loads.ec9.gammaM": () => ({ M1: Number(memberFactor.standard), M3: Number(slipFactor.standard) }),
   "loads.phi0": () => {
     expect(OUT_OF_PLUMB).toBe(BASIC_SWAY);
     return OUT_OF_PLUMB;
   },
   "loads.ex.notional": (_, get) => get("V") * swayImperfection(get("h"), get("m"), OUT_OF_PLUMB),
-  "loads.ex.uls": (_, get) => PERMANENT * get("G") + VARIABLE * get("Q"),
+  "loads.asce7.asd": () => ({ c1_D: ALLOWABLE.permanent, c2_D: ALLOWABLE.permanent, c2_L: ALLOWABLE.variable }),
+  "loads.ex.uls": (_, get) => PARTIAL.permanent * get("G") + PARTIAL.variable * get("Q"),
   "loads.limit.L150": divisor(sway),
   "loads.limit.L300": divisor(sag),
   "loads.ex.limit": (_, get) => ({ rail: allowed(sag, get("L") * MM) / MM }),
@@ -100,7 +97,6 @@ const listed: Readonly<Record<string, string>> = {
   "loads.en1990.equ": NO_FACTORED_TIPPING,
   "loads.ex.equ": NO_FACTORED_TIPPING,
   "loads.asce7.strength": NOT_THIS_CODE,
-  "loads.asce7.asd": NOT_THIS_CODE,
   "loads.ex.lrfd": NOT_THIS_CODE,
   "loads.ec3.gammaM": "bars are of aluminium; their factor is that of EN 1999-1-1",
   "loads.limit.L200": OTHER_LIMIT,

@@ -8,6 +8,7 @@ import type { FrameFile } from "../../src/model/generated/frame-file.generated.t
 import { readFrame } from "../../src/model/read-frame.ts";
 import { rule } from "../../src/rules/bar.buckles.ts";
 import { barData, barOf, gantry, testedBrackets } from "./gantry.ts";
+import { type Factors, OWN, PARTIAL } from "./hung-rails.ts";
 
 const { section, E, fo, weight } = barData("20x20-5");
 const SPAN = 0.6;
@@ -29,27 +30,37 @@ function loadPosts(file: FrameFile, P: number): void {
   file.loads = [10, 610].map((at) => ({ case: "goods", on: ["front", "back"], force: P, at }));
 }
 
+interface Way {
+  readonly method: NonNullable<FrameFile["method"]>;
+  readonly factors: Factors;
+  /** What the proof strength is divided by. */
+  readonly over: number;
+}
+const USUAL: Way = { method: "partial-factors", factors: PARTIAL, over: 1.1 };
+/** Bow and sway grow as if the loads were 1.5 times as large, in the manner of AISC 360-16, C2.1(4) (from memory). */
+const ALLOWABLE: Way = { method: "allowable-stress", factors: OWN, over: 1.1 * 1.45 };
+
 /**
  * A post of a table on pinned feet, someone leaning on it: N = 1.35 G + 1.05 P + what the lean of 1.5 × 250 N adds over the
  * shorter side; M = a quarter of the lean at the joint, grown by 1/(1 − 1/α_cr) of the frame (proved with frame.buckles), which
  * is more here than 1/(1 − N/Ncr) of the post; χ after EN 1999-1-1, 6.3.1.2, class A: α = 0.2, λ0 = 0.1.
  */
-function use(P: number): number {
-  const lean = 1.5 * 250;
+function use(P: number, { method, factors: [G, Q], over } = USUAL): number {
+  const lean = Q * 250;
   const bars = 4 * (TOP - FOOT) + 2 * (SPAN + 0.03) + 2 * (DEPTH - 0.02);
-  const N = (1.35 * weight * bars) / 4 + 1.05 * P + (lean * TOP) / (2 * DEPTH);
+  const N = (G * weight * bars) / 4 + 0.7 * Q * P + (lean * TOP) / (2 * DEPTH);
   const length = TOP - FOOT;
   const critical = (Math.PI ** 2 * E * section.Iy) / length ** 2;
   const slenderness = Math.sqrt((section.A * fo) / critical);
   const phi = 0.5 * (1 + 0.2 * (slenderness - 0.1) + slenderness ** 2);
   const chi = 1 / (phi + Math.sqrt(phi ** 2 - slenderness ** 2));
-  const M = (lean / 4) * TOP * Math.max(1 / (1 - N / critical), sway(P));
-  return N / ((chi * section.A * fo) / 1.1) + M / ((section.elastic.yPlus * fo) / 1.1);
+  const M = (lean / 4) * TOP * Math.max(1 / (1 - ((1.5 / Q) * N) / critical), sway(P, method));
+  return N / ((chi * section.A * fo) / over) + M / ((section.elastic.yPlus * fo) / over);
 }
 
 /** Growth of sway of the table with P over each post, someone leaning on it. */
-function sway(P: number): number {
-  const file = base();
+function sway(P: number, method: Way["method"]): number {
+  const file = { ...base(), method };
   loadPosts(file, P);
   const bytes = new TextEncoder().encode(JSON.stringify(file));
   const { frame } = readFrame({ file: "table", bytes, stock: stockInForce(STIFF).stock });
@@ -60,11 +71,11 @@ function sway(P: number): number {
 }
 
 /** The force over each post for a use, by halving. */
-function forceFor(wanted: number): number {
+function forceFor(wanted: number, way = USUAL): number {
   let [low, high] = [0, 500];
   for (let i = 0; i < 14; i += 1) {
     const middle = (low + high) / 2;
-    if (use(middle) < wanted) low = middle;
+    if (use(middle, way) < wanted) low = middle;
     else high = middle;
   }
   return low;
@@ -74,6 +85,7 @@ const base = (): FrameFile =>
   gantry(600, { depth: 400, height: 900, past: 10, profile: "20x20-5", pitch: 20, foot: "foot-20-M5" });
 
 const BEYOND = forceFor(1.03);
+const BEYOND_ALLOWABLE = forceFor(1.03, ALLOWABLE);
 
 it("bar.buckles: N/χAfo + amplified M/Wfo of a post someone leans on", () => {
   const every = ["leg-1", "leg-2", "leg-3", "leg-4"];
@@ -90,6 +102,15 @@ it("bar.buckles: N/χAfo + amplified M/Wfo of a post someone leans on", () => {
           file.criteria = { "member-factor": 1 };
         },
         finds: [],
+      },
+      {
+        title: "by allowable stress, safety factor 1.45",
+        edit: (file) => {
+          loadPosts(file, BEYOND_ALLOWABLE);
+          file.method = "allowable-stress";
+          file.criteria = { "safety-factor": 1.45 };
+        },
+        finds: found(1.03),
       },
       {
         title: "a greater factor on one post",

@@ -3,6 +3,7 @@ import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/bar.weak-hole.ts";
 import { barData, barOf, gantry, load, testedBrackets } from "./gantry.ts";
+import { OWN, PARTIAL } from "./hung-rails.ts";
 
 const L = 1;
 const HOLE = 0.012;
@@ -36,14 +37,15 @@ const NET = section.Iz - takenOut((y) => y ** 3 / 3);
 /** Out of plumb by 1/200 it bends about the other axis too. */
 const NET_ACROSS = section.Iy - takenOut((y, z) => y * z ** 2);
 
-function stress(line: number): number {
-  const q = 1.35 * weight + 1.5 * line;
+function stress(line: number, [G, Q] = PARTIAL): number {
+  const q = G * weight + Q * line;
   const M = (q * L ** 2) / 8 - (q * STUB ** 2) / 2;
   return M * 0.02 * (1 / NET + 1 / 200 / NET_ACROSS);
 }
 
 /** N/mm */
-const lineFor = (wanted: number): number => (wanted - stress(0)) / (stress(1) - stress(0)) / 1000;
+const lineFor = (wanted: number, factors = PARTIAL): number =>
+  (wanted - stress(0, factors)) / (stress(1, factors) - stress(0, factors)) / 1000;
 
 function drilled(file: FrameFile, at: number): void {
   barOf(file, "front").holes = [{ at, on: "+z", diameter: HOLE * 1000, through: true }];
@@ -83,6 +85,16 @@ it("bar.weak-hole: M c / I of the section less a strip as wide as the hole", () 
           drilled(file, 120);
         },
         finds: [],
+      },
+      {
+        title: "by allowable stress, safety factor 2",
+        edit: (file) => {
+          load(file, { line: lineFor((1.01 * limit) / 2, OWN) });
+          drilled(file, 520);
+          file.method = "allowable-stress";
+          file.criteria = { "safety-factor": 2 };
+        },
+        finds: [{ at: "front", key: "weak", measured: (1.01 * limit) / 2, within: 2e-3 }],
       },
       {
         title: "a smaller factor",

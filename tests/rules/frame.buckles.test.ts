@@ -9,6 +9,7 @@ import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/frame.buckles.ts";
 import { referenceCheck } from "../references/load-reference.ts";
+import { OWN, PARTIAL } from "./hung-rails.ts";
 import { PORTAL, portal, testedBracket } from "./portal.ts";
 import { frameFrom } from "./table.ts";
 
@@ -31,7 +32,7 @@ function loaded(connector: string, line: number) {
 }
 
 /** α_cr of the portals by hand: critical force of a leg over what 1.35 weight + 1.5 load puts on it. */
-function byHand(stiffness: number, line: number): number {
+function byHand(stiffness: number, line: number, [G, Q] = PARTIAL): number {
   const frame = frameFrom(loaded("tested", line), testedBracket("tested", stiffness));
   const EI = (name: string): number => {
     const profile = frame.stock.profiles.get(name);
@@ -42,7 +43,7 @@ function byHand(stiffness: number, line: number): number {
   const corner = 1 / (b / (6 * EI("40x80-8")) + 1 / stiffness);
   const x = xTanX((corner * h) / EI("40x40-8"));
   const railLength = 1.42; // between the faces of the legs
-  const weight = 1.35 * gathered(factOf(masses, frame).own).mass * GRAVITY + 1.5 * 2 * line * 1e3 * railLength;
+  const weight = G * gathered(factOf(masses, frame).own).mass * GRAVITY + Q * 2 * line * 1e3 * railLength;
   return (EI("40x40-8") * (x / h) ** 2) / (weight / 4);
 }
 
@@ -64,8 +65,8 @@ describe("stability of the whole frame", () => {
   );
 
   it("amplifies sway by 1/(1 − 1/α) between 3 and 10, and not from 10 on", () => {
-    const of = (line: number) => {
-      const frame = frameFrom(loaded("tested", line), testedBracket("tested", 8e3));
+    const of = (line: number, method: NonNullable<FrameFile["method"]> = "partial-factors") => {
+      const frame = frameFrom({ ...loaded("tested", line), method }, testedBracket("tested", 8e3));
       const known = factOf(stability, frame);
       const found = factOf(response, frame);
       const view = known.governing?.view;
@@ -78,6 +79,10 @@ describe("stability of the whole frame", () => {
     const light = of(0.5);
     expect(light.factor).toBeGreaterThan(10);
     expect(light.grown).toBe(1);
+    // As if the loads were 1.5 times as large, in the manner of AISC 360-16, C2.1(4) (from memory).
+    const own = of(4, "allowable-stress");
+    expect(own.factor / heavy.factor).toBeCloseTo(1.5, 1);
+    expect(own.grown).toBeCloseTo(1 / (1 - 1.5 / own.factor), 12);
   });
 
   it("looks at the heaviest load also where every foot is anchored, whatever the order of the cases", () => {
@@ -98,6 +103,7 @@ describe("stability of the whole frame", () => {
   it("proves the rule", () => {
     // By proportion of the load: where 1.5 q dominates, α = 3 at q = 4 α(4) / 3.
     const critical = (4 * byHand(8e3, 4)) / 3;
+    const lighter = (1.08 * 4 * byHand(8e3, 4, OWN)) / 6;
     const put = (line: number) => (file: ReturnType<typeof portal>) => {
       for (const load of file.loads ?? []) load.line = line;
     };
@@ -111,6 +117,15 @@ describe("stability of the whole frame", () => {
           title: "a little more than the load at which α_cr is 3",
           edit: put(1.08 * critical),
           finds: [{ at: "frame", key: "buckles", measured: byHand(8e3, 1.08 * critical), within: 0.06 }],
+        },
+        {
+          title: "by allowable stress, safety factor 2: loads at their own size against 6",
+          edit: (file) => {
+            put(lighter)(file);
+            file.method = "allowable-stress";
+            file.criteria = { "safety-factor": 2 };
+          },
+          finds: [{ at: "frame", key: "buckles", measured: byHand(8e3, lighter, OWN), within: 0.06 }],
         },
         {
           title: "that load where the house is content with 2",

@@ -56,5 +56,11 @@ export function hungRails(force: number, top = 1000): FrameFile {
   };
 }
 
-/** The force on a rail for which its end passes this much with partial factors, N: (1.5 F + 1.35 w L) / 2 = shear. */
-export const forceFor = (shear: number): number => (2 * shear - 1.35 * barData("40x40-8").weight * RAIL) / 1.5;
+/** Factors on weight and load: partial ones (EN 1990, 6.10), and none (ASCE 7-16, 2.4.1, from memory). */
+export type Factors = readonly [weight: number, load: number];
+export const PARTIAL: Factors = [1.35, 1.5];
+export const OWN: Factors = [1, 1];
+
+/** The force on a rail for which its end passes this much, N: (1.5 F + 1.35 w L) / 2 = shear with partial factors. */
+export const forceFor = (shear: number, [G, Q] = PARTIAL): number =>
+  (2 * shear - G * barData("40x40-8").weight * RAIL) / Q;

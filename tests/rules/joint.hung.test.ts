@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/joint.hung.ts";
-import { forceFor, hungRails } from "./hung-rails.ts";
+import { forceFor, hungRails, OWN } from "./hung-rails.ts";
 
 /** What one M8 at 20 N·m is trusted to hold, N: worked in joint.slips.test.ts, the lips left out. */
 const TRUSTED = 819;
@@ -57,6 +57,15 @@ it("joint.hung: rails beside posts that could end under them; 0.77 kN an end: on
         file.bars.push({ id: "beam", profile: "40x40-8", from: [0, -200, 840], to: [0, 200, 840] });
       }),
       finds: [...found("hung", 510, ["back.from", "back.to", "front.to"]), ...found("unseated", 510, ["front.from"])],
+    },
+    {
+      title: "by allowable stress, safety factor 2: half as much, loads at their own size",
+      edit: (file) => {
+        file.loads = [{ case: "goods", on: ["front", "back"], force: forceFor(510 / 2, OWN), at: "middle" }];
+        file.method = "allowable-stress";
+        file.criteria = { "safety-factor": 2 };
+      },
+      finds: found("hung", 510),
     },
     {
       title: "smoother faces",

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/joint.slips.ts";
-import { forceFor, hungRails } from "./hung-rails.ts";
+import { forceFor, hungRails, OWN } from "./hung-rails.ts";
 
 /*
  * One screw M8 at 20 N·m: median 0.15 × 0.85 × 20 / (0.2 × 0.008) = 1594 N. Its logarithm scatters by
@@ -32,6 +32,15 @@ it("joint.slips: a rail of 0.77 kN an end on one bracket uses 0.94 of it (0.92 b
     { title: "0.84 kN an end", edit: passing(840), finds: all(840 / TRUSTED) },
     { title: "smoother faces", edit: judged({ "joint-friction": 0.14 }), finds: all((770 / TRUSTED) * (0.15 / 0.14)) },
     { title: "a larger factor", edit: judged({ "slip-factor": 1.4 }), finds: all(((770 / TRUSTED) * 1.4) / 1.25) },
+    {
+      title: "by allowable stress, safety factor 2: half as much, loads at their own size",
+      edit: (file) => {
+        file.loads = [{ case: "goods", on: ["front", "back"], force: forceFor(840 / 2, OWN), at: "middle" }];
+        file.method = "allowable-stress";
+        file.criteria = { "safety-factor": 2 };
+      },
+      finds: all(840 / TRUSTED),
+    },
     { title: "a stricter house", edit: judged({ "slip-utilisation": 0.9 }), finds: all(770 / TRUSTED) },
     {
       title: "two brackets, 0.84 kN an end",

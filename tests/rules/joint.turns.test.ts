@@ -4,7 +4,7 @@ import type { FrameFile, KitItem } from "../../src/model/generated/frame-file.ge
 import { rule } from "../../src/rules/joint.turns.ts";
 import { barOf, kitItem, tee } from "./base-frames.ts";
 import { barData } from "./gantry.ts";
-import { hungRails } from "./hung-rails.ts";
+import { hungRails, OWN, PARTIAL } from "./hung-rails.ts";
 
 /** A rail between two posts that a sill holds together, everything by one bracket with lugs at either end. */
 function base(): FrameFile {
@@ -88,11 +88,11 @@ function burden(file: FrameFile, force: number): void {
  * The outrigger turns the rail with 1.5 F 0.3 + 1.35 w 0.38 × 0.21; the ends share it as springs in series with half of the rail:
  * a plain bracket out of its plane 0.3 × 8 kN·m/rad, a gusseted one three times that. The legs that bend with it are left out.
  */
-function shared(force: number): number {
+function shared(force: number, [Gw, Q] = PARTIAL): number {
   const { G, section, weight } = barData("40x40-8");
   const rail = 0.48 / (G * section.J);
   const [plain, stout] = [1 / (1 / 2400 + rail), 1 / (1 / 7200 + rail)];
-  return ((1.5 * force * 0.3 + 1.35 * weight * 0.38 * 0.21) * plain) / (plain + stout);
+  return ((Q * force * 0.3 + Gw * weight * 0.38 * 0.21) * plain) / (plain + stout);
 }
 
 it("joint.turns: rails on lone screws roll; a second screw, lugs or a second bracket hold them", () => {
@@ -162,6 +162,15 @@ it("joint.turns: rails on lone screws roll; a second screw, lugs or a second bra
         file.joints?.splice(0, 2, { bars: ["front"], by: "stout" });
       },
       finds: [],
+    },
+    {
+      title: "by allowable stress, safety factor 2",
+      edit: (file) => {
+        burden(file, (heavy * 1.5) / 2);
+        file.method = "allowable-stress";
+        file.criteria = { "safety-factor": 2 };
+      },
+      finds: [{ at: "front.from", key: "torsion", measured: shared((heavy * 1.5) / 2, OWN), within: 0.1 }],
     },
     { title: "a push just held", edit: (file) => (file.criteria = { knock: "210 N" }), finds: [] },
     { title: "a push too much", edit: (file) => (file.criteria = { knock: "230 N" }), finds: knockedWith(230) },

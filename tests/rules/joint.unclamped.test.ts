@@ -2,6 +2,7 @@ import { expect, it } from "vitest";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import { rule } from "../../src/rules/joint.unclamped.ts";
 import { armPull, arms, forceOnArm, hang } from "./arm.ts";
+import { forceFor, OWN } from "./hung-rails.ts";
 
 /** Preload of an M8 at 20 N·m after settling, N: 0.85 × 20 / (0.2 × 0.008). */
 const PRELOAD = 10625;
@@ -25,6 +26,24 @@ it("joint.unclamped: an arm on one bracket pulls its screw off the leg, statics 
         file.kits?.arm?.push({ connector: "gusset-bracket-40", on: "above", torque: "20 N·m" });
       },
       finds: [],
+    },
+    {
+      title:
+        "rails under their brackets by allowable stress, safety factor 2: pulled straight, loads at their own size",
+      edit: (file) => {
+        const item = file.kits?.rail?.[0];
+        if (item) item.on = "above";
+        const pull = (0.93 * PRELOAD) / 2;
+        file.loads = [{ case: "goods", on: ["front", "back"], force: forceFor(pull, OWN), at: "middle" }];
+        file.method = "allowable-stress";
+        file.criteria = { "safety-factor": 2 };
+      },
+      finds: ["back.from", "back.to", "front.from", "front.to"].map((at) => ({
+        at,
+        key: "open",
+        measured: 0.93 / 2,
+        within: 0.005,
+      })),
     },
     {
       title: "a stricter house",

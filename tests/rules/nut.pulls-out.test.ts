@@ -3,7 +3,7 @@ import { proveRule } from "../../src/inspection/prove-rule.ts";
 import { rule } from "../../src/rules/nut.pulls-out.ts";
 import { arms, forceOnArm, hang } from "./arm.ts";
 import { barData } from "./gantry.ts";
-import { forceFor } from "./hung-rails.ts";
+import { forceFor, OWN } from "./hung-rails.ts";
 
 const { lipRating } = barData("40x40-8").profile;
 const both = (pull: number) =>
@@ -30,6 +30,24 @@ it("nut.pulls-out: nuts of arms and of rails that hang from brackets above them"
         file.criteria = { "lip-utilisation": 0.9 };
       },
       finds: both(0.95 * lipRating),
+    },
+    {
+      // The leg over each end is pulled at its corner and heels 18 mm past the screw: × (22 + 18) / 18.
+      title: "rails under their brackets by allowable stress, safety factor 2",
+      edit: (file) => {
+        const item = file.kits?.rail?.[0];
+        if (item) item.on = "above";
+        const shear = (((1.05 * lipRating) / 2) * 18) / 40;
+        file.loads = [{ case: "goods", on: ["front", "back"], force: forceFor(shear, OWN), at: "middle" }];
+        file.method = "allowable-stress";
+        file.criteria = { "safety-factor": 2 };
+      },
+      finds: ["back.from", "back.to", "front.from", "front.to"].map((at) => ({
+        at: `${at}/1/a1/nut`,
+        key: "pulled",
+        measured: (1.05 * lipRating) / 2,
+        within: 0.005,
+      })),
     },
     {
       // Each end passes 3.7 kN; the leg over it is pulled at its corner and heels 18 mm past the screw: × (22 + 18) / 18 = 8.22 kN.

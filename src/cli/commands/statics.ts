@@ -1,4 +1,5 @@
 import { type Command, Option } from "commander";
+import { methodInForce } from "../../house/method-in-force.ts";
 import { nearest } from "../../model/text/nearest.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
@@ -22,7 +23,7 @@ export function registerStatics(program: Command, context: Context): void {
     .argument("<file>", "a frame file")
     .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
     .option("--bar <id>", "show the forces in this bar")
-    .option("--house <file>", "take stock from this house file instead of the nearest")
+    .option("--house <file>", "take stock and method from this house file instead of the nearest")
     .action(async (path: string, { as, bar, house }: StaticsOptions) => {
       const [{ openFrame }, { houseForFrame }, { staticsSheetOf }, { staticsText, staticsJson }] = await Promise.all([
         import("../../host/open-frame.ts"),
@@ -30,8 +31,9 @@ export function registerStatics(program: Command, context: Context): void {
         import("../statics-sheet-of.ts"),
         import("../../report/statics/forms.ts"),
       ]);
-      const { stock } = await houseForFrame(context, path, house);
-      const { file, frame, problems } = await openFrame(path, stock);
+      const { stock, settings } = await houseForFrame(context, path, house);
+      const { file, frame: read, problems } = await openFrame(path, stock);
+      const frame = read && methodInForce(read, settings.method);
       for (const problem of problems) context.tell(problemWords(problem));
       if (!frame) {
         context.exit(EXIT.incomplete);

@@ -36,7 +36,7 @@ var require_ucs2length = __commonJS({
 
 // <stdin>
 var whole = validate52;
-var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/frame-1.json", "title": "FrameFile", "description": "One frame of T-slotted aluminium bars, format 1: what a drawing shows. Whatever can be derived (cut lengths, which bar an end meets, where screws and nuts land) is derived. +z is up.", "type": "object", "required": ["format", "title", "units", "bars"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "What the frame is, as its title block says.", "examples": ["Potting bench, bay 3"] }, "revision": { "type": "string", "maxLength": 40, "description": "Revision letter or number of the drawing." }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, kPa, N/mm, kg. in-lbf-lb: in, lbf, lbf\xB7in, psi, lbf/in, lb. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "stock": { "type": "array", "items": { "type": "string", "minLength": 1 }, "description": "Stock files of the team, relative to this file; later files replace earlier parts of the same name and the built-in ones.", "examples": [["./workshop.stock.json"]] }, "defaults": { "$ref": "#/$defs/defaults" }, "site": { "$ref": "#/$defs/site" }, "floor": { "$ref": "#/$defs/floor" }, "criteria": { "$ref": "#/$defs/criteria" }, "kits": { "type": "object", "description": "Named sets of connectors that many joints share.", "propertyNames": { "$ref": "#/$defs/id" }, "additionalProperties": { "$ref": "#/$defs/kit" }, "examples": [{ "corner": [{ "connector": "inside-bracket-40", "on": "below" }] }] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/bar" }, "description": "The bars." }, "joints": { "type": "array", "items": { "$ref": "#/$defs/joint" }, "description": "What fastens bar ends to the bars they meet." }, "fastenings": { "type": "array", "items": { "$ref": "#/$defs/fastening" }, "description": "Plates and brackets placed by a point and a face, holding two or more bars." }, "ties": { "type": "array", "items": { "$ref": "#/$defs/tie" }, "description": "Parts that hold bars lying side by side." }, "pivots": { "type": "array", "items": { "$ref": "#/$defs/pivot" }, "description": "Joints meant to turn about one axis." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/panel" }, "description": "Sheets in slots, on faces or laid on bars." }, "doors": { "type": "array", "items": { "$ref": "#/$defs/door" }, "description": "Groups that swing on hinges." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stand" }, "description": "Feet and casters." }, "masses": { "type": "array", "items": { "$ref": "#/$defs/mass" }, "description": "Equipment and goods the frame carries." }, "loads": { "type": "array", "items": { "$ref": "#/$defs/load" }, "description": "Forces and pressures, each in a load case." }, "cases": { "type": "array", "items": { "$ref": "#/$defs/loadCase" }, "description": "What is known about load cases named by loads; a case not listed here is variable." }, "groups": { "type": "array", "items": { "$ref": "#/$defs/group" }, "description": "Sub-assemblies built on the table and lifted whole." }, "zones": { "type": "array", "items": { "$ref": "#/$defs/zone" }, "description": "Volumes a person must not reach." }, "copies": { "type": "array", "items": { "$ref": "#/$defs/copy" }, "description": "Parts repeated by shift, mirror or turn." } }, "$defs": { "id": { "type": "string", "pattern": "^[^\\s/.][^\\s/.]*$", "maxLength": 256, "description": "A name without spaces, dots or slashes, unique in the file.", "examples": ["rail-1"] }, "ref": { "type": "string", "minLength": 1, "maxLength": 256, "description": "The id of a part of this frame.", "examples": ["rail-1", "rail-1/to"] }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [860, "30 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [30] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [250, "250 lbf"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "pressure": { "type": ["number", "string"], "maxLength": 64, "description": "A pressure: a number in kPa (or psi), or a string with its unit.", "x-quantity": "pressure", "examples": [1.5, "1.5 kPa"] }, "lineLoad": { "type": ["number", "string"], "maxLength": 64, "description": "A force per length: a number in N/mm (or lbf/in), or a string with its unit.", "x-quantity": "lineLoad", "examples": [0.5] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [35, "80 lb"] }, "temperature": { "type": ["number", "string"], "maxLength": 64, "description": "A temperature: a number in \xB0C (or \xB0F), or a string with its unit.", "x-quantity": "temperature", "examples": [20] }, "frequency": { "type": ["number", "string"], "maxLength": 64, "description": "A frequency: a number in Hz, or a string with its unit.", "x-quantity": "frequency", "examples": [25] }, "point": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "A point [x, y, z] of the drawing; +z is up.", "examples": [[20, 20, 860]] }, "vector": { "type": "array", "prefixItems": [{ "type": "number" }, { "type": "number" }, { "type": "number" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[number, number, number]", "description": "A direction [x, y, z]; its length does not matter.", "examples": [[0, -0.5, 0.87]] }, "direction": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z"] }, { "$ref": "#/$defs/vector" }], "description": "A direction of the drawing: one of +x -x +y -y +z -z, or a vector.", "examples": ["+x", [1, 0, 1]], "x-expected": "one of +x, -x, +y, -y, +z, -z, or a vector [x, y, z]" }, "face": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "above", "below", "inner", "outer", "A", "B", "C", "D"] }], "description": "A face of a bar: the global direction it looks (when exactly one face looks that way within 5\xB0); above, below, inner (towards the frame's middle), outer; or A to D, counted right-handed about the bar from the face that looks up at roll 0.", "examples": ["below", "+y"] }, "choice": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "all"] }, { "type": "integer", "minimum": 1 }], "description": "Which of several slots or bores: the one furthest that way, its number counted along the face, or all.", "examples": ["+z", 2], "x-expected": "one of +x, -x, +y, -y, +z, -z, all, or a number from 1" }, "end": { "enum": ["from", "to"], "description": "One end of a bar: from or to, as its two points are named.", "examples": ["from"] }, "ends": { "enum": ["from", "to", "both"], "description": "Which end of each bar: from, to or both.", "examples": ["both"] }, "criterion": { "description": 'A limit set for this frame or part: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits set here instead of the usual ones, by criterion name; `trysquare rules` lists them.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "defaults": { "type": "object", "additionalProperties": false, "description": "What holds for every part that does not say otherwise.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt (the standard): an end drawn to another bar's centreline is cut at the face it meets. as-drawn: the points are the cut ends." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under a screw; standard end-load." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque; rated (the standard) takes it from stock." }, "ends": { "enum": ["deburred", "raw"], "description": "Edge of cut ends; standard deburred." }, "caps": { "enum": ["all-open-ends", "none"], "description": "Caps on ends that nothing else closes; standard all-open-ends." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps screws from loosening; standard none." } } }, "site": { "type": "object", "additionalProperties": false, "description": "Where the frame will stand.", "properties": { "place": { "enum": ["indoors", "outdoors"], "description": "Standard indoors." }, "temperature": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/temperature" }, { "$ref": "#/$defs/temperature" }], "items": false, "minItems": 2, "maxItems": 2, "tsType": "[Temperature, Temperature]", "description": "Coldest and warmest; standard 5 to 35 \xB0C indoors, -20 to 45 \xB0C outdoors." }, "vibration": { "enum": ["none", "light", "strong"], "description": "Standard none." }, "reach": { "enum": ["public", "trained"], "description": "Who can touch the frame; standard trained." } } }, "floor": { "type": "object", "additionalProperties": false, "description": "The floor it stands on.", "properties": { "z": { "$ref": "#/$defs/length", "description": "Height of the floor in the drawing; standard 0." }, "slope": { "type": ["string", "number"], "maxLength": 64, "description": "Slope as a ratio, or degrees; standard level.", "examples": ["1:100"] }, "uneven": { "$ref": "#/$defs/length", "description": "How far one foot may stand high or low; standard even." }, "friction": { "type": "number", "minimum": 0, "maximum": 2, "description": "Coefficient of friction between feet and floor; standard 0.3." } } }, "kit": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/kitItem" }, "description": "Connectors put on one end of a bar." }, "kitItem": { "type": "object", "required": ["connector"], "additionalProperties": false, "description": "One connector on a bar's end.", "properties": { "connector": { "type": "string", "minLength": 1, "description": "Name of a connector in stock.", "examples": ["inside-bracket-40"] }, "on": { "$ref": "#/$defs/face", "description": "The face of the ending bar it sits on; brackets and end fasteners need it." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot of that face, where it has several." }, "bore": { "$ref": "#/$defs/choice", "description": "Which core bore of the end, for end screws, where it has several." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw, by their ids in stock.", "examples": [["a2"]] }, "shift": { "$ref": "#/$defs/length", "description": "Moves the connector sideways from the slot line, towards the face counted next (A to B to C to D)." } } }, "endSpec": { "type": "object", "additionalProperties": false, "description": "How one end is cut and closed. At most one of cut, butt, mitre, angle, plane.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point." }, "butt": { "$ref": "#/$defs/id", "description": "Cut at the face of this bar." }, "mitre": { "$ref": "#/$defs/id", "description": "Mitred against this bar." }, "angle": { "$ref": "#/$defs/angle", "description": "Cut turned by this angle out of square, about the axis given." }, "about": { "$ref": "#/$defs/direction", "description": "The axis of angle." }, "plane": { "$ref": "#/$defs/vector", "description": "Outward normal of the cut, through the drawn point." }, "cap": { "type": "string", "minLength": 1, "description": "A cap of stock, or none." }, "edge": { "enum": ["deburred", "raw"], "description": "Edge of this cut; standard defaults.ends." } } }, "bar": { "type": "object", "required": ["id", "profile", "from", "to"], "additionalProperties": false, "description": "One bar, drawn by two points on its centreline.", "properties": { "id": { "$ref": "#/$defs/id" }, "profile": { "type": "string", "minLength": 1, "description": "Name of a profile in stock.", "examples": ["40x40-8"] }, "from": { "$ref": "#/$defs/point" }, "to": { "$ref": "#/$defs/point" }, "tall": { "$ref": "#/$defs/direction", "description": "Where the long side of the section points (face A). Not together with roll." }, "roll": { "$ref": "#/$defs/angle", "description": "Turn about from \u2192 to, right-handed, out of the usual position: face A as near to up as can be; on a vertical bar face A looks +x." }, "ends": { "type": "object", "additionalProperties": false, "description": "How the ends are cut and closed.", "properties": { "from": { "$ref": "#/$defs/endSpec", "description": "The end at the from point." }, "to": { "$ref": "#/$defs/endSpec", "description": "The end at the to point." }, "both": { "$ref": "#/$defs/endSpec", "description": "Both ends alike." } } }, "holes": { "type": "array", "items": { "$ref": "#/$defs/hole" }, "description": "Holes drilled across the bar." }, "criteria": { "$ref": "#/$defs/criteria" } }, "examples": [{ "id": "rail-1", "profile": "40x40-8", "from": [20, 20, 840], "to": [1480, 20, 840] }] }, "hole": { "type": "object", "required": ["at", "on", "diameter"], "additionalProperties": false, "description": "A drilled hole.", "properties": { "at": { "$ref": "#/$defs/length", "description": "Distance from the from end as cut." }, "on": { "$ref": "#/$defs/face" }, "diameter": { "$ref": "#/$defs/length" }, "through": { "type": "boolean", "description": "Through the whole bar (standard) or only the near wall." } } }, "joint": { "type": "object", "required": ["bars", "by"], "additionalProperties": false, "description": "Fastens the named ends to the bars they meet.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a joint of one end; otherwise joints are named after bar and end: rail-1.from." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'The bars whose ends are fastened; "rail-1/to" names one end.' }, "ends": { "$ref": "#/$defs/ends", "description": "Which ends of the bars named whole; standard both." }, "onto": { "$ref": "#/$defs/ref", "description": "The bar the end meets, where it meets several." }, "by": { "anyOf": [{ "type": "string", "minLength": 1 }, { "$ref": "#/$defs/kit" }], "description": "Name of a kit, or connectors.", "x-expected": "the name of a kit, or a list of connectors" } }, "examples": [{ "bars": ["rail-1", "rail-2"], "ends": "both", "by": "corner" }] }, "fastening": { "type": "object", "required": ["part", "on", "at", "holds"], "additionalProperties": false, "description": "A plate or bracket placed by hand.", "properties": { "id": { "$ref": "#/$defs/id" }, "part": { "type": "string", "minLength": 1, "description": "Name of a connector in stock." }, "on": { "$ref": "#/$defs/face", "description": "The face of the first bar held; a plate lies on it, a bracket has its first leg there." }, "against": { "$ref": "#/$defs/face", "description": "For a bracket: the face of the second bar held that carries the other leg." }, "at": { "$ref": "#/$defs/point", "description": "Where the part's own zero point comes to lie (brought into the face)." }, "turn": { "$ref": "#/$defs/angle", "description": "Turn of a plate about the outward normal of its face, from the direction of the first bar." }, "holds": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars it holds together; the first carries the face named by on." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw." } }, "examples": [{ "part": "plate-T-40", "on": "+y", "at": [0, -20, 800], "turn": 90, "holds": ["leg-1", "rail-1"], "omit": ["h5"] }] }, "tie": { "type": "object", "required": ["bars", "part", "at"], "additionalProperties": false, "description": "Holds two bars that lie side by side.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars, side by side." }, "part": { "type": "string", "minLength": 1, "description": "A side tie of stock." }, "at": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Distances from the from end of the first bar." } } }, "pivot": { "type": "object", "required": ["bars", "part", "at", "axis"], "additionalProperties": false, "description": "A joint meant to turn.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars that turn against each other." }, "part": { "type": "string", "minLength": 1, "description": "A pivot or hinge of stock." }, "at": { "$ref": "#/$defs/point", "description": "A point on its axis." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction it turns about." }, "locked": { "type": "boolean", "description": "Clamped in use; standard false." } } }, "panelEdge": { "anyOf": [{ "const": "free" }, { "type": "object", "required": ["bar"], "additionalProperties": false, "properties": { "bar": { "$ref": "#/$defs/ref", "description": "The bar whose slot holds this edge." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot, where the side that looks at the panel has several." } } }], "description": "An edge of a panel: free, or the bar that holds it.", "examples": ["free", { "bar": "post-1", "slot": 1 }], "x-expected": "free, or an object with bar and slot" }, "panel": { "type": "object", "required": ["id", "sheet", "held"], "additionalProperties": false, "description": "A sheet.", "properties": { "id": { "$ref": "#/$defs/id" }, "sheet": { "type": "string", "minLength": 1, "description": "Name of a sheet in stock.", "examples": ["polycarbonate-5"] }, "held": { "enum": ["in-slot", "on-face", "laid"], "description": "in-slot: edges in the slots of bars. on-face: screwed to faces. laid: resting on bars, held by its weight." }, "edges": { "type": "array", "minItems": 2, "items": { "$ref": "#/$defs/panelEdge" }, "description": "For in-slot: the bars round the panel in order." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "For on-face and laid: the bars it lies on; it covers the rectangle round their faces." }, "on": { "$ref": "#/$defs/direction", "description": "For on-face and laid: the side of the bars it lies on; standard +z for laid." }, "overhang": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 4, "maxItems": 4, "tsType": "[Length, Length, Length, Length]", "description": "How far it stands past the bars: towards \u2212, + of the first in-plane axis, then \u2212, + of the second (x before y before z)." }, "gasket": { "type": "string", "description": "Name of a gasket in stock." }, "screws": { "type": "object", "required": ["pitch"], "additionalProperties": false, "properties": { "pitch": { "$ref": "#/$defs/length", "description": "Greatest distance between two screws along a bar." }, "screw": { "type": "string", "description": "A screw of stock." } }, "description": "Screws of an on-face panel, at most this far apart." }, "size": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Size as ordered, along the first in-plane axis, then the second (x before y before z); derived when left out." }, "notches": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Notches as cut in all four corners: along the first in-plane axis, then the second, as size." }, "criteria": { "$ref": "#/$defs/criteria" } } }, "door": { "type": "object", "required": ["id", "bars", "hinges", "axis", "swing"], "additionalProperties": false, "description": "Parts that swing together.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars that swing." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "description": "The panels that swing with them." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction the hinges turn about." }, "hinges": { "type": "array", "minItems": 1, "description": "What the door hangs on.", "items": { "type": "object", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A hinge of stock." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it hangs on." }, "at": { "$ref": "#/$defs/point", "description": "A point on the axis it turns about." } } } }, "latch": { "type": "object", "description": "What holds the door shut.", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A pivot of stock that holds the door shut." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it is held to." }, "at": { "$ref": "#/$defs/point", "description": "Where it holds." } } }, "swing": { "type": "array", "items": { "$ref": "#/$defs/angle" }, "minItems": 2, "maxItems": 2, "tsType": "[Angle, Angle]", "description": "Shut and fully open, right-handed about axis." } } }, "stand": { "type": "object", "required": ["part", "bars"], "additionalProperties": false, "description": "Feet or casters under bar ends.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a single stand; otherwise named after bar and end: leg-1.foot." }, "part": { "type": "string", "minLength": 1, "description": "A foot or caster of stock.", "examples": ["foot-40-M8"] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'One stand under each of these bars; "leg-1/from" names the end too.' }, "end": { "$ref": "#/$defs/end", "description": "Which end; the lower one when left out." }, "raise": { "$ref": "#/$defs/length", "description": "Height it is set to, floor to bar end." }, "hold": { "enum": ["rest", "anchored", "rolling"], "description": "rest on the floor (standard for feet), anchored to it, or rolling (standard for casters)." }, "brake": { "type": "boolean", "description": "Whether the caster has its brake set in use." } } }, "mass": { "type": "object", "required": ["id", "mass", "centre", "on"], "additionalProperties": false, "description": "A thing of weight.", "properties": { "id": { "$ref": "#/$defs/id" }, "mass": { "$ref": "#/$defs/massValue" }, "centre": { "$ref": "#/$defs/point" }, "box": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "Its size along x, y, z." }, "on": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars or panels that carry it." }, "fixed": { "type": "boolean", "description": "Bolted down (standard) or taken off in use." }, "rigid": { "type": "boolean", "description": "Stiff enough to stiffen the frame; standard false." }, "shakes": { "$ref": "#/$defs/frequency", "description": "Frequency at which it shakes the frame." } } }, "load": { "type": "object", "required": ["case", "on"], "additionalProperties": false, "description": "One load: give exactly one of force, line, pressure, moment.", "properties": { "id": { "$ref": "#/$defs/id" }, "case": { "$ref": "#/$defs/id", "description": "The load case it belongs to.", "examples": ["trays"] }, "on": { "anyOf": [{ "$ref": "#/$defs/ref" }, { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" } }], "description": "The bar, panel or mass it acts on.", "x-expected": "the id of a part, or a list of ids" }, "force": { "$ref": "#/$defs/force", "description": "A force, for each part named." }, "line": { "$ref": "#/$defs/lineLoad", "description": "A force per length of bar." }, "pressure": { "$ref": "#/$defs/pressure", "description": "A pressure on a panel." }, "moment": { "$ref": "#/$defs/moment", "description": "A moment about direction." }, "direction": { "$ref": "#/$defs/direction", "description": "Where it points; standard -z." }, "at": { "anyOf": [{ "enum": ["middle", "worst"] }, { "$ref": "#/$defs/length" }], "description": "Where along a bar, from its from point; middle (standard), or worst: roaming to where it does most harm.", "x-expected": "middle, worst, or a length" }, "part": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "The part of the bar a line load covers; the whole bar when left out." }, "face": { "$ref": "#/$defs/face", "description": "The face it acts on; the centreline when left out." } }, "examples": [{ "case": "trays", "on": "top", "pressure": "1.5 kPa" }] }, "loadCase": { "type": "object", "required": ["id"], "additionalProperties": false, "description": "A load case.", "properties": { "id": { "$ref": "#/$defs/id" }, "kind": { "enum": ["permanent", "variable", "accidental"], "description": "Standard variable." }, "excludes": { "type": "array", "items": { "$ref": "#/$defs/id" }, "description": "Cases that never act together with this one; said of one of two, it holds for both." }, "about": { "type": "string", "description": "What the case stands for, in words." } } }, "group": { "type": "object", "required": ["id", "parts"], "additionalProperties": false, "description": "A sub-assembly.", "properties": { "id": { "$ref": "#/$defs/id" }, "parts": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, doors, stands and masses; each is in one group at most." }, "built": { "type": "boolean", "description": "It comes put together, bought or from an earlier frame: no more nuts can be laid into its closed slots." } } }, "zone": { "type": "object", "required": ["id", "box", "risk"], "additionalProperties": false, "description": "A volume that hurts.", "properties": { "id": { "$ref": "#/$defs/id" }, "box": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2, "tsType": "[Point, Point]", "description": "Two opposite corners." }, "risk": { "enum": ["low", "high"], "description": "How badly a person can be hurt in it." } } }, "copy": { "type": "object", "required": ["of", "suffix"], "additionalProperties": false, "description": "Repeats parts; joints and stands of copied bars, and what needs only copied parts, are copied too. Exactly one of shift, mirror, turn.", "properties": { "of": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, masses, doors, groups or zones; also what an earlier entry made." }, "suffix": { "type": "string", "minLength": 1, "maxLength": 40, "pattern": "^[^\\s/.]+$", "description": "Added to the ids; with times, the number of the copy is added too." }, "shift": { "$ref": "#/$defs/point", "description": "How far each copy is moved on." }, "times": { "type": "integer", "minimum": 1, "maximum": 1e4, "description": "How many copies, each shifted or turned further; standard 1. Not with mirror." }, "mirror": { "type": "object", "description": "Each part is copied to the other side of a plane.", "required": ["across", "at"], "additionalProperties": false, "properties": { "across": { "enum": ["x", "y", "z"], "description": "The axis normal to the mirror." }, "at": { "$ref": "#/$defs/length", "description": "Where the mirror stands on that axis." } } }, "turn": { "type": "object", "description": "How far each copy is turned on.", "required": ["about", "through", "angle"], "additionalProperties": false, "properties": { "about": { "$ref": "#/$defs/direction", "description": "Direction of the axis." }, "through": { "$ref": "#/$defs/point", "description": "A point on the axis." }, "angle": { "$ref": "#/$defs/angle", "description": "Right-handed about the axis." } } } }, "examples": [{ "of": ["leg-1", "rail-1"], "mirror": { "across": "x", "at": 750 }, "suffix": "b" }] } } };
+var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/frame-1.json", "title": "FrameFile", "description": "One frame of T-slotted aluminium bars, format 1: what a drawing shows. Whatever can be derived (cut lengths, which bar an end meets, where screws and nuts land) is derived. +z is up.", "type": "object", "required": ["format", "title", "units", "bars"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "What the frame is, as its title block says.", "examples": ["Potting bench, bay 3"] }, "revision": { "type": "string", "maxLength": 40, "description": "Revision letter or number of the drawing." }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, kPa, N/mm, kg. in-lbf-lb: in, lbf, lbf\xB7in, psi, lbf/in, lb. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "stock": { "type": "array", "items": { "type": "string", "minLength": 1 }, "description": "Stock files of the team, relative to this file; later files replace earlier parts of the same name and the built-in ones.", "examples": [["./workshop.stock.json"]] }, "defaults": { "$ref": "#/$defs/defaults" }, "site": { "$ref": "#/$defs/site" }, "floor": { "$ref": "#/$defs/floor" }, "method": { "enum": ["partial-factors", "allowable-stress"], "x-expected": "partial-factors or allowable-stress", "description": "How strength is judged: partial-factors (loads and strengths each with a factor of their own; usual), or allowable-stress (loads at their own size, strengths divided by a safety factor)." }, "criteria": { "$ref": "#/$defs/criteria" }, "kits": { "type": "object", "description": "Named sets of connectors that many joints share.", "propertyNames": { "$ref": "#/$defs/id" }, "additionalProperties": { "$ref": "#/$defs/kit" }, "examples": [{ "corner": [{ "connector": "inside-bracket-40", "on": "below" }] }] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/bar" }, "description": "The bars." }, "joints": { "type": "array", "items": { "$ref": "#/$defs/joint" }, "description": "What fastens bar ends to the bars they meet." }, "fastenings": { "type": "array", "items": { "$ref": "#/$defs/fastening" }, "description": "Plates and brackets placed by a point and a face, holding two or more bars." }, "ties": { "type": "array", "items": { "$ref": "#/$defs/tie" }, "description": "Parts that hold bars lying side by side." }, "pivots": { "type": "array", "items": { "$ref": "#/$defs/pivot" }, "description": "Joints meant to turn about one axis." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/panel" }, "description": "Sheets in slots, on faces or laid on bars." }, "doors": { "type": "array", "items": { "$ref": "#/$defs/door" }, "description": "Groups that swing on hinges." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stand" }, "description": "Feet and casters." }, "masses": { "type": "array", "items": { "$ref": "#/$defs/mass" }, "description": "Equipment and goods the frame carries." }, "loads": { "type": "array", "items": { "$ref": "#/$defs/load" }, "description": "Forces and pressures, each in a load case." }, "cases": { "type": "array", "items": { "$ref": "#/$defs/loadCase" }, "description": "What is known about load cases named by loads; a case not listed here is variable." }, "groups": { "type": "array", "items": { "$ref": "#/$defs/group" }, "description": "Sub-assemblies built on the table and lifted whole." }, "zones": { "type": "array", "items": { "$ref": "#/$defs/zone" }, "description": "Volumes a person must not reach." }, "copies": { "type": "array", "items": { "$ref": "#/$defs/copy" }, "description": "Parts repeated by shift, mirror or turn." } }, "$defs": { "id": { "type": "string", "pattern": "^[^\\s/.][^\\s/.]*$", "maxLength": 256, "description": "A name without spaces, dots or slashes, unique in the file.", "examples": ["rail-1"] }, "ref": { "type": "string", "minLength": 1, "maxLength": 256, "description": "The id of a part of this frame.", "examples": ["rail-1", "rail-1/to"] }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [860, "30 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [30] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [250, "250 lbf"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "pressure": { "type": ["number", "string"], "maxLength": 64, "description": "A pressure: a number in kPa (or psi), or a string with its unit.", "x-quantity": "pressure", "examples": [1.5, "1.5 kPa"] }, "lineLoad": { "type": ["number", "string"], "maxLength": 64, "description": "A force per length: a number in N/mm (or lbf/in), or a string with its unit.", "x-quantity": "lineLoad", "examples": [0.5] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [35, "80 lb"] }, "temperature": { "type": ["number", "string"], "maxLength": 64, "description": "A temperature: a number in \xB0C (or \xB0F), or a string with its unit.", "x-quantity": "temperature", "examples": [20] }, "frequency": { "type": ["number", "string"], "maxLength": 64, "description": "A frequency: a number in Hz, or a string with its unit.", "x-quantity": "frequency", "examples": [25] }, "point": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "A point [x, y, z] of the drawing; +z is up.", "examples": [[20, 20, 860]] }, "vector": { "type": "array", "prefixItems": [{ "type": "number" }, { "type": "number" }, { "type": "number" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[number, number, number]", "description": "A direction [x, y, z]; its length does not matter.", "examples": [[0, -0.5, 0.87]] }, "direction": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z"] }, { "$ref": "#/$defs/vector" }], "description": "A direction of the drawing: one of +x -x +y -y +z -z, or a vector.", "examples": ["+x", [1, 0, 1]], "x-expected": "one of +x, -x, +y, -y, +z, -z, or a vector [x, y, z]" }, "face": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "above", "below", "inner", "outer", "A", "B", "C", "D"] }], "description": "A face of a bar: the global direction it looks (when exactly one face looks that way within 5\xB0); above, below, inner (towards the frame's middle), outer; or A to D, counted right-handed about the bar from the face that looks up at roll 0.", "examples": ["below", "+y"] }, "choice": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "all"] }, { "type": "integer", "minimum": 1 }], "description": "Which of several slots or bores: the one furthest that way, its number counted along the face, or all.", "examples": ["+z", 2], "x-expected": "one of +x, -x, +y, -y, +z, -z, all, or a number from 1" }, "end": { "enum": ["from", "to"], "description": "One end of a bar: from or to, as its two points are named.", "examples": ["from"] }, "ends": { "enum": ["from", "to", "both"], "description": "Which end of each bar: from, to or both.", "examples": ["both"] }, "criterion": { "description": 'A limit set for this frame or part: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits set here instead of the usual ones, by criterion name; `trysquare rules` lists them.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "defaults": { "type": "object", "additionalProperties": false, "description": "What holds for every part that does not say otherwise.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt (the standard): an end drawn to another bar's centreline is cut at the face it meets. as-drawn: the points are the cut ends." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under a screw; standard end-load." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque; rated (the standard) takes it from stock." }, "ends": { "enum": ["deburred", "raw"], "description": "Edge of cut ends; standard deburred." }, "caps": { "enum": ["all-open-ends", "none"], "description": "Caps on ends that nothing else closes; standard all-open-ends." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps screws from loosening; standard none." } } }, "site": { "type": "object", "additionalProperties": false, "description": "Where the frame will stand.", "properties": { "place": { "enum": ["indoors", "outdoors"], "description": "Standard indoors." }, "temperature": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/temperature" }, { "$ref": "#/$defs/temperature" }], "items": false, "minItems": 2, "maxItems": 2, "tsType": "[Temperature, Temperature]", "description": "Coldest and warmest; standard 5 to 35 \xB0C indoors, -20 to 45 \xB0C outdoors." }, "vibration": { "enum": ["none", "light", "strong"], "description": "Standard none." }, "reach": { "enum": ["public", "trained"], "description": "Who can touch the frame; standard trained." } } }, "floor": { "type": "object", "additionalProperties": false, "description": "The floor it stands on.", "properties": { "z": { "$ref": "#/$defs/length", "description": "Height of the floor in the drawing; standard 0." }, "slope": { "type": ["string", "number"], "maxLength": 64, "description": "Slope as a ratio, or degrees; standard level.", "examples": ["1:100"] }, "uneven": { "$ref": "#/$defs/length", "description": "How far one foot may stand high or low; standard even." }, "friction": { "type": "number", "minimum": 0, "maximum": 2, "description": "Coefficient of friction between feet and floor; standard 0.3." } } }, "kit": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/kitItem" }, "description": "Connectors put on one end of a bar." }, "kitItem": { "type": "object", "required": ["connector"], "additionalProperties": false, "description": "One connector on a bar's end.", "properties": { "connector": { "type": "string", "minLength": 1, "description": "Name of a connector in stock.", "examples": ["inside-bracket-40"] }, "on": { "$ref": "#/$defs/face", "description": "The face of the ending bar it sits on; brackets and end fasteners need it." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot of that face, where it has several." }, "bore": { "$ref": "#/$defs/choice", "description": "Which core bore of the end, for end screws, where it has several." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw, by their ids in stock.", "examples": [["a2"]] }, "shift": { "$ref": "#/$defs/length", "description": "Moves the connector sideways from the slot line, towards the face counted next (A to B to C to D)." } } }, "endSpec": { "type": "object", "additionalProperties": false, "description": "How one end is cut and closed. At most one of cut, butt, mitre, angle, plane.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point." }, "butt": { "$ref": "#/$defs/id", "description": "Cut at the face of this bar." }, "mitre": { "$ref": "#/$defs/id", "description": "Mitred against this bar." }, "angle": { "$ref": "#/$defs/angle", "description": "Cut turned by this angle out of square, about the axis given." }, "about": { "$ref": "#/$defs/direction", "description": "The axis of angle." }, "plane": { "$ref": "#/$defs/vector", "description": "Outward normal of the cut, through the drawn point." }, "cap": { "type": "string", "minLength": 1, "description": "A cap of stock, or none." }, "edge": { "enum": ["deburred", "raw"], "description": "Edge of this cut; standard defaults.ends." } } }, "bar": { "type": "object", "required": ["id", "profile", "from", "to"], "additionalProperties": false, "description": "One bar, drawn by two points on its centreline.", "properties": { "id": { "$ref": "#/$defs/id" }, "profile": { "type": "string", "minLength": 1, "description": "Name of a profile in stock.", "examples": ["40x40-8"] }, "from": { "$ref": "#/$defs/point" }, "to": { "$ref": "#/$defs/point" }, "tall": { "$ref": "#/$defs/direction", "description": "Where the long side of the section points (face A). Not together with roll." }, "roll": { "$ref": "#/$defs/angle", "description": "Turn about from \u2192 to, right-handed, out of the usual position: face A as near to up as can be; on a vertical bar face A looks +x." }, "ends": { "type": "object", "additionalProperties": false, "description": "How the ends are cut and closed.", "properties": { "from": { "$ref": "#/$defs/endSpec", "description": "The end at the from point." }, "to": { "$ref": "#/$defs/endSpec", "description": "The end at the to point." }, "both": { "$ref": "#/$defs/endSpec", "description": "Both ends alike." } } }, "holes": { "type": "array", "items": { "$ref": "#/$defs/hole" }, "description": "Holes drilled across the bar." }, "criteria": { "$ref": "#/$defs/criteria" } }, "examples": [{ "id": "rail-1", "profile": "40x40-8", "from": [20, 20, 840], "to": [1480, 20, 840] }] }, "hole": { "type": "object", "required": ["at", "on", "diameter"], "additionalProperties": false, "description": "A drilled hole.", "properties": { "at": { "$ref": "#/$defs/length", "description": "Distance from the from end as cut." }, "on": { "$ref": "#/$defs/face" }, "diameter": { "$ref": "#/$defs/length" }, "through": { "type": "boolean", "description": "Through the whole bar (standard) or only the near wall." } } }, "joint": { "type": "object", "required": ["bars", "by"], "additionalProperties": false, "description": "Fastens the named ends to the bars they meet.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a joint of one end; otherwise joints are named after bar and end: rail-1.from." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'The bars whose ends are fastened; "rail-1/to" names one end.' }, "ends": { "$ref": "#/$defs/ends", "description": "Which ends of the bars named whole; standard both." }, "onto": { "$ref": "#/$defs/ref", "description": "The bar the end meets, where it meets several." }, "by": { "anyOf": [{ "type": "string", "minLength": 1 }, { "$ref": "#/$defs/kit" }], "description": "Name of a kit, or connectors.", "x-expected": "the name of a kit, or a list of connectors" } }, "examples": [{ "bars": ["rail-1", "rail-2"], "ends": "both", "by": "corner" }] }, "fastening": { "type": "object", "required": ["part", "on", "at", "holds"], "additionalProperties": false, "description": "A plate or bracket placed by hand.", "properties": { "id": { "$ref": "#/$defs/id" }, "part": { "type": "string", "minLength": 1, "description": "Name of a connector in stock." }, "on": { "$ref": "#/$defs/face", "description": "The face of the first bar held; a plate lies on it, a bracket has its first leg there." }, "against": { "$ref": "#/$defs/face", "description": "For a bracket: the face of the second bar held that carries the other leg." }, "at": { "$ref": "#/$defs/point", "description": "Where the part's own zero point comes to lie (brought into the face)." }, "turn": { "$ref": "#/$defs/angle", "description": "Turn of a plate about the outward normal of its face, from the direction of the first bar." }, "holds": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars it holds together; the first carries the face named by on." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw." } }, "examples": [{ "part": "plate-T-40", "on": "+y", "at": [0, -20, 800], "turn": 90, "holds": ["leg-1", "rail-1"], "omit": ["h5"] }] }, "tie": { "type": "object", "required": ["bars", "part", "at"], "additionalProperties": false, "description": "Holds two bars that lie side by side.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars, side by side." }, "part": { "type": "string", "minLength": 1, "description": "A side tie of stock." }, "at": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Distances from the from end of the first bar." } } }, "pivot": { "type": "object", "required": ["bars", "part", "at", "axis"], "additionalProperties": false, "description": "A joint meant to turn.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars that turn against each other." }, "part": { "type": "string", "minLength": 1, "description": "A pivot or hinge of stock." }, "at": { "$ref": "#/$defs/point", "description": "A point on its axis." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction it turns about." }, "locked": { "type": "boolean", "description": "Clamped in use; standard false." } } }, "panelEdge": { "anyOf": [{ "const": "free" }, { "type": "object", "required": ["bar"], "additionalProperties": false, "properties": { "bar": { "$ref": "#/$defs/ref", "description": "The bar whose slot holds this edge." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot, where the side that looks at the panel has several." } } }], "description": "An edge of a panel: free, or the bar that holds it.", "examples": ["free", { "bar": "post-1", "slot": 1 }], "x-expected": "free, or an object with bar and slot" }, "panel": { "type": "object", "required": ["id", "sheet", "held"], "additionalProperties": false, "description": "A sheet.", "properties": { "id": { "$ref": "#/$defs/id" }, "sheet": { "type": "string", "minLength": 1, "description": "Name of a sheet in stock.", "examples": ["polycarbonate-5"] }, "held": { "enum": ["in-slot", "on-face", "laid"], "description": "in-slot: edges in the slots of bars. on-face: screwed to faces. laid: resting on bars, held by its weight." }, "edges": { "type": "array", "minItems": 2, "items": { "$ref": "#/$defs/panelEdge" }, "description": "For in-slot: the bars round the panel in order." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "For on-face and laid: the bars it lies on; it covers the rectangle round their faces." }, "on": { "$ref": "#/$defs/direction", "description": "For on-face and laid: the side of the bars it lies on; standard +z for laid." }, "overhang": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 4, "maxItems": 4, "tsType": "[Length, Length, Length, Length]", "description": "How far it stands past the bars: towards \u2212, + of the first in-plane axis, then \u2212, + of the second (x before y before z)." }, "gasket": { "type": "string", "description": "Name of a gasket in stock." }, "screws": { "type": "object", "required": ["pitch"], "additionalProperties": false, "properties": { "pitch": { "$ref": "#/$defs/length", "description": "Greatest distance between two screws along a bar." }, "screw": { "type": "string", "description": "A screw of stock." } }, "description": "Screws of an on-face panel, at most this far apart." }, "size": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Size as ordered, along the first in-plane axis, then the second (x before y before z); derived when left out." }, "notches": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Notches as cut in all four corners: along the first in-plane axis, then the second, as size." }, "criteria": { "$ref": "#/$defs/criteria" } } }, "door": { "type": "object", "required": ["id", "bars", "hinges", "axis", "swing"], "additionalProperties": false, "description": "Parts that swing together.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars that swing." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "description": "The panels that swing with them." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction the hinges turn about." }, "hinges": { "type": "array", "minItems": 1, "description": "What the door hangs on.", "items": { "type": "object", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A hinge of stock." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it hangs on." }, "at": { "$ref": "#/$defs/point", "description": "A point on the axis it turns about." } } } }, "latch": { "type": "object", "description": "What holds the door shut.", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A pivot of stock that holds the door shut." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it is held to." }, "at": { "$ref": "#/$defs/point", "description": "Where it holds." } } }, "swing": { "type": "array", "items": { "$ref": "#/$defs/angle" }, "minItems": 2, "maxItems": 2, "tsType": "[Angle, Angle]", "description": "Shut and fully open, right-handed about axis." } } }, "stand": { "type": "object", "required": ["part", "bars"], "additionalProperties": false, "description": "Feet or casters under bar ends.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a single stand; otherwise named after bar and end: leg-1.foot." }, "part": { "type": "string", "minLength": 1, "description": "A foot or caster of stock.", "examples": ["foot-40-M8"] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'One stand under each of these bars; "leg-1/from" names the end too.' }, "end": { "$ref": "#/$defs/end", "description": "Which end; the lower one when left out." }, "raise": { "$ref": "#/$defs/length", "description": "Height it is set to, floor to bar end." }, "hold": { "enum": ["rest", "anchored", "rolling"], "description": "rest on the floor (standard for feet), anchored to it, or rolling (standard for casters)." }, "brake": { "type": "boolean", "description": "Whether the caster has its brake set in use." } } }, "mass": { "type": "object", "required": ["id", "mass", "centre", "on"], "additionalProperties": false, "description": "A thing of weight.", "properties": { "id": { "$ref": "#/$defs/id" }, "mass": { "$ref": "#/$defs/massValue" }, "centre": { "$ref": "#/$defs/point" }, "box": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "Its size along x, y, z." }, "on": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars or panels that carry it." }, "fixed": { "type": "boolean", "description": "Bolted down (standard) or taken off in use." }, "rigid": { "type": "boolean", "description": "Stiff enough to stiffen the frame; standard false." }, "shakes": { "$ref": "#/$defs/frequency", "description": "Frequency at which it shakes the frame." } } }, "load": { "type": "object", "required": ["case", "on"], "additionalProperties": false, "description": "One load: give exactly one of force, line, pressure, moment.", "properties": { "id": { "$ref": "#/$defs/id" }, "case": { "$ref": "#/$defs/id", "description": "The load case it belongs to.", "examples": ["trays"] }, "on": { "anyOf": [{ "$ref": "#/$defs/ref" }, { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" } }], "description": "The bar, panel or mass it acts on.", "x-expected": "the id of a part, or a list of ids" }, "force": { "$ref": "#/$defs/force", "description": "A force, for each part named." }, "line": { "$ref": "#/$defs/lineLoad", "description": "A force per length of bar." }, "pressure": { "$ref": "#/$defs/pressure", "description": "A pressure on a panel." }, "moment": { "$ref": "#/$defs/moment", "description": "A moment about direction." }, "direction": { "$ref": "#/$defs/direction", "description": "Where it points; standard -z." }, "at": { "anyOf": [{ "enum": ["middle", "worst"] }, { "$ref": "#/$defs/length" }], "description": "Where along a bar, from its from point; middle (standard), or worst: roaming to where it does most harm.", "x-expected": "middle, worst, or a length" }, "part": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "The part of the bar a line load covers; the whole bar when left out." }, "face": { "$ref": "#/$defs/face", "description": "The face it acts on; the centreline when left out." } }, "examples": [{ "case": "trays", "on": "top", "pressure": "1.5 kPa" }] }, "loadCase": { "type": "object", "required": ["id"], "additionalProperties": false, "description": "A load case.", "properties": { "id": { "$ref": "#/$defs/id" }, "kind": { "enum": ["permanent", "variable", "accidental"], "description": "Standard variable." }, "excludes": { "type": "array", "items": { "$ref": "#/$defs/id" }, "description": "Cases that never act together with this one; said of one of two, it holds for both." }, "about": { "type": "string", "description": "What the case stands for, in words." } } }, "group": { "type": "object", "required": ["id", "parts"], "additionalProperties": false, "description": "A sub-assembly.", "properties": { "id": { "$ref": "#/$defs/id" }, "parts": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, doors, stands and masses; each is in one group at most." }, "built": { "type": "boolean", "description": "It comes put together, bought or from an earlier frame: no more nuts can be laid into its closed slots." } } }, "zone": { "type": "object", "required": ["id", "box", "risk"], "additionalProperties": false, "description": "A volume that hurts.", "properties": { "id": { "$ref": "#/$defs/id" }, "box": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2, "tsType": "[Point, Point]", "description": "Two opposite corners." }, "risk": { "enum": ["low", "high"], "description": "How badly a person can be hurt in it." } } }, "copy": { "type": "object", "required": ["of", "suffix"], "additionalProperties": false, "description": "Repeats parts; joints and stands of copied bars, and what needs only copied parts, are copied too. Exactly one of shift, mirror, turn.", "properties": { "of": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, masses, doors, groups or zones; also what an earlier entry made." }, "suffix": { "type": "string", "minLength": 1, "maxLength": 40, "pattern": "^[^\\s/.]+$", "description": "Added to the ids; with times, the number of the copy is added too." }, "shift": { "$ref": "#/$defs/point", "description": "How far each copy is moved on." }, "times": { "type": "integer", "minimum": 1, "maximum": 1e4, "description": "How many copies, each shifted or turned further; standard 1. Not with mirror." }, "mirror": { "type": "object", "description": "Each part is copied to the other side of a plane.", "required": ["across", "at"], "additionalProperties": false, "properties": { "across": { "enum": ["x", "y", "z"], "description": "The axis normal to the mirror." }, "at": { "$ref": "#/$defs/length", "description": "Where the mirror stands on that axis." } } }, "turn": { "type": "object", "description": "How far each copy is turned on.", "required": ["about", "through", "angle"], "additionalProperties": false, "properties": { "about": { "$ref": "#/$defs/direction", "description": "Direction of the axis." }, "through": { "$ref": "#/$defs/point", "description": "A point on the axis." }, "angle": { "$ref": "#/$defs/angle", "description": "Right-handed about the axis." } } } }, "examples": [{ "of": ["leg-1", "rail-1"], "mirror": { "across": "x", "at": 750 }, "suffix": "b" }] } } };
 var func1 = Object.prototype.hasOwnProperty;
 var func2 = require_ucs2length().default;
 var schema20 = { "type": "object", "additionalProperties": false, "description": "What holds for every part that does not say otherwise.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt (the standard): an end drawn to another bar's centreline is cut at the face it meets. as-drawn: the points are the cut ends." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under a screw; standard end-load." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque; rated (the standard) takes it from stock." }, "ends": { "enum": ["deburred", "raw"], "description": "Edge of cut ends; standard deburred." }, "caps": { "enum": ["all-open-ends", "none"], "description": "Caps on ends that nothing else closes; standard all-open-ends." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps screws from loosening; standard none." } } };
@@ -4958,460 +4958,473 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                               var valid0 = true;
                             }
                             if (valid0) {
-                              if (data.criteria !== void 0) {
+                              if (data.method !== void 0) {
+                                let data12 = data.method;
                                 const _errs25 = errors;
-                                if (!validate67(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
-                                  vErrors = vErrors === null ? validate67.errors : vErrors.concat(validate67.errors);
-                                  errors = vErrors.length;
+                                if (!(data12 === "partial-factors" || data12 === "allowable-stress")) {
+                                  validate52.errors = [{ instancePath: instancePath + "/method", schemaPath: "#/properties/method/enum", keyword: "enum", params: { allowedValues: schema19.properties.method.enum }, message: "must be equal to one of the allowed values" }];
+                                  return false;
                                 }
                                 var valid0 = _errs25 === errors;
                               } else {
                                 var valid0 = true;
                               }
                               if (valid0) {
-                                if (data.kits !== void 0) {
-                                  let data13 = data.kits;
-                                  const _errs26 = errors;
-                                  if (errors === _errs26) {
-                                    if (data13 && typeof data13 == "object" && !Array.isArray(data13)) {
-                                      for (const key1 in data13) {
-                                        const _errs28 = errors;
-                                        if (!validate71(key1, { instancePath: instancePath + "/kits", parentData: data13, parentDataProperty: "kits", rootData, dynamicAnchors })) {
-                                          vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors);
-                                          errors = vErrors.length;
-                                        }
-                                        var valid4 = _errs28 === errors;
-                                        if (!valid4) {
-                                          const err4 = { instancePath: instancePath + "/kits", schemaPath: "#/properties/kits/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid" };
-                                          if (vErrors === null) {
-                                            vErrors = [err4];
-                                          } else {
-                                            vErrors.push(err4);
-                                          }
-                                          errors++;
-                                          validate52.errors = vErrors;
-                                          return false;
-                                          break;
-                                        }
-                                      }
-                                      if (valid4) {
-                                        for (const key2 in data13) {
-                                          const _errs30 = errors;
-                                          if (!validate73(data13[key2], { instancePath: instancePath + "/kits/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data13, parentDataProperty: key2, rootData, dynamicAnchors })) {
-                                            vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors);
-                                            errors = vErrors.length;
-                                          }
-                                          var valid5 = _errs30 === errors;
-                                          if (!valid5) {
-                                            break;
-                                          }
-                                        }
-                                      }
-                                    } else {
-                                      validate52.errors = [{ instancePath: instancePath + "/kits", schemaPath: "#/properties/kits/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
-                                      return false;
-                                    }
+                                if (data.criteria !== void 0) {
+                                  const _errs27 = errors;
+                                  if (!validate67(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+                                    vErrors = vErrors === null ? validate67.errors : vErrors.concat(validate67.errors);
+                                    errors = vErrors.length;
                                   }
-                                  var valid0 = _errs26 === errors;
+                                  var valid0 = _errs27 === errors;
                                 } else {
                                   var valid0 = true;
                                 }
                                 if (valid0) {
-                                  if (data.bars !== void 0) {
-                                    let data15 = data.bars;
-                                    const _errs31 = errors;
-                                    if (errors === _errs31) {
-                                      if (Array.isArray(data15)) {
-                                        if (data15.length < 1) {
-                                          validate52.errors = [{ instancePath: instancePath + "/bars", schemaPath: "#/properties/bars/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
-                                          return false;
-                                        } else {
-                                          var valid6 = true;
-                                          const len2 = data15.length;
-                                          for (let i2 = 0; i2 < len2; i2++) {
-                                            const _errs33 = errors;
-                                            if (!validate84(data15[i2], { instancePath: instancePath + "/bars/" + i2, parentData: data15, parentDataProperty: i2, rootData, dynamicAnchors })) {
-                                              vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors);
+                                  if (data.kits !== void 0) {
+                                    let data14 = data.kits;
+                                    const _errs28 = errors;
+                                    if (errors === _errs28) {
+                                      if (data14 && typeof data14 == "object" && !Array.isArray(data14)) {
+                                        for (const key1 in data14) {
+                                          const _errs30 = errors;
+                                          if (!validate71(key1, { instancePath: instancePath + "/kits", parentData: data14, parentDataProperty: "kits", rootData, dynamicAnchors })) {
+                                            vErrors = vErrors === null ? validate71.errors : vErrors.concat(validate71.errors);
+                                            errors = vErrors.length;
+                                          }
+                                          var valid4 = _errs30 === errors;
+                                          if (!valid4) {
+                                            const err4 = { instancePath: instancePath + "/kits", schemaPath: "#/properties/kits/propertyNames", keyword: "propertyNames", params: { propertyName: key1 }, message: "property name must be valid" };
+                                            if (vErrors === null) {
+                                              vErrors = [err4];
+                                            } else {
+                                              vErrors.push(err4);
+                                            }
+                                            errors++;
+                                            validate52.errors = vErrors;
+                                            return false;
+                                            break;
+                                          }
+                                        }
+                                        if (valid4) {
+                                          for (const key2 in data14) {
+                                            const _errs32 = errors;
+                                            if (!validate73(data14[key2], { instancePath: instancePath + "/kits/" + key2.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data14, parentDataProperty: key2, rootData, dynamicAnchors })) {
+                                              vErrors = vErrors === null ? validate73.errors : vErrors.concat(validate73.errors);
                                               errors = vErrors.length;
                                             }
-                                            var valid6 = _errs33 === errors;
-                                            if (!valid6) {
+                                            var valid5 = _errs32 === errors;
+                                            if (!valid5) {
                                               break;
                                             }
                                           }
                                         }
                                       } else {
-                                        validate52.errors = [{ instancePath: instancePath + "/bars", schemaPath: "#/properties/bars/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                        validate52.errors = [{ instancePath: instancePath + "/kits", schemaPath: "#/properties/kits/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
                                         return false;
                                       }
                                     }
-                                    var valid0 = _errs31 === errors;
+                                    var valid0 = _errs28 === errors;
                                   } else {
                                     var valid0 = true;
                                   }
                                   if (valid0) {
-                                    if (data.joints !== void 0) {
-                                      let data17 = data.joints;
-                                      const _errs34 = errors;
-                                      if (errors === _errs34) {
-                                        if (Array.isArray(data17)) {
-                                          var valid7 = true;
-                                          const len3 = data17.length;
-                                          for (let i3 = 0; i3 < len3; i3++) {
-                                            const _errs36 = errors;
-                                            if (!validate114(data17[i3], { instancePath: instancePath + "/joints/" + i3, parentData: data17, parentDataProperty: i3, rootData, dynamicAnchors })) {
-                                              vErrors = vErrors === null ? validate114.errors : vErrors.concat(validate114.errors);
-                                              errors = vErrors.length;
-                                            }
-                                            var valid7 = _errs36 === errors;
-                                            if (!valid7) {
-                                              break;
+                                    if (data.bars !== void 0) {
+                                      let data16 = data.bars;
+                                      const _errs33 = errors;
+                                      if (errors === _errs33) {
+                                        if (Array.isArray(data16)) {
+                                          if (data16.length < 1) {
+                                            validate52.errors = [{ instancePath: instancePath + "/bars", schemaPath: "#/properties/bars/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                                            return false;
+                                          } else {
+                                            var valid6 = true;
+                                            const len2 = data16.length;
+                                            for (let i2 = 0; i2 < len2; i2++) {
+                                              const _errs35 = errors;
+                                              if (!validate84(data16[i2], { instancePath: instancePath + "/bars/" + i2, parentData: data16, parentDataProperty: i2, rootData, dynamicAnchors })) {
+                                                vErrors = vErrors === null ? validate84.errors : vErrors.concat(validate84.errors);
+                                                errors = vErrors.length;
+                                              }
+                                              var valid6 = _errs35 === errors;
+                                              if (!valid6) {
+                                                break;
+                                              }
                                             }
                                           }
                                         } else {
-                                          validate52.errors = [{ instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                          validate52.errors = [{ instancePath: instancePath + "/bars", schemaPath: "#/properties/bars/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                           return false;
                                         }
                                       }
-                                      var valid0 = _errs34 === errors;
+                                      var valid0 = _errs33 === errors;
                                     } else {
                                       var valid0 = true;
                                     }
                                     if (valid0) {
-                                      if (data.fastenings !== void 0) {
-                                        let data19 = data.fastenings;
-                                        const _errs37 = errors;
-                                        if (errors === _errs37) {
-                                          if (Array.isArray(data19)) {
-                                            var valid8 = true;
-                                            const len4 = data19.length;
-                                            for (let i4 = 0; i4 < len4; i4++) {
-                                              const _errs39 = errors;
-                                              if (!validate123(data19[i4], { instancePath: instancePath + "/fastenings/" + i4, parentData: data19, parentDataProperty: i4, rootData, dynamicAnchors })) {
-                                                vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
+                                      if (data.joints !== void 0) {
+                                        let data18 = data.joints;
+                                        const _errs36 = errors;
+                                        if (errors === _errs36) {
+                                          if (Array.isArray(data18)) {
+                                            var valid7 = true;
+                                            const len3 = data18.length;
+                                            for (let i3 = 0; i3 < len3; i3++) {
+                                              const _errs38 = errors;
+                                              if (!validate114(data18[i3], { instancePath: instancePath + "/joints/" + i3, parentData: data18, parentDataProperty: i3, rootData, dynamicAnchors })) {
+                                                vErrors = vErrors === null ? validate114.errors : vErrors.concat(validate114.errors);
                                                 errors = vErrors.length;
                                               }
-                                              var valid8 = _errs39 === errors;
-                                              if (!valid8) {
+                                              var valid7 = _errs38 === errors;
+                                              if (!valid7) {
                                                 break;
                                               }
                                             }
                                           } else {
-                                            validate52.errors = [{ instancePath: instancePath + "/fastenings", schemaPath: "#/properties/fastenings/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                            validate52.errors = [{ instancePath: instancePath + "/joints", schemaPath: "#/properties/joints/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                             return false;
                                           }
                                         }
-                                        var valid0 = _errs37 === errors;
+                                        var valid0 = _errs36 === errors;
                                       } else {
                                         var valid0 = true;
                                       }
                                       if (valid0) {
-                                        if (data.ties !== void 0) {
-                                          let data21 = data.ties;
-                                          const _errs40 = errors;
-                                          if (errors === _errs40) {
-                                            if (Array.isArray(data21)) {
-                                              var valid9 = true;
-                                              const len5 = data21.length;
-                                              for (let i5 = 0; i5 < len5; i5++) {
-                                                const _errs42 = errors;
-                                                if (!validate132(data21[i5], { instancePath: instancePath + "/ties/" + i5, parentData: data21, parentDataProperty: i5, rootData, dynamicAnchors })) {
-                                                  vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors);
+                                        if (data.fastenings !== void 0) {
+                                          let data20 = data.fastenings;
+                                          const _errs39 = errors;
+                                          if (errors === _errs39) {
+                                            if (Array.isArray(data20)) {
+                                              var valid8 = true;
+                                              const len4 = data20.length;
+                                              for (let i4 = 0; i4 < len4; i4++) {
+                                                const _errs41 = errors;
+                                                if (!validate123(data20[i4], { instancePath: instancePath + "/fastenings/" + i4, parentData: data20, parentDataProperty: i4, rootData, dynamicAnchors })) {
+                                                  vErrors = vErrors === null ? validate123.errors : vErrors.concat(validate123.errors);
                                                   errors = vErrors.length;
                                                 }
-                                                var valid9 = _errs42 === errors;
-                                                if (!valid9) {
+                                                var valid8 = _errs41 === errors;
+                                                if (!valid8) {
                                                   break;
                                                 }
                                               }
                                             } else {
-                                              validate52.errors = [{ instancePath: instancePath + "/ties", schemaPath: "#/properties/ties/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                              validate52.errors = [{ instancePath: instancePath + "/fastenings", schemaPath: "#/properties/fastenings/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                               return false;
                                             }
                                           }
-                                          var valid0 = _errs40 === errors;
+                                          var valid0 = _errs39 === errors;
                                         } else {
                                           var valid0 = true;
                                         }
                                         if (valid0) {
-                                          if (data.pivots !== void 0) {
-                                            let data23 = data.pivots;
-                                            const _errs43 = errors;
-                                            if (errors === _errs43) {
-                                              if (Array.isArray(data23)) {
-                                                var valid10 = true;
-                                                const len6 = data23.length;
-                                                for (let i6 = 0; i6 < len6; i6++) {
-                                                  const _errs45 = errors;
-                                                  if (!validate137(data23[i6], { instancePath: instancePath + "/pivots/" + i6, parentData: data23, parentDataProperty: i6, rootData, dynamicAnchors })) {
-                                                    vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
+                                          if (data.ties !== void 0) {
+                                            let data22 = data.ties;
+                                            const _errs42 = errors;
+                                            if (errors === _errs42) {
+                                              if (Array.isArray(data22)) {
+                                                var valid9 = true;
+                                                const len5 = data22.length;
+                                                for (let i5 = 0; i5 < len5; i5++) {
+                                                  const _errs44 = errors;
+                                                  if (!validate132(data22[i5], { instancePath: instancePath + "/ties/" + i5, parentData: data22, parentDataProperty: i5, rootData, dynamicAnchors })) {
+                                                    vErrors = vErrors === null ? validate132.errors : vErrors.concat(validate132.errors);
                                                     errors = vErrors.length;
                                                   }
-                                                  var valid10 = _errs45 === errors;
-                                                  if (!valid10) {
+                                                  var valid9 = _errs44 === errors;
+                                                  if (!valid9) {
                                                     break;
                                                   }
                                                 }
                                               } else {
-                                                validate52.errors = [{ instancePath: instancePath + "/pivots", schemaPath: "#/properties/pivots/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                validate52.errors = [{ instancePath: instancePath + "/ties", schemaPath: "#/properties/ties/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                 return false;
                                               }
                                             }
-                                            var valid0 = _errs43 === errors;
+                                            var valid0 = _errs42 === errors;
                                           } else {
                                             var valid0 = true;
                                           }
                                           if (valid0) {
-                                            if (data.panels !== void 0) {
-                                              let data25 = data.panels;
-                                              const _errs46 = errors;
-                                              if (errors === _errs46) {
-                                                if (Array.isArray(data25)) {
-                                                  var valid11 = true;
-                                                  const len7 = data25.length;
-                                                  for (let i7 = 0; i7 < len7; i7++) {
-                                                    const _errs48 = errors;
-                                                    if (!validate143(data25[i7], { instancePath: instancePath + "/panels/" + i7, parentData: data25, parentDataProperty: i7, rootData, dynamicAnchors })) {
-                                                      vErrors = vErrors === null ? validate143.errors : vErrors.concat(validate143.errors);
+                                            if (data.pivots !== void 0) {
+                                              let data24 = data.pivots;
+                                              const _errs45 = errors;
+                                              if (errors === _errs45) {
+                                                if (Array.isArray(data24)) {
+                                                  var valid10 = true;
+                                                  const len6 = data24.length;
+                                                  for (let i6 = 0; i6 < len6; i6++) {
+                                                    const _errs47 = errors;
+                                                    if (!validate137(data24[i6], { instancePath: instancePath + "/pivots/" + i6, parentData: data24, parentDataProperty: i6, rootData, dynamicAnchors })) {
+                                                      vErrors = vErrors === null ? validate137.errors : vErrors.concat(validate137.errors);
                                                       errors = vErrors.length;
                                                     }
-                                                    var valid11 = _errs48 === errors;
-                                                    if (!valid11) {
+                                                    var valid10 = _errs47 === errors;
+                                                    if (!valid10) {
                                                       break;
                                                     }
                                                   }
                                                 } else {
-                                                  validate52.errors = [{ instancePath: instancePath + "/panels", schemaPath: "#/properties/panels/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                  validate52.errors = [{ instancePath: instancePath + "/pivots", schemaPath: "#/properties/pivots/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                   return false;
                                                 }
                                               }
-                                              var valid0 = _errs46 === errors;
+                                              var valid0 = _errs45 === errors;
                                             } else {
                                               var valid0 = true;
                                             }
                                             if (valid0) {
-                                              if (data.doors !== void 0) {
-                                                let data27 = data.doors;
-                                                const _errs49 = errors;
-                                                if (errors === _errs49) {
-                                                  if (Array.isArray(data27)) {
-                                                    var valid12 = true;
-                                                    const len8 = data27.length;
-                                                    for (let i8 = 0; i8 < len8; i8++) {
-                                                      const _errs51 = errors;
-                                                      if (!validate157(data27[i8], { instancePath: instancePath + "/doors/" + i8, parentData: data27, parentDataProperty: i8, rootData, dynamicAnchors })) {
-                                                        vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors);
+                                              if (data.panels !== void 0) {
+                                                let data26 = data.panels;
+                                                const _errs48 = errors;
+                                                if (errors === _errs48) {
+                                                  if (Array.isArray(data26)) {
+                                                    var valid11 = true;
+                                                    const len7 = data26.length;
+                                                    for (let i7 = 0; i7 < len7; i7++) {
+                                                      const _errs50 = errors;
+                                                      if (!validate143(data26[i7], { instancePath: instancePath + "/panels/" + i7, parentData: data26, parentDataProperty: i7, rootData, dynamicAnchors })) {
+                                                        vErrors = vErrors === null ? validate143.errors : vErrors.concat(validate143.errors);
                                                         errors = vErrors.length;
                                                       }
-                                                      var valid12 = _errs51 === errors;
-                                                      if (!valid12) {
+                                                      var valid11 = _errs50 === errors;
+                                                      if (!valid11) {
                                                         break;
                                                       }
                                                     }
                                                   } else {
-                                                    validate52.errors = [{ instancePath: instancePath + "/doors", schemaPath: "#/properties/doors/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                    validate52.errors = [{ instancePath: instancePath + "/panels", schemaPath: "#/properties/panels/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                     return false;
                                                   }
                                                 }
-                                                var valid0 = _errs49 === errors;
+                                                var valid0 = _errs48 === errors;
                                               } else {
                                                 var valid0 = true;
                                               }
                                               if (valid0) {
-                                                if (data.stands !== void 0) {
-                                                  let data29 = data.stands;
-                                                  const _errs52 = errors;
-                                                  if (errors === _errs52) {
-                                                    if (Array.isArray(data29)) {
-                                                      var valid13 = true;
-                                                      const len9 = data29.length;
-                                                      for (let i9 = 0; i9 < len9; i9++) {
-                                                        const _errs54 = errors;
-                                                        if (!validate168(data29[i9], { instancePath: instancePath + "/stands/" + i9, parentData: data29, parentDataProperty: i9, rootData, dynamicAnchors })) {
-                                                          vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors);
+                                                if (data.doors !== void 0) {
+                                                  let data28 = data.doors;
+                                                  const _errs51 = errors;
+                                                  if (errors === _errs51) {
+                                                    if (Array.isArray(data28)) {
+                                                      var valid12 = true;
+                                                      const len8 = data28.length;
+                                                      for (let i8 = 0; i8 < len8; i8++) {
+                                                        const _errs53 = errors;
+                                                        if (!validate157(data28[i8], { instancePath: instancePath + "/doors/" + i8, parentData: data28, parentDataProperty: i8, rootData, dynamicAnchors })) {
+                                                          vErrors = vErrors === null ? validate157.errors : vErrors.concat(validate157.errors);
                                                           errors = vErrors.length;
                                                         }
-                                                        var valid13 = _errs54 === errors;
-                                                        if (!valid13) {
+                                                        var valid12 = _errs53 === errors;
+                                                        if (!valid12) {
                                                           break;
                                                         }
                                                       }
                                                     } else {
-                                                      validate52.errors = [{ instancePath: instancePath + "/stands", schemaPath: "#/properties/stands/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                      validate52.errors = [{ instancePath: instancePath + "/doors", schemaPath: "#/properties/doors/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                       return false;
                                                     }
                                                   }
-                                                  var valid0 = _errs52 === errors;
+                                                  var valid0 = _errs51 === errors;
                                                 } else {
                                                   var valid0 = true;
                                                 }
                                                 if (valid0) {
-                                                  if (data.masses !== void 0) {
-                                                    let data31 = data.masses;
-                                                    const _errs55 = errors;
-                                                    if (errors === _errs55) {
-                                                      if (Array.isArray(data31)) {
-                                                        var valid14 = true;
-                                                        const len10 = data31.length;
-                                                        for (let i10 = 0; i10 < len10; i10++) {
-                                                          const _errs57 = errors;
-                                                          if (!validate175(data31[i10], { instancePath: instancePath + "/masses/" + i10, parentData: data31, parentDataProperty: i10, rootData, dynamicAnchors })) {
-                                                            vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors);
+                                                  if (data.stands !== void 0) {
+                                                    let data30 = data.stands;
+                                                    const _errs54 = errors;
+                                                    if (errors === _errs54) {
+                                                      if (Array.isArray(data30)) {
+                                                        var valid13 = true;
+                                                        const len9 = data30.length;
+                                                        for (let i9 = 0; i9 < len9; i9++) {
+                                                          const _errs56 = errors;
+                                                          if (!validate168(data30[i9], { instancePath: instancePath + "/stands/" + i9, parentData: data30, parentDataProperty: i9, rootData, dynamicAnchors })) {
+                                                            vErrors = vErrors === null ? validate168.errors : vErrors.concat(validate168.errors);
                                                             errors = vErrors.length;
                                                           }
-                                                          var valid14 = _errs57 === errors;
-                                                          if (!valid14) {
+                                                          var valid13 = _errs56 === errors;
+                                                          if (!valid13) {
                                                             break;
                                                           }
                                                         }
                                                       } else {
-                                                        validate52.errors = [{ instancePath: instancePath + "/masses", schemaPath: "#/properties/masses/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                        validate52.errors = [{ instancePath: instancePath + "/stands", schemaPath: "#/properties/stands/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                         return false;
                                                       }
                                                     }
-                                                    var valid0 = _errs55 === errors;
+                                                    var valid0 = _errs54 === errors;
                                                   } else {
                                                     var valid0 = true;
                                                   }
                                                   if (valid0) {
-                                                    if (data.loads !== void 0) {
-                                                      let data33 = data.loads;
-                                                      const _errs58 = errors;
-                                                      if (errors === _errs58) {
-                                                        if (Array.isArray(data33)) {
-                                                          var valid15 = true;
-                                                          const len11 = data33.length;
-                                                          for (let i11 = 0; i11 < len11; i11++) {
-                                                            const _errs60 = errors;
-                                                            if (!validate185(data33[i11], { instancePath: instancePath + "/loads/" + i11, parentData: data33, parentDataProperty: i11, rootData, dynamicAnchors })) {
-                                                              vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors);
+                                                    if (data.masses !== void 0) {
+                                                      let data32 = data.masses;
+                                                      const _errs57 = errors;
+                                                      if (errors === _errs57) {
+                                                        if (Array.isArray(data32)) {
+                                                          var valid14 = true;
+                                                          const len10 = data32.length;
+                                                          for (let i10 = 0; i10 < len10; i10++) {
+                                                            const _errs59 = errors;
+                                                            if (!validate175(data32[i10], { instancePath: instancePath + "/masses/" + i10, parentData: data32, parentDataProperty: i10, rootData, dynamicAnchors })) {
+                                                              vErrors = vErrors === null ? validate175.errors : vErrors.concat(validate175.errors);
                                                               errors = vErrors.length;
                                                             }
-                                                            var valid15 = _errs60 === errors;
-                                                            if (!valid15) {
+                                                            var valid14 = _errs59 === errors;
+                                                            if (!valid14) {
                                                               break;
                                                             }
                                                           }
                                                         } else {
-                                                          validate52.errors = [{ instancePath: instancePath + "/loads", schemaPath: "#/properties/loads/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                          validate52.errors = [{ instancePath: instancePath + "/masses", schemaPath: "#/properties/masses/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                           return false;
                                                         }
                                                       }
-                                                      var valid0 = _errs58 === errors;
+                                                      var valid0 = _errs57 === errors;
                                                     } else {
                                                       var valid0 = true;
                                                     }
                                                     if (valid0) {
-                                                      if (data.cases !== void 0) {
-                                                        let data35 = data.cases;
-                                                        const _errs61 = errors;
-                                                        if (errors === _errs61) {
-                                                          if (Array.isArray(data35)) {
-                                                            var valid16 = true;
-                                                            const len12 = data35.length;
-                                                            for (let i12 = 0; i12 < len12; i12++) {
-                                                              const _errs63 = errors;
-                                                              if (!validate202(data35[i12], { instancePath: instancePath + "/cases/" + i12, parentData: data35, parentDataProperty: i12, rootData, dynamicAnchors })) {
-                                                                vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors);
+                                                      if (data.loads !== void 0) {
+                                                        let data34 = data.loads;
+                                                        const _errs60 = errors;
+                                                        if (errors === _errs60) {
+                                                          if (Array.isArray(data34)) {
+                                                            var valid15 = true;
+                                                            const len11 = data34.length;
+                                                            for (let i11 = 0; i11 < len11; i11++) {
+                                                              const _errs62 = errors;
+                                                              if (!validate185(data34[i11], { instancePath: instancePath + "/loads/" + i11, parentData: data34, parentDataProperty: i11, rootData, dynamicAnchors })) {
+                                                                vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors);
                                                                 errors = vErrors.length;
                                                               }
-                                                              var valid16 = _errs63 === errors;
-                                                              if (!valid16) {
+                                                              var valid15 = _errs62 === errors;
+                                                              if (!valid15) {
                                                                 break;
                                                               }
                                                             }
                                                           } else {
-                                                            validate52.errors = [{ instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                            validate52.errors = [{ instancePath: instancePath + "/loads", schemaPath: "#/properties/loads/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                             return false;
                                                           }
                                                         }
-                                                        var valid0 = _errs61 === errors;
+                                                        var valid0 = _errs60 === errors;
                                                       } else {
                                                         var valid0 = true;
                                                       }
                                                       if (valid0) {
-                                                        if (data.groups !== void 0) {
-                                                          let data37 = data.groups;
-                                                          const _errs64 = errors;
-                                                          if (errors === _errs64) {
-                                                            if (Array.isArray(data37)) {
-                                                              var valid17 = true;
-                                                              const len13 = data37.length;
-                                                              for (let i13 = 0; i13 < len13; i13++) {
-                                                                const _errs66 = errors;
-                                                                if (!validate206(data37[i13], { instancePath: instancePath + "/groups/" + i13, parentData: data37, parentDataProperty: i13, rootData, dynamicAnchors })) {
-                                                                  vErrors = vErrors === null ? validate206.errors : vErrors.concat(validate206.errors);
+                                                        if (data.cases !== void 0) {
+                                                          let data36 = data.cases;
+                                                          const _errs63 = errors;
+                                                          if (errors === _errs63) {
+                                                            if (Array.isArray(data36)) {
+                                                              var valid16 = true;
+                                                              const len12 = data36.length;
+                                                              for (let i12 = 0; i12 < len12; i12++) {
+                                                                const _errs65 = errors;
+                                                                if (!validate202(data36[i12], { instancePath: instancePath + "/cases/" + i12, parentData: data36, parentDataProperty: i12, rootData, dynamicAnchors })) {
+                                                                  vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors);
                                                                   errors = vErrors.length;
                                                                 }
-                                                                var valid17 = _errs66 === errors;
-                                                                if (!valid17) {
+                                                                var valid16 = _errs65 === errors;
+                                                                if (!valid16) {
                                                                   break;
                                                                 }
                                                               }
                                                             } else {
-                                                              validate52.errors = [{ instancePath: instancePath + "/groups", schemaPath: "#/properties/groups/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                              validate52.errors = [{ instancePath: instancePath + "/cases", schemaPath: "#/properties/cases/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                               return false;
                                                             }
                                                           }
-                                                          var valid0 = _errs64 === errors;
+                                                          var valid0 = _errs63 === errors;
                                                         } else {
                                                           var valid0 = true;
                                                         }
                                                         if (valid0) {
-                                                          if (data.zones !== void 0) {
-                                                            let data39 = data.zones;
-                                                            const _errs67 = errors;
-                                                            if (errors === _errs67) {
-                                                              if (Array.isArray(data39)) {
-                                                                var valid18 = true;
-                                                                const len14 = data39.length;
-                                                                for (let i14 = 0; i14 < len14; i14++) {
-                                                                  const _errs69 = errors;
-                                                                  if (!validate210(data39[i14], { instancePath: instancePath + "/zones/" + i14, parentData: data39, parentDataProperty: i14, rootData, dynamicAnchors })) {
-                                                                    vErrors = vErrors === null ? validate210.errors : vErrors.concat(validate210.errors);
+                                                          if (data.groups !== void 0) {
+                                                            let data38 = data.groups;
+                                                            const _errs66 = errors;
+                                                            if (errors === _errs66) {
+                                                              if (Array.isArray(data38)) {
+                                                                var valid17 = true;
+                                                                const len13 = data38.length;
+                                                                for (let i13 = 0; i13 < len13; i13++) {
+                                                                  const _errs68 = errors;
+                                                                  if (!validate206(data38[i13], { instancePath: instancePath + "/groups/" + i13, parentData: data38, parentDataProperty: i13, rootData, dynamicAnchors })) {
+                                                                    vErrors = vErrors === null ? validate206.errors : vErrors.concat(validate206.errors);
                                                                     errors = vErrors.length;
                                                                   }
-                                                                  var valid18 = _errs69 === errors;
-                                                                  if (!valid18) {
+                                                                  var valid17 = _errs68 === errors;
+                                                                  if (!valid17) {
                                                                     break;
                                                                   }
                                                                 }
                                                               } else {
-                                                                validate52.errors = [{ instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                                validate52.errors = [{ instancePath: instancePath + "/groups", schemaPath: "#/properties/groups/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                                 return false;
                                                               }
                                                             }
-                                                            var valid0 = _errs67 === errors;
+                                                            var valid0 = _errs66 === errors;
                                                           } else {
                                                             var valid0 = true;
                                                           }
                                                           if (valid0) {
-                                                            if (data.copies !== void 0) {
-                                                              let data41 = data.copies;
-                                                              const _errs70 = errors;
-                                                              if (errors === _errs70) {
-                                                                if (Array.isArray(data41)) {
-                                                                  var valid19 = true;
-                                                                  const len15 = data41.length;
-                                                                  for (let i15 = 0; i15 < len15; i15++) {
-                                                                    const _errs72 = errors;
-                                                                    if (!validate214(data41[i15], { instancePath: instancePath + "/copies/" + i15, parentData: data41, parentDataProperty: i15, rootData, dynamicAnchors })) {
-                                                                      vErrors = vErrors === null ? validate214.errors : vErrors.concat(validate214.errors);
+                                                            if (data.zones !== void 0) {
+                                                              let data40 = data.zones;
+                                                              const _errs69 = errors;
+                                                              if (errors === _errs69) {
+                                                                if (Array.isArray(data40)) {
+                                                                  var valid18 = true;
+                                                                  const len14 = data40.length;
+                                                                  for (let i14 = 0; i14 < len14; i14++) {
+                                                                    const _errs71 = errors;
+                                                                    if (!validate210(data40[i14], { instancePath: instancePath + "/zones/" + i14, parentData: data40, parentDataProperty: i14, rootData, dynamicAnchors })) {
+                                                                      vErrors = vErrors === null ? validate210.errors : vErrors.concat(validate210.errors);
                                                                       errors = vErrors.length;
                                                                     }
-                                                                    var valid19 = _errs72 === errors;
-                                                                    if (!valid19) {
+                                                                    var valid18 = _errs71 === errors;
+                                                                    if (!valid18) {
                                                                       break;
                                                                     }
                                                                   }
                                                                 } else {
-                                                                  validate52.errors = [{ instancePath: instancePath + "/copies", schemaPath: "#/properties/copies/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                                  validate52.errors = [{ instancePath: instancePath + "/zones", schemaPath: "#/properties/zones/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                                                   return false;
                                                                 }
                                                               }
-                                                              var valid0 = _errs70 === errors;
+                                                              var valid0 = _errs69 === errors;
                                                             } else {
                                                               var valid0 = true;
+                                                            }
+                                                            if (valid0) {
+                                                              if (data.copies !== void 0) {
+                                                                let data42 = data.copies;
+                                                                const _errs72 = errors;
+                                                                if (errors === _errs72) {
+                                                                  if (Array.isArray(data42)) {
+                                                                    var valid19 = true;
+                                                                    const len15 = data42.length;
+                                                                    for (let i15 = 0; i15 < len15; i15++) {
+                                                                      const _errs74 = errors;
+                                                                      if (!validate214(data42[i15], { instancePath: instancePath + "/copies/" + i15, parentData: data42, parentDataProperty: i15, rootData, dynamicAnchors })) {
+                                                                        vErrors = vErrors === null ? validate214.errors : vErrors.concat(validate214.errors);
+                                                                        errors = vErrors.length;
+                                                                      }
+                                                                      var valid19 = _errs74 === errors;
+                                                                      if (!valid19) {
+                                                                        break;
+                                                                      }
+                                                                    }
+                                                                  } else {
+                                                                    validate52.errors = [{ instancePath: instancePath + "/copies", schemaPath: "#/properties/copies/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                                                    return false;
+                                                                  }
+                                                                }
+                                                                var valid0 = _errs72 === errors;
+                                                              } else {
+                                                                var valid0 = true;
+                                                              }
                                                             }
                                                           }
                                                         }

@@ -255,6 +255,10 @@ stock?: string[]
 defaults?: Defaults
 site?: Site
 floor?: Floor
+/**
+ * How strength is judged: partial-factors (loads and strengths each with a factor of their own; usual), or allowable-stress (loads at their own size, strengths divided by a safety factor).
+ */
+method?: ("partial-factors" | "allowable-stress")
 criteria?: Criteria
 /**
  * Named sets of connectors that many joints share.

@@ -36,7 +36,7 @@ var require_ucs2length = __commonJS({
 
 // <stdin>
 var whole = validate52;
-var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/house-1.json", "title": "HouseFile", "description": "A team's choices, format 1: which rules, how strict, which limits, own rules, stock and concessions. Paths are relative to this file.", "type": "object", "required": ["format"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "notes": { "description": "Free words for the reader of the file.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "basedOn": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "House files whose choices hold where this file does not say otherwise; later ones before earlier ones.", "examples": [["../workshop.house.json"]] }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" }, "areas": { "type": "array", "items": { "$ref": "#/$defs/area" }, "description": "Other choices for some of the frame files; later areas before earlier ones." }, "rules": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Modules with rules of the team. They are run only when the command line names the house file.", "examples": [["./rules/gusset-gap.js"]] }, "stock": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Stock files of the team, for every frame; a frame's own come after them.", "examples": [["./workshop.stock.json"]] }, "concessions": { "$ref": "#/$defs/path", "description": "The file of concessions." } }, "$defs": { "path": { "type": "string", "minLength": 1, "maxLength": 4096, "description": "A file, relative to this one, with forward slashes.", "x-expected": "a relative path" }, "ruleId": { "type": "string", "minLength": 3, "maxLength": 256, "description": "Id of a rule; `trysquare rules` lists them.", "examples": ["bar.sags"] }, "strictness": { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] }, "criterion": { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits used instead of the usual ones, by criterion name.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "area": { "type": "object", "required": ["frames"], "additionalProperties": false, "description": "Choices for some frame files.", "properties": { "frames": { "type": "array", "minItems": 1, "items": { "type": "string", "minLength": 1, "maxLength": 1024 }, "description": "Patterns of frame files, relative to this file: * stands for any part of a name, ** for any folders.", "examples": [["guards/**"]] }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" } } } } };
+var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/house-1.json", "title": "HouseFile", "description": "A team's choices, format 1: which rules, how strict, which limits, own rules, stock and concessions. Paths are relative to this file.", "type": "object", "required": ["format"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "notes": { "description": "Free words for the reader of the file.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "basedOn": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "House files whose choices hold where this file does not say otherwise; later ones before earlier ones.", "examples": [["../workshop.house.json"]] }, "method": { "$ref": "#/$defs/method" }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" }, "areas": { "type": "array", "items": { "$ref": "#/$defs/area" }, "description": "Other choices for some of the frame files; later areas before earlier ones." }, "rules": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Modules with rules of the team. They are run only when the command line names the house file.", "examples": [["./rules/gusset-gap.js"]] }, "stock": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Stock files of the team, for every frame; a frame's own come after them.", "examples": [["./workshop.stock.json"]] }, "concessions": { "$ref": "#/$defs/path", "description": "The file of concessions." } }, "$defs": { "method": { "enum": ["partial-factors", "allowable-stress"], "x-expected": "partial-factors or allowable-stress", "description": "How strength is judged where a frame does not say: partial-factors (usual) or allowable-stress." }, "path": { "type": "string", "minLength": 1, "maxLength": 4096, "description": "A file, relative to this one, with forward slashes.", "x-expected": "a relative path" }, "ruleId": { "type": "string", "minLength": 3, "maxLength": 256, "description": "Id of a rule; `trysquare rules` lists them.", "examples": ["bar.sags"] }, "strictness": { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] }, "criterion": { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits used instead of the usual ones, by criterion name.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "area": { "type": "object", "required": ["frames"], "additionalProperties": false, "description": "Choices for some frame files.", "properties": { "frames": { "type": "array", "minItems": 1, "items": { "type": "string", "minLength": 1, "maxLength": 1024 }, "description": "Patterns of frame files, relative to this file: * stands for any part of a name, ** for any folders.", "examples": [["guards/**"]] }, "method": { "$ref": "#/$defs/method" }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" } } } } };
 var func1 = Object.prototype.hasOwnProperty;
 var func2 = require_ucs2length().default;
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
@@ -69,11 +69,30 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] };
-function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+var schema21 = { "enum": ["partial-factors", "allowable-stress"], "x-expected": "partial-factors or allowable-stress", "description": "How strength is judged where a frame does not say: partial-factors (usual) or allowable-stress." };
+function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate56.evaluated;
+  const evaluated0 = validate55.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = void 0;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = void 0;
+  }
+  if (!(data === "partial-factors" || data === "allowable-stress")) {
+    validate55.errors = [{ instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema21.enum }, message: "must be equal to one of the allowed values" }];
+    return false;
+  }
+  validate55.errors = vErrors;
+  return errors === 0;
+}
+validate55.evaluated = { "dynamicProps": false, "dynamicItems": false };
+var schema23 = { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] };
+function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate58.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -84,7 +103,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
   let valid0 = false;
   const _errs1 = errors;
   if (!(typeof data == "number" && isFinite(data)) && typeof data !== "string") {
-    const err0 = { instancePath, schemaPath: "#/anyOf/0/type", keyword: "type", params: { type: schema22.anyOf[0].type }, message: "must be number,string" };
+    const err0 = { instancePath, schemaPath: "#/anyOf/0/type", keyword: "type", params: { type: schema23.anyOf[0].type }, message: "must be number,string" };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -138,7 +157,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
             let data0 = data.value;
             const _errs6 = errors;
             if (!(typeof data0 == "number" && isFinite(data0)) && typeof data0 !== "string") {
-              const err4 = { instancePath: instancePath + "/value", schemaPath: "#/anyOf/1/properties/value/type", keyword: "type", params: { type: schema22.anyOf[1].properties.value.type }, message: "must be number,string" };
+              const err4 = { instancePath: instancePath + "/value", schemaPath: "#/anyOf/1/properties/value/type", keyword: "type", params: { type: schema23.anyOf[1].properties.value.type }, message: "must be number,string" };
               if (vErrors === null) {
                 vErrors = [err4];
               } else {
@@ -228,7 +247,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
       vErrors.push(err10);
     }
     errors++;
-    validate56.errors = vErrors;
+    validate58.errors = vErrors;
     return false;
   } else {
     errors = _errs0;
@@ -240,15 +259,15 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
   }
-  validate56.errors = vErrors;
+  validate58.errors = vErrors;
   evaluated0.props = props0;
   return errors === 0;
 }
-validate56.evaluated = { "dynamicProps": true, "dynamicItems": false };
-function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate58.evaluated = { "dynamicProps": true, "dynamicItems": false };
+function validate57(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate55.evaluated;
+  const evaluated0 = validate57.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -259,8 +278,8 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
     if (data && typeof data == "object" && !Array.isArray(data)) {
       for (const key0 in data) {
         const _errs2 = errors;
-        if (!validate56(data[key0], { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors);
+        if (!validate58(data[key0], { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
           errors = vErrors.length;
         }
         var valid0 = _errs2 === errors;
@@ -269,19 +288,19 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
         }
       }
     } else {
-      validate55.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate57.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate55.errors = vErrors;
+  validate57.errors = vErrors;
   return errors === 0;
 }
-validate55.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var schema23 = { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] };
-function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate57.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var schema24 = { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] };
+function validate62(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate60.evaluated;
+  const evaluated0 = validate62.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -291,27 +310,27 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
   if (errors === 0) {
     if (typeof data === "string") {
       if (func2(data) > 256) {
-        validate60.errors = [{ instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 256 }, message: "must NOT have more than 256 characters" }];
+        validate62.errors = [{ instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 256 }, message: "must NOT have more than 256 characters" }];
         return false;
       } else {
         if (func2(data) < 3) {
-          validate60.errors = [{ instancePath, schemaPath: "#/minLength", keyword: "minLength", params: { limit: 3 }, message: "must NOT have fewer than 3 characters" }];
+          validate62.errors = [{ instancePath, schemaPath: "#/minLength", keyword: "minLength", params: { limit: 3 }, message: "must NOT have fewer than 3 characters" }];
           return false;
         }
       }
     } else {
-      validate60.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+      validate62.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
       return false;
     }
   }
-  validate60.errors = vErrors;
+  validate62.errors = vErrors;
   return errors === 0;
 }
-validate60.evaluated = { "dynamicProps": false, "dynamicItems": false };
-function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate62.evaluated = { "dynamicProps": false, "dynamicItems": false };
+function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate59.evaluated;
+  const evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -322,8 +341,8 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
     if (data && typeof data == "object" && !Array.isArray(data)) {
       for (const key0 in data) {
         const _errs1 = errors;
-        if (!validate60(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+        if (!validate62(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
           errors = vErrors.length;
         }
         var valid0 = _errs1 === errors;
@@ -335,7 +354,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
             vErrors.push(err0);
           }
           errors++;
-          validate59.errors = vErrors;
+          validate61.errors = vErrors;
           return false;
           break;
         }
@@ -345,7 +364,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
           let data0 = data[key1];
           const _errs3 = errors;
           if (!(data0 === "note" || data0 === "hold" || data0 === "reject" || data0 === "off")) {
-            validate59.errors = [{ instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema23.additionalProperties.enum }, message: "must be equal to one of the allowed values" }];
+            validate61.errors = [{ instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema24.additionalProperties.enum }, message: "must be equal to one of the allowed values" }];
             return false;
           }
           var valid1 = _errs3 === errors;
@@ -355,18 +374,18 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
         }
       }
     } else {
-      validate59.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate61.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate59.errors = vErrors;
+  validate61.errors = vErrors;
   return errors === 0;
 }
-validate59.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate61.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate65(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate63.evaluated;
+  const evaluated0 = validate65.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -377,13 +396,13 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.frames === void 0 && (missing0 = "frames")) {
-        validate63.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate65.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
-          if (!(key0 === "frames" || key0 === "criteria" || key0 === "strictness")) {
-            validate63.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+          if (!(key0 === "frames" || key0 === "method" || key0 === "criteria" || key0 === "strictness")) {
+            validate65.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -395,7 +414,7 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
             if (errors === _errs2) {
               if (Array.isArray(data0)) {
                 if (data0.length < 1) {
-                  validate63.errors = [{ instancePath: instancePath + "/frames", schemaPath: "#/properties/frames/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                  validate65.errors = [{ instancePath: instancePath + "/frames", schemaPath: "#/properties/frames/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
                   return false;
                 } else {
                   var valid1 = true;
@@ -406,16 +425,16 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
                     if (errors === _errs4) {
                       if (typeof data1 === "string") {
                         if (func2(data1) > 1024) {
-                          validate63.errors = [{ instancePath: instancePath + "/frames/" + i0, schemaPath: "#/properties/frames/items/maxLength", keyword: "maxLength", params: { limit: 1024 }, message: "must NOT have more than 1024 characters" }];
+                          validate65.errors = [{ instancePath: instancePath + "/frames/" + i0, schemaPath: "#/properties/frames/items/maxLength", keyword: "maxLength", params: { limit: 1024 }, message: "must NOT have more than 1024 characters" }];
                           return false;
                         } else {
                           if (func2(data1) < 1) {
-                            validate63.errors = [{ instancePath: instancePath + "/frames/" + i0, schemaPath: "#/properties/frames/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" }];
+                            validate65.errors = [{ instancePath: instancePath + "/frames/" + i0, schemaPath: "#/properties/frames/items/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" }];
                             return false;
                           }
                         }
                       } else {
-                        validate63.errors = [{ instancePath: instancePath + "/frames/" + i0, schemaPath: "#/properties/frames/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                        validate65.errors = [{ instancePath: instancePath + "/frames/" + i0, schemaPath: "#/properties/frames/items/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                         return false;
                       }
                     }
@@ -426,7 +445,7 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
                   }
                 }
               } else {
-                validate63.errors = [{ instancePath: instancePath + "/frames", schemaPath: "#/properties/frames/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                validate65.errors = [{ instancePath: instancePath + "/frames", schemaPath: "#/properties/frames/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                 return false;
               }
             }
@@ -435,9 +454,9 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
             var valid0 = true;
           }
           if (valid0) {
-            if (data.criteria !== void 0) {
+            if (data.method !== void 0) {
               const _errs6 = errors;
-              if (!validate55(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+              if (!validate55(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors })) {
                 vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors);
                 errors = vErrors.length;
               }
@@ -446,29 +465,41 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
               var valid0 = true;
             }
             if (valid0) {
-              if (data.strictness !== void 0) {
+              if (data.criteria !== void 0) {
                 const _errs7 = errors;
-                if (!validate59(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors);
+                if (!validate57(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors);
                   errors = vErrors.length;
                 }
                 var valid0 = _errs7 === errors;
               } else {
                 var valid0 = true;
               }
+              if (valid0) {
+                if (data.strictness !== void 0) {
+                  const _errs8 = errors;
+                  if (!validate61(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors);
+                    errors = vErrors.length;
+                  }
+                  var valid0 = _errs8 === errors;
+                } else {
+                  var valid0 = true;
+                }
+              }
             }
           }
         }
       }
     } else {
-      validate63.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate65.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate63.errors = vErrors;
+  validate65.errors = vErrors;
   return errors === 0;
 }
-validate63.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate65.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;
@@ -621,9 +652,9 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                   var valid0 = true;
                 }
                 if (valid0) {
-                  if (data.criteria !== void 0) {
+                  if (data.method !== void 0) {
                     const _errs16 = errors;
-                    if (!validate55(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+                    if (!validate55(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors })) {
                       vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors);
                       errors = vErrors.length;
                     }
@@ -632,10 +663,10 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                     var valid0 = true;
                   }
                   if (valid0) {
-                    if (data.strictness !== void 0) {
+                    if (data.criteria !== void 0) {
                       const _errs17 = errors;
-                      if (!validate59(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
-                        vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors);
+                      if (!validate57(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+                        vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors);
                         errors = vErrors.length;
                       }
                       var valid0 = _errs17 === errors;
@@ -643,99 +674,111 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                       var valid0 = true;
                     }
                     if (valid0) {
-                      if (data.areas !== void 0) {
-                        let data8 = data.areas;
+                      if (data.strictness !== void 0) {
                         const _errs18 = errors;
-                        if (errors === _errs18) {
-                          if (Array.isArray(data8)) {
-                            var valid4 = true;
-                            const len2 = data8.length;
-                            for (let i2 = 0; i2 < len2; i2++) {
-                              const _errs20 = errors;
-                              if (!validate63(data8[i2], { instancePath: instancePath + "/areas/" + i2, parentData: data8, parentDataProperty: i2, rootData, dynamicAnchors })) {
-                                vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors);
-                                errors = vErrors.length;
-                              }
-                              var valid4 = _errs20 === errors;
-                              if (!valid4) {
-                                break;
-                              }
-                            }
-                          } else {
-                            validate52.errors = [{ instancePath: instancePath + "/areas", schemaPath: "#/properties/areas/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
-                            return false;
-                          }
+                        if (!validate61(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
+                          vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors);
+                          errors = vErrors.length;
                         }
                         var valid0 = _errs18 === errors;
                       } else {
                         var valid0 = true;
                       }
                       if (valid0) {
-                        if (data.rules !== void 0) {
-                          let data10 = data.rules;
-                          const _errs21 = errors;
-                          if (errors === _errs21) {
-                            if (Array.isArray(data10)) {
-                              var valid5 = true;
-                              const len3 = data10.length;
-                              for (let i3 = 0; i3 < len3; i3++) {
-                                const _errs23 = errors;
-                                if (!validate53(data10[i3], { instancePath: instancePath + "/rules/" + i3, parentData: data10, parentDataProperty: i3, rootData, dynamicAnchors })) {
-                                  vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+                        if (data.areas !== void 0) {
+                          let data9 = data.areas;
+                          const _errs19 = errors;
+                          if (errors === _errs19) {
+                            if (Array.isArray(data9)) {
+                              var valid4 = true;
+                              const len2 = data9.length;
+                              for (let i2 = 0; i2 < len2; i2++) {
+                                const _errs21 = errors;
+                                if (!validate65(data9[i2], { instancePath: instancePath + "/areas/" + i2, parentData: data9, parentDataProperty: i2, rootData, dynamicAnchors })) {
+                                  vErrors = vErrors === null ? validate65.errors : vErrors.concat(validate65.errors);
                                   errors = vErrors.length;
                                 }
-                                var valid5 = _errs23 === errors;
-                                if (!valid5) {
+                                var valid4 = _errs21 === errors;
+                                if (!valid4) {
                                   break;
                                 }
                               }
                             } else {
-                              validate52.errors = [{ instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                              validate52.errors = [{ instancePath: instancePath + "/areas", schemaPath: "#/properties/areas/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                               return false;
                             }
                           }
-                          var valid0 = _errs21 === errors;
+                          var valid0 = _errs19 === errors;
                         } else {
                           var valid0 = true;
                         }
                         if (valid0) {
-                          if (data.stock !== void 0) {
-                            let data12 = data.stock;
-                            const _errs24 = errors;
-                            if (errors === _errs24) {
-                              if (Array.isArray(data12)) {
-                                var valid6 = true;
-                                const len4 = data12.length;
-                                for (let i4 = 0; i4 < len4; i4++) {
-                                  const _errs26 = errors;
-                                  if (!validate53(data12[i4], { instancePath: instancePath + "/stock/" + i4, parentData: data12, parentDataProperty: i4, rootData, dynamicAnchors })) {
+                          if (data.rules !== void 0) {
+                            let data11 = data.rules;
+                            const _errs22 = errors;
+                            if (errors === _errs22) {
+                              if (Array.isArray(data11)) {
+                                var valid5 = true;
+                                const len3 = data11.length;
+                                for (let i3 = 0; i3 < len3; i3++) {
+                                  const _errs24 = errors;
+                                  if (!validate53(data11[i3], { instancePath: instancePath + "/rules/" + i3, parentData: data11, parentDataProperty: i3, rootData, dynamicAnchors })) {
                                     vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
                                     errors = vErrors.length;
                                   }
-                                  var valid6 = _errs26 === errors;
-                                  if (!valid6) {
+                                  var valid5 = _errs24 === errors;
+                                  if (!valid5) {
                                     break;
                                   }
                                 }
                               } else {
-                                validate52.errors = [{ instancePath: instancePath + "/stock", schemaPath: "#/properties/stock/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                validate52.errors = [{ instancePath: instancePath + "/rules", schemaPath: "#/properties/rules/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                 return false;
                               }
                             }
-                            var valid0 = _errs24 === errors;
+                            var valid0 = _errs22 === errors;
                           } else {
                             var valid0 = true;
                           }
                           if (valid0) {
-                            if (data.concessions !== void 0) {
-                              const _errs27 = errors;
-                              if (!validate53(data.concessions, { instancePath: instancePath + "/concessions", parentData: data, parentDataProperty: "concessions", rootData, dynamicAnchors })) {
-                                vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
-                                errors = vErrors.length;
+                            if (data.stock !== void 0) {
+                              let data13 = data.stock;
+                              const _errs25 = errors;
+                              if (errors === _errs25) {
+                                if (Array.isArray(data13)) {
+                                  var valid6 = true;
+                                  const len4 = data13.length;
+                                  for (let i4 = 0; i4 < len4; i4++) {
+                                    const _errs27 = errors;
+                                    if (!validate53(data13[i4], { instancePath: instancePath + "/stock/" + i4, parentData: data13, parentDataProperty: i4, rootData, dynamicAnchors })) {
+                                      vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+                                      errors = vErrors.length;
+                                    }
+                                    var valid6 = _errs27 === errors;
+                                    if (!valid6) {
+                                      break;
+                                    }
+                                  }
+                                } else {
+                                  validate52.errors = [{ instancePath: instancePath + "/stock", schemaPath: "#/properties/stock/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                  return false;
+                                }
                               }
-                              var valid0 = _errs27 === errors;
+                              var valid0 = _errs25 === errors;
                             } else {
                               var valid0 = true;
+                            }
+                            if (valid0) {
+                              if (data.concessions !== void 0) {
+                                const _errs28 = errors;
+                                if (!validate53(data.concessions, { instancePath: instancePath + "/concessions", parentData: data, parentDataProperty: "concessions", rootData, dynamicAnchors })) {
+                                  vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
+                                  errors = vErrors.length;
+                                }
+                                var valid0 = _errs28 === errors;
+                              } else {
+                                var valid0 = true;
+                              }
                             }
                           }
                         }

@@ -36,7 +36,7 @@ var require_ucs2length = __commonJS({
 
 // <stdin>
 var whole = validate52;
-var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/house-1.json", "title": "HouseFile", "description": "A team's choices, format 1: which rules, how strict, which limits, own rules, stock and concessions. Paths are relative to this file.", "type": "object", "required": ["format"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "notes": { "description": "Free words for the reader of the file.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "basedOn": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "House files whose choices hold where this file does not say otherwise; later ones before earlier ones.", "examples": [["../workshop.house.json"]] }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" }, "areas": { "type": "array", "items": { "$ref": "#/$defs/area" }, "description": "Other choices for some of the frame files; later areas before earlier ones." }, "rules": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Modules with rules of the team. They are run only when the command line names the house file.", "examples": [["./rules/gusset-gap.js"]] }, "stock": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Stock files of the team, for every frame; a frame's own come after them.", "examples": [["./workshop.stock.json"]] }, "concessions": { "$ref": "#/$defs/path", "description": "The file of concessions." } }, "$defs": { "path": { "type": "string", "minLength": 1, "maxLength": 4096, "description": "A file, relative to this one, with forward slashes.", "x-expected": "a relative path" }, "ruleId": { "type": "string", "minLength": 3, "maxLength": 256, "description": "Id of a rule; `trysquare rules` lists them.", "examples": ["bar.sags"] }, "strictness": { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] }, "criterion": { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits used instead of the usual ones, by criterion name.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "area": { "type": "object", "required": ["frames"], "additionalProperties": false, "description": "Choices for some frame files.", "properties": { "frames": { "type": "array", "minItems": 1, "items": { "type": "string", "minLength": 1, "maxLength": 1024 }, "description": "Patterns of frame files, relative to this file: * stands for any part of a name, ** for any folders.", "examples": [["guards/**"]] }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" } } } } };
+var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/house-1.json", "title": "HouseFile", "description": "A team's choices, format 1: which rules, how strict, which limits, own rules, stock and concessions. Paths are relative to this file.", "type": "object", "required": ["format"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "notes": { "description": "Free words for the reader of the file.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "basedOn": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "House files whose choices hold where this file does not say otherwise; later ones before earlier ones.", "examples": [["../workshop.house.json"]] }, "method": { "$ref": "#/$defs/method" }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" }, "areas": { "type": "array", "items": { "$ref": "#/$defs/area" }, "description": "Other choices for some of the frame files; later areas before earlier ones." }, "rules": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Modules with rules of the team. They are run only when the command line names the house file.", "examples": [["./rules/gusset-gap.js"]] }, "stock": { "type": "array", "items": { "$ref": "#/$defs/path" }, "description": "Stock files of the team, for every frame; a frame's own come after them.", "examples": [["./workshop.stock.json"]] }, "concessions": { "$ref": "#/$defs/path", "description": "The file of concessions." } }, "$defs": { "method": { "enum": ["partial-factors", "allowable-stress"], "x-expected": "partial-factors or allowable-stress", "description": "How strength is judged where a frame does not say: partial-factors (usual) or allowable-stress." }, "path": { "type": "string", "minLength": 1, "maxLength": 4096, "description": "A file, relative to this one, with forward slashes.", "x-expected": "a relative path" }, "ruleId": { "type": "string", "minLength": 3, "maxLength": 256, "description": "Id of a rule; `trysquare rules` lists them.", "examples": ["bar.sags"] }, "strictness": { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] }, "criterion": { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits used instead of the usual ones, by criterion name.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "area": { "type": "object", "required": ["frames"], "additionalProperties": false, "description": "Choices for some frame files.", "properties": { "frames": { "type": "array", "minItems": 1, "items": { "type": "string", "minLength": 1, "maxLength": 1024 }, "description": "Patterns of frame files, relative to this file: * stands for any part of a name, ** for any folders.", "examples": [["guards/**"]] }, "method": { "$ref": "#/$defs/method" }, "criteria": { "$ref": "#/$defs/criteria" }, "strictness": { "$ref": "#/$defs/strictness" } } } } };
 var func1 = Object.prototype.hasOwnProperty;
 var func2 = require_ucs2length().default;
 function validate53(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
@@ -81,11 +81,35 @@ function validate53(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate53.evaluated = { "dynamicProps": false, "dynamicItems": false };
-var schema22 = { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] };
-function validate56(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+var schema21 = { "enum": ["partial-factors", "allowable-stress"], "x-expected": "partial-factors or allowable-stress", "description": "How strength is judged where a frame does not say: partial-factors (usual) or allowable-stress." };
+function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate56.evaluated;
+  const evaluated0 = validate55.evaluated;
+  if (evaluated0.dynamicProps) {
+    evaluated0.props = void 0;
+  }
+  if (evaluated0.dynamicItems) {
+    evaluated0.items = void 0;
+  }
+  if (!(data === "partial-factors" || data === "allowable-stress")) {
+    const err0 = { instancePath, schemaPath: "#/enum", keyword: "enum", params: { allowedValues: schema21.enum }, message: "must be equal to one of the allowed values" };
+    if (vErrors === null) {
+      vErrors = [err0];
+    } else {
+      vErrors.push(err0);
+    }
+    errors++;
+  }
+  validate55.errors = vErrors;
+  return errors === 0;
+}
+validate55.evaluated = { "dynamicProps": false, "dynamicItems": false };
+var schema23 = { "description": 'A limit: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] };
+function validate58(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+  let vErrors = null;
+  let errors = 0;
+  const evaluated0 = validate58.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -96,7 +120,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
   let valid0 = false;
   const _errs1 = errors;
   if (!(typeof data == "number" && isFinite(data)) && typeof data !== "string") {
-    const err0 = { instancePath, schemaPath: "#/anyOf/0/type", keyword: "type", params: { type: schema22.anyOf[0].type }, message: "must be number,string" };
+    const err0 = { instancePath, schemaPath: "#/anyOf/0/type", keyword: "type", params: { type: schema23.anyOf[0].type }, message: "must be number,string" };
     if (vErrors === null) {
       vErrors = [err0];
     } else {
@@ -151,7 +175,7 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
     if (data.value !== void 0) {
       let data0 = data.value;
       if (!(typeof data0 == "number" && isFinite(data0)) && typeof data0 !== "string") {
-        const err5 = { instancePath: instancePath + "/value", schemaPath: "#/anyOf/1/properties/value/type", keyword: "type", params: { type: schema22.anyOf[1].properties.value.type }, message: "must be number,string" };
+        const err5 = { instancePath: instancePath + "/value", schemaPath: "#/anyOf/1/properties/value/type", keyword: "type", params: { type: schema23.anyOf[1].properties.value.type }, message: "must be number,string" };
         if (vErrors === null) {
           vErrors = [err5];
         } else {
@@ -234,15 +258,15 @@ function validate56(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
   }
-  validate56.errors = vErrors;
+  validate58.errors = vErrors;
   evaluated0.props = props0;
   return errors === 0;
 }
-validate56.evaluated = { "dynamicProps": true, "dynamicItems": false };
-function validate55(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate58.evaluated = { "dynamicProps": true, "dynamicItems": false };
+function validate57(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate55.evaluated;
+  const evaluated0 = validate57.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -251,8 +275,8 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
   }
   if (data && typeof data == "object" && !Array.isArray(data)) {
     for (const key0 in data) {
-      if (!validate56(data[key0], { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate56.errors : vErrors.concat(validate56.errors);
+      if (!validate58(data[key0], { instancePath: instancePath + "/" + key0.replace(/~/g, "~0").replace(/\//g, "~1"), parentData: data, parentDataProperty: key0, rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate58.errors : vErrors.concat(validate58.errors);
         errors = vErrors.length;
       }
     }
@@ -265,15 +289,15 @@ function validate55(data, { instancePath = "", parentData, parentDataProperty, r
     }
     errors++;
   }
-  validate55.errors = vErrors;
+  validate57.errors = vErrors;
   return errors === 0;
 }
-validate55.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var schema23 = { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] };
-function validate60(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate57.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var schema24 = { "type": "object", "description": "How strict to be about rules, by id.", "propertyNames": { "$ref": "#/$defs/ruleId" }, "additionalProperties": { "enum": ["note", "hold", "reject", "off"], "x-expected": "one of note, hold, reject, off" }, "examples": [{ "bar.twists": "note", "end.bare": "off" }] };
+function validate62(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate60.evaluated;
+  const evaluated0 = validate62.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -308,14 +332,14 @@ function validate60(data, { instancePath = "", parentData, parentDataProperty, r
     }
     errors++;
   }
-  validate60.errors = vErrors;
+  validate62.errors = vErrors;
   return errors === 0;
 }
-validate60.evaluated = { "dynamicProps": false, "dynamicItems": false };
-function validate59(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate62.evaluated = { "dynamicProps": false, "dynamicItems": false };
+function validate61(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate59.evaluated;
+  const evaluated0 = validate61.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -325,8 +349,8 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
   if (data && typeof data == "object" && !Array.isArray(data)) {
     for (const key0 in data) {
       const _errs1 = errors;
-      if (!validate60(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate60.errors : vErrors.concat(validate60.errors);
+      if (!validate62(key0, { instancePath, parentData: data, parentDataProperty, rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate62.errors : vErrors.concat(validate62.errors);
         errors = vErrors.length;
       }
       var valid0 = _errs1 === errors;
@@ -343,7 +367,7 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
     for (const key1 in data) {
       let data0 = data[key1];
       if (!(data0 === "note" || data0 === "hold" || data0 === "reject" || data0 === "off")) {
-        const err1 = { instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema23.additionalProperties.enum }, message: "must be equal to one of the allowed values" };
+        const err1 = { instancePath: instancePath + "/" + key1.replace(/~/g, "~0").replace(/\//g, "~1"), schemaPath: "#/additionalProperties/enum", keyword: "enum", params: { allowedValues: schema24.additionalProperties.enum }, message: "must be equal to one of the allowed values" };
         if (vErrors === null) {
           vErrors = [err1];
         } else {
@@ -361,14 +385,14 @@ function validate59(data, { instancePath = "", parentData, parentDataProperty, r
     }
     errors++;
   }
-  validate59.errors = vErrors;
+  validate61.errors = vErrors;
   return errors === 0;
 }
-validate59.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate63(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate61.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate65(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate63.evaluated;
+  const evaluated0 = validate65.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -386,7 +410,7 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === "frames" || key0 === "criteria" || key0 === "strictness")) {
+      if (!(key0 === "frames" || key0 === "method" || key0 === "criteria" || key0 === "strictness")) {
         const err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
         if (vErrors === null) {
           vErrors = [err1];
@@ -450,15 +474,21 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.criteria !== void 0) {
-      if (!validate55(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+    if (data.method !== void 0) {
+      if (!validate55(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors })) {
         vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors);
         errors = vErrors.length;
       }
     }
+    if (data.criteria !== void 0) {
+      if (!validate57(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.strictness !== void 0) {
-      if (!validate59(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors);
+      if (!validate61(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors);
         errors = vErrors.length;
       }
     }
@@ -471,10 +501,10 @@ function validate63(data, { instancePath = "", parentData, parentDataProperty, r
     }
     errors++;
   }
-  validate63.errors = vErrors;
+  validate65.errors = vErrors;
   return errors === 0;
 }
-validate63.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate65.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;
@@ -609,25 +639,31 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.criteria !== void 0) {
-      if (!validate55(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+    if (data.method !== void 0) {
+      if (!validate55(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors })) {
         vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors);
         errors = vErrors.length;
       }
     }
+    if (data.criteria !== void 0) {
+      if (!validate57(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.strictness !== void 0) {
-      if (!validate59(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors);
+      if (!validate61(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors);
         errors = vErrors.length;
       }
     }
     if (data.areas !== void 0) {
-      let data8 = data.areas;
-      if (Array.isArray(data8)) {
-        const len2 = data8.length;
+      let data9 = data.areas;
+      if (Array.isArray(data9)) {
+        const len2 = data9.length;
         for (let i2 = 0; i2 < len2; i2++) {
-          if (!validate63(data8[i2], { instancePath: instancePath + "/areas/" + i2, parentData: data8, parentDataProperty: i2, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate63.errors : vErrors.concat(validate63.errors);
+          if (!validate65(data9[i2], { instancePath: instancePath + "/areas/" + i2, parentData: data9, parentDataProperty: i2, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate65.errors : vErrors.concat(validate65.errors);
             errors = vErrors.length;
           }
         }
@@ -642,11 +678,11 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.rules !== void 0) {
-      let data10 = data.rules;
-      if (Array.isArray(data10)) {
-        const len3 = data10.length;
+      let data11 = data.rules;
+      if (Array.isArray(data11)) {
+        const len3 = data11.length;
         for (let i3 = 0; i3 < len3; i3++) {
-          if (!validate53(data10[i3], { instancePath: instancePath + "/rules/" + i3, parentData: data10, parentDataProperty: i3, rootData, dynamicAnchors })) {
+          if (!validate53(data11[i3], { instancePath: instancePath + "/rules/" + i3, parentData: data11, parentDataProperty: i3, rootData, dynamicAnchors })) {
             vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
             errors = vErrors.length;
           }
@@ -662,11 +698,11 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       }
     }
     if (data.stock !== void 0) {
-      let data12 = data.stock;
-      if (Array.isArray(data12)) {
-        const len4 = data12.length;
+      let data13 = data.stock;
+      if (Array.isArray(data13)) {
+        const len4 = data13.length;
         for (let i4 = 0; i4 < len4; i4++) {
-          if (!validate53(data12[i4], { instancePath: instancePath + "/stock/" + i4, parentData: data12, parentDataProperty: i4, rootData, dynamicAnchors })) {
+          if (!validate53(data13[i4], { instancePath: instancePath + "/stock/" + i4, parentData: data13, parentDataProperty: i4, rootData, dynamicAnchors })) {
             vErrors = vErrors === null ? validate53.errors : vErrors.concat(validate53.errors);
             errors = vErrors.length;
           }
@@ -700,11 +736,11 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate52.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var area = validate70;
-function validate70(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+var area = validate73;
+function validate73(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate70.evaluated;
+  const evaluated0 = validate73.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -722,7 +758,7 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === "frames" || key0 === "criteria" || key0 === "strictness")) {
+      if (!(key0 === "frames" || key0 === "method" || key0 === "criteria" || key0 === "strictness")) {
         const err1 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
         if (vErrors === null) {
           vErrors = [err1];
@@ -786,15 +822,21 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
         errors++;
       }
     }
-    if (data.criteria !== void 0) {
-      if (!validate55(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+    if (data.method !== void 0) {
+      if (!validate55(data.method, { instancePath: instancePath + "/method", parentData: data, parentDataProperty: "method", rootData, dynamicAnchors })) {
         vErrors = vErrors === null ? validate55.errors : vErrors.concat(validate55.errors);
         errors = vErrors.length;
       }
     }
+    if (data.criteria !== void 0) {
+      if (!validate57(data.criteria, { instancePath: instancePath + "/criteria", parentData: data, parentDataProperty: "criteria", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate57.errors : vErrors.concat(validate57.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.strictness !== void 0) {
-      if (!validate59(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate59.errors : vErrors.concat(validate59.errors);
+      if (!validate61(data.strictness, { instancePath: instancePath + "/strictness", parentData: data, parentDataProperty: "strictness", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate61.errors : vErrors.concat(validate61.errors);
         errors = vErrors.length;
       }
     }
@@ -807,15 +849,15 @@ function validate70(data, { instancePath = "", parentData, parentDataProperty, r
     }
     errors++;
   }
-  validate70.errors = vErrors;
+  validate73.errors = vErrors;
   return errors === 0;
 }
-validate70.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var path = validate73;
-function validate73(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate73.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var path = validate77;
+function validate77(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate73.evaluated;
+  const evaluated0 = validate77.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -850,10 +892,10 @@ function validate73(data, { instancePath = "", parentData, parentDataProperty, r
     }
     errors++;
   }
-  validate73.errors = vErrors;
+  validate77.errors = vErrors;
   return errors === 0;
 }
-validate73.evaluated = { "dynamicProps": false, "dynamicItems": false };
+validate77.evaluated = { "dynamicProps": false, "dynamicItems": false };
 export {
   area,
   path,

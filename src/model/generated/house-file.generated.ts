@@ -8,6 +8,13 @@
  */
 export type Path = string
 /**
+ * How strength is judged where a frame does not say: partial-factors (usual) or allowable-stress.
+ * 
+ * This interface was referenced by `HouseFile`'s JSON-Schema
+ * via the `definition` "method".
+ */
+export type Method = ("partial-factors" | "allowable-stress")
+/**
  * A limit: a value, a share of the span ("span / 300"), or a value with its basis.
  * 
  * This interface was referenced by `HouseFile`'s JSON-Schema
@@ -48,6 +55,7 @@ notes?: (string | string[])
  * House files whose choices hold where this file does not say otherwise; later ones before earlier ones.
  */
 basedOn?: Path[]
+method?: Method
 criteria?: Criteria
 strictness?: Strictness
 /**
@@ -98,6 +106,7 @@ export interface Area {
  * @minItems 1
  */
 frames: [string, ...(string)[]]
+method?: Method
 criteria?: Criteria
 strictness?: Strictness
 }

@@ -99,6 +99,7 @@ export function resolveFrame(work: Work): Frame {
     zones: named(work, steps, resolveZones(work), copyZone),
     site: resolveSite(work),
     floor: resolveFloor(work),
+    ...(file.method === undefined ? {} : { method: file.method }),
     criteria: criteria(file.criteria),
   };
   return Object.freeze({ ...frame, assumed: Object.freeze([...work.assumed].sort(compareText)) });

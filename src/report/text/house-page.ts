@@ -32,6 +32,8 @@ export function* housePage(page: Page, words: HouseInWords): Generator<string> {
   const [first = "no house file", ...others] = names;
   yield paragraph(page, others.length === 0 ? first : `${first}, based on ${others.join(", ")}`, 0, page.ink.part);
   yield paragraph(page, frame === undefined ? "for frames outside its areas" : `for ${frame}`);
+  const { method, methodSaid } = settings;
+  yield* section(page, "method", method === undefined ? [] : [`${method}; says ${methodSaid}`]);
   yield* section(page, "strictness", strictnessLines(words));
   yield* section(page, "criteria", criteriaLines(words));
   yield* section(page, "rules of the team, run only when the command line names the house file", modules);
@@ -41,7 +43,10 @@ export function* housePage(page: Page, words: HouseInWords): Generator<string> {
       `${rule} on ${at.join(", ")}, until ${until}, by ${who}: ${reason} (${place.file}:${place.line})`,
   );
   yield* section(page, "concessions", conceded);
-  if (settings.strictness.size + settings.criteria.size + modules.length + stock.length + conceded.length === 0) {
+  if (
+    method === undefined &&
+    settings.strictness.size + settings.criteria.size + modules.length + stock.length + conceded.length === 0
+  ) {
     yield paragraph(page, "It changes nothing: every rule is at its own level, with the usual limits.");
   }
 }

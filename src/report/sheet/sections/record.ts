@@ -4,11 +4,11 @@ import { revisionHash } from "../hashes.ts";
 import { html, type Markup } from "../html.ts";
 import type { SheetInput } from "../sheet-input.ts";
 
-/** What every inspection takes for granted; docs/method says it at length. */
-const TAKEN: readonly string[] = [
+/** What every inspection takes for granted, strength by this method; docs/method says it at length. */
+const taken = (method: string): readonly string[] => [
   "Bars are straight, as long as drawn, and of the sections in stock; ends are cut true.",
   "The frame is worked out as beams with shear and torsion, joints as springs of their fasteners, once soft, once typical and once stiff where no test backs them (docs/method/joints.md).",
-  "Loads are static; strength by partial factors, sag and sway under loads as declared (docs/method/response.md).",
+  `Loads are static; strength by ${method}, sag and sway under loads as declared (docs/method/response.md).`,
   "Seats press and do not pull; feet stand on a level floor unless the file says otherwise.",
 ];
 
@@ -21,11 +21,12 @@ export const CAUTIONS: readonly string[] = [
 /** The record to be signed: what was inspected, with what, on what assumptions, and room for the responsible engineer. */
 export function recordOf({ report, bytes, house, version }: SheetInput): Markup {
   const { assumed, changed, title, revision, file, verdict, cureTrials } = report;
+  const method = changed.some(({ what }) => what === "method") ? "allowable stress" : "partial factors";
   return html`<section class="record" id="record">
 <h2>Record</h2>
 <h3>Assumed</h3>
 <ul class="two">${assumed.map((one) => html`<li>${one}</li>`)}</ul>
-<ul>${TAKEN.map((one) => html`<li>${one}</li>`)}</ul>
+<ul>${taken(method).map((one) => html`<li>${one}</li>`)}</ul>
 ${changed.length > 0 ? html`<h3>Changed</h3>\n<ul class="two">${changed.map((one) => html`<li>${changedWords(one)}</li>`)}</ul>` : ""}
 <h3>Cautions</h3>
 <ul>${CAUTIONS.map((one) => html`<li>${one}</li>`)}</ul>
