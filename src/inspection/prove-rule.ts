@@ -1,16 +1,16 @@
 import { keeps } from "../criteria/keeps.ts";
 import { knownOf } from "../facts/fact.ts";
 import type { HouseInForce } from "../house/house-in-force.ts";
+import { noSettings } from "../house/settings.ts";
 import type { Frame } from "../model/frame.ts";
 import type { FrameFile } from "../model/generated/frame-file.generated.ts";
-import { readFrame } from "../model/read-frame.ts";
 import type { Quantity } from "../model/units/quantity.ts";
 import { type Judgement, sayFor } from "../rules/shape/judgement.ts";
 import type { AnyRule } from "../rules/shape/rule.ts";
 import { givenFor } from "./given-for.ts";
-import { inspectFile } from "./inspect-file.ts";
+import { inspectOnce } from "./inspect-once.ts";
 import { Limits } from "./limits.ts";
-import { type StockBytes, stockInForce } from "./stock-in-force.ts";
+import type { StockBytes } from "./stock-in-force.ts";
 
 /** What a row expects of one finding: which part, which message, and the measured value in SI where it measures. */
 export interface ExpectedFinding {
@@ -75,13 +75,7 @@ export function proveRule(
   stock: readonly StockBytes[] = [],
 ): readonly string[] {
   const wrong: string[] = [];
-  const house: HouseInForce = {
-    rules: [rule],
-    criteria: new Map(),
-    strictness: new Map(),
-    concessions: [],
-    today: "2000-01-01",
-  };
+  const house: HouseInForce = { ...noSettings("2000-01-01"), rules: [rule] };
   const sides = new Map<string, Side>();
   for (const [key, message] of Object.entries(rule.messages))
     if (message.measures) sides.set(key, { under: false, over: false });
@@ -98,8 +92,8 @@ export function proveRule(
     for (const holder of [file, ...file.bars, ...(file.panels ?? [])])
       for (const name of Object.keys(holder.criteria ?? {})) set.add(name);
     const bytes = bytesOf(file);
-    const report = inspectFile({ file: "proof.frame.json", bytes, stock, house });
-    const { frame } = readFrame({ file: "proof.frame.json", bytes, stock: stockInForce(stock).stock });
+    const { report, read } = inspectOnce({ file: "proof.frame.json", bytes, stock, house });
+    const frame = read?.frame;
     if (report.verdict === "unread" || !frame) {
       wrong.push(
         `${row.title}: cannot be read: ${report.problems.map((p) => `${p.place.pointer} ${p.found}, expected ${p.expected}`).join("; ")}`,

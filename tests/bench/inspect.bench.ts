@@ -3,6 +3,7 @@
  * process each after a warm-up on the shortest, how the time grows with the number of bars, and the rules before which most of
  * it went: a rule pays for the facts that it is the first to ask for. `-- <bars>` stops at that many bars.
  */
+import { noSettings } from "../../src/house/settings.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
 
@@ -10,13 +11,7 @@ const BARS = [40, 400, 2000];
 const BAY = { width: 900, depth: 400, height: 1800, levels: [200, 700, 1200, 1700] };
 const COSTLY = 5; // rules named
 
-const house = {
-  rules: builtInRules,
-  criteria: new Map(),
-  strictness: new Map(),
-  concessions: [],
-  today: "2027-03-31",
-};
+const house = { ...noSettings("2027-03-31"), rules: builtInRules };
 
 /** A line of open shelving: two rows of posts, four levels of rails along and across, brackets below, trays as line loads. */
 function shelving(bays: number): { readonly bytes: Uint8Array; readonly bars: number } {

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { screwedSheet } from "../../src/cures/screwed-sheet.ts";
 import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { noSettings } from "../../src/house/settings.ts";
 import { applyEdits } from "../../src/inspection/apply-edits.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import { inspectOnce } from "../../src/inspection/inspect-once.ts";
@@ -11,13 +12,7 @@ import type { FrameFile } from "../../src/model/generated/frame-file.generated.t
 import { builtInRules } from "../../src/rules/index.generated.ts";
 
 const bench = JSON.parse(readFileSync(new URL("./bench.frame.json", import.meta.url), "utf8")) as FrameFile;
-const house: HouseInForce = {
-  rules: builtInRules,
-  criteria: new Map(),
-  strictness: new Map(),
-  concessions: [],
-  today: "2000-01-01",
-};
+const house: HouseInForce = { ...noSettings("2000-01-01"), rules: builtInRules };
 
 function inspect(file: unknown, cureTrials: number): Report {
   return inspectFile({

@@ -1,17 +1,12 @@
 import { readFileSync } from "node:fs";
 import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { noSettings } from "../../src/house/settings.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import type { Report } from "../../src/inspection/report.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
 
 /** Nobody's house: the built-in rules at their own levels. */
-const house: HouseInForce = {
-  rules: builtInRules,
-  criteria: new Map(),
-  strictness: new Map(),
-  concessions: [],
-  today: "2027-03-31",
-};
+const house: HouseInForce = { ...noSettings("2027-03-31"), rules: builtInRules };
 
 export const SOUND = ["first-bench", "potting-bench", "mixer-guard", "sack-cart", "tray-rack"] as const;
 export const FAULTY = ["potting-bench-faulty", "mixer-guard-faulty", "sack-cart-faulty", "tray-rack-faulty"] as const;

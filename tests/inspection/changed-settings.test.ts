@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import type { HouseInForce, Strictness } from "../../src/house/house-in-force.ts";
+import { noSettings } from "../../src/house/settings.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
@@ -13,13 +14,12 @@ function changed(
   const file = table();
   edit(file);
   const house: HouseInForce = {
+    ...noSettings("2027-03-31"),
     rules: builtInRules,
     criteria: new Map(
       Object.entries(limits).map(([name, value]) => [name, { value, from: "house", said: "team.house.json" }]),
     ),
     strictness: new Map(Object.entries(levels)),
-    concessions: [],
-    today: "2027-03-31",
   };
   const bytes = new TextEncoder().encode(JSON.stringify(file));
   return inspectFile({ file: "table.frame.json", bytes, stock: [], house }).changed;

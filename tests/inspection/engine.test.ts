@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { defineCriterion } from "../../src/criteria/criterion.ts";
 import { keeps } from "../../src/criteria/keeps.ts";
 import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { noSettings } from "../../src/house/settings.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import { fill } from "../../src/inspection/sentence.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
@@ -35,11 +36,8 @@ function yielding(id: string, inspect: () => Iterable<unknown>): AnyRule {
 }
 
 const house = (rules: readonly AnyRule[], more: Partial<HouseInForce> = {}): HouseInForce => ({
+  ...noSettings("2026-06-01"),
   rules,
-  criteria: new Map(),
-  strictness: new Map(),
-  concessions: [],
-  today: "2026-06-01",
   ...more,
 });
 const inspect = (file: FrameFile, inForce: HouseInForce, indent = 0) =>

@@ -1,4 +1,5 @@
 import { ruleCard } from "../../src/host/rule-card.ts";
+import { noSettings } from "../../src/house/settings.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import { readFrame } from "../../src/model/read-frame.ts";
 import { builtinStock } from "../../src/model/stock/builtin-stock.ts";
@@ -6,7 +7,7 @@ import { sheetDocument } from "../../src/report/sheet/sheet-document.ts";
 import type { SheetInput } from "../../src/report/sheet/sheet-input.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
 
-const house = { rules: builtInRules, criteria: new Map(), strictness: new Map(), concessions: [], today: "2027-03-31" };
+const house = { ...noSettings("2027-03-31"), rules: builtInRules };
 
 /** The inspection of a text with all its margins, as the command gives it to the sheet. */
 export function sheetInput(text: string): SheetInput {

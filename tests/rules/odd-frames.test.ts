@@ -1,19 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { noSettings } from "../../src/house/settings.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import type { Report } from "../../src/inspection/report.ts";
 import type { Bar, FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
 import { facingRails, tee } from "./base-frames.ts";
 
-const house: HouseInForce = {
-  rules: builtInRules,
-  criteria: new Map(),
-  strictness: new Map(),
-  concessions: [],
-  today: "2000-01-01",
-};
+const house: HouseInForce = { ...noSettings("2000-01-01"), rules: builtInRules };
 
 function inspect(file: FrameFile): Report {
   const bytes = new TextEncoder().encode(JSON.stringify(file));

@@ -3,6 +3,7 @@ import { evaluate } from "mathjs";
 import { describe, expect, it } from "vitest";
 import { knownOf } from "../../src/facts/fact.ts";
 import type { HouseInForce } from "../../src/house/house-in-force.ts";
+import { noSettings } from "../../src/house/settings.ts";
 import { givenFor } from "../../src/inspection/given-for.ts";
 import { Limits } from "../../src/inspection/limits.ts";
 import type { Frame } from "../../src/model/frame.ts";
@@ -14,13 +15,7 @@ import { type Judgement, sayFor } from "../../src/rules/shape/judgement.ts";
 import type { AnyRule } from "../../src/rules/shape/rule.ts";
 import { fault as knocked } from "../defects/faults/joint.turns.knocked.ts";
 
-const house: HouseInForce = {
-  rules: builtInRules,
-  criteria: new Map(),
-  strictness: new Map(),
-  concessions: [],
-  today: "2000-01-01",
-};
+const house: HouseInForce = { ...noSettings("2000-01-01"), rules: builtInRules };
 const rules = builtInRules.filter((rule) => Object.values(rule.messages).some(({ working }) => working?.figures));
 const pages = new URL("../../docs/rules/", import.meta.url);
 const demo = new URL("../../docs/demo/", import.meta.url);

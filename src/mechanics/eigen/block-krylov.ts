@@ -5,6 +5,7 @@ import type { Basis } from "./basis.ts";
 import { append, combine, emptyBasis, keepBest, projected, residualOf, setImages, withoutImages } from "./basis.ts";
 import type { DenseEigen } from "./dense-symmetric.ts";
 import { denseSymmetricEigen } from "./dense-symmetric.ts";
+import { BLOCK, freshBlock } from "./fresh-block.ts";
 
 /** One solution of K x = λ B x with λ > 0, scaled to xᵀ K x = 1. */
 export interface Pair {
@@ -16,8 +17,6 @@ export interface Pair {
 
 /** Residuals of this size leave eigenvalues exact to about twelve digits. */
 const RESIDUAL_ALLOWED = 1e-6;
-/** Vectors that go through the factor together; also the multiplicity that is seen at once. */
-const BLOCK = 4;
 /** Basis size at which the best directions are kept and the rest dropped. */
 const basisLimit = (count: number): number => 40 + 4 * count;
 const MOST_STEPS = 400;
@@ -50,9 +49,10 @@ export function lowestPairs(
 ): Pair[] {
   const basis = emptyBasis(K);
   let round = 0;
-  let block = freshBlock(factor, B, round++);
+  const act = (vectors: Float64Array, k: number): Float64Array => factor.solve(multiply(B, vectors, k), k);
+  let block = freshBlock(factor.n, act, round++);
   for (let step = 0; step < MOST_STEPS; step++) {
-    if (append(basis, block) === 0 && append(basis, freshBlock(factor, B, round++)) === 0) {
+    if (append(basis, block) === 0 && append(basis, freshBlock(factor.n, act, round++)) === 0) {
       return wanted(basis, ritz(basis), count); // the space holds everything that B acts on
     }
     const { vectors, count: added } = withoutImages(basis);
@@ -65,7 +65,7 @@ export function lowestPairs(
     if (converged && complete(pairs, countBelow)) return pairs;
     const looks = step >= CROWDED_FROM && step % LOOK_EVERY === 0 && pairs.length === count;
     if (!converged && looks && enclosed(pairs, countBelow)) return pairs;
-    block = converged ? freshBlock(factor, B, round++) : answers;
+    block = converged ? freshBlock(factor.n, act, round++) : answers;
     if (basis.directions.length + BLOCK > basisLimit(count)) keepBest(basis, eigen, count + 2 * BLOCK);
   }
   throw new RangeError(`the ${count} lowest modes did not converge`);
@@ -105,16 +105,4 @@ function wanted(basis: Basis, { values, vectors }: DenseEigen, count: number): P
     pairs.push({ lambda: 1 / mu, vector: combine(basis, own), residual: residualOf(basis, own, mu) });
   }
   return pairs;
-}
-
-/** Answers to B on numbers without pattern: directions in which B acts. The generator repeats, so results do. */
-function freshBlock(factor: Factor, B: SymmetricMatrix, round: number): Float64Array {
-  let state = 12345 + 7919 * round;
-  const raw = new Float64Array(factor.n * BLOCK).map(() => {
-    state = (state * 48271) % 2147483647; // Park and Miller 1988
-    return state / 2147483647 - 0.5;
-  });
-  // Applied twice: stiff directions, which have no part in low modes, fade.
-  const once = factor.solve(multiply(B, raw, BLOCK), BLOCK);
-  return factor.solve(multiply(B, once, BLOCK), BLOCK);
 }

@@ -3,6 +3,7 @@ import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
 import { multiply } from "../sparse/symmetric-matrix.ts";
 import { append, combine, emptyBasis, keepBest, projected, residualOf, setImages, withoutImages } from "./basis.ts";
 import { type DenseEigen, denseSymmetricEigen } from "./dense-symmetric.ts";
+import { BLOCK, freshBlock } from "./fresh-block.ts";
 
 /** One solution of K x = λ M x, scaled to xᵀ M x = 1. */
 export interface NearPair {
@@ -14,8 +15,6 @@ export interface NearPair {
 
 /** Residuals of this size leave λ exact to about twelve digits of its distance from σ. */
 const RESIDUAL_ALLOWED = 1e-6;
-/** Vectors that go through the factor together; also the multiplicity that is seen at once. */
-const BLOCK = 4;
 const basisLimit = (count: number): number => 40 + 4 * count;
 const MOST_STEPS = 200;
 /** Eigenvalues this close to the last distance count as one place with it when the pairs are counted. */
@@ -79,14 +78,4 @@ export function nearestPairs(
 function complete(pairs: readonly NearPair[], sigma: number, countWithin: (distance: number) => number): boolean {
   const sure = Math.abs((pairs[pairs.length - 1]?.lambda ?? sigma) - sigma) * (1 - CLUSTER);
   return countWithin(sure) <= pairs.filter(({ lambda }) => Math.abs(lambda - sigma) < sure).length;
-}
-
-/** What S makes of numbers without pattern, twice. The generator repeats, so results do. */
-function freshBlock(n: number, act: (vectors: Float64Array, k: number) => Float64Array, round: number): Float64Array {
-  let state = 54321 + 7919 * round;
-  const raw = new Float64Array(n * BLOCK).map(() => {
-    state = (state * 48271) % 2147483647; // Park and Miller 1988
-    return state / 2147483647 - 0.5;
-  });
-  return act(act(raw, BLOCK), BLOCK);
 }
