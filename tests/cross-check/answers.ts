@@ -10,6 +10,8 @@ export interface Answers {
   readonly pushes: readonly number[];
   /** Hz. */
   readonly modes: readonly number[];
+  /** By which the loads may grow before the frame buckles, lowest first. */
+  readonly factors: readonly number[];
 }
 
-export const NOTHING: Answers = { displacements: [], reactions: [], springs: [], pushes: [], modes: [] };
+export const NOTHING: Answers = { displacements: [], reactions: [], springs: [], pushes: [], modes: [], factors: [] };

@@ -2,7 +2,7 @@ import type { FrameModel } from "../../src/mechanics/model.ts";
 import { type Answers, NOTHING } from "./answers.ts";
 import { type WrittenDeck, writeDeck } from "./deck.ts";
 import type { CheckedFrame } from "./frames/checked-frame.ts";
-import { readDisplacements, readModes } from "./read-dat.ts";
+import { readDisplacements, readFactors, readModes } from "./read-dat.ts";
 import { runCcx } from "./run-ccx.ts";
 
 /** The deck of a frame with these seats closed. */
@@ -34,7 +34,7 @@ function staticAnswers(model: FrameModel, deck: WrittenDeck, dat: string): Answe
     const motion = vector(moved, deck.contacts[c] ?? -1)[0] ?? Number.NaN;
     return -stiffness * (gap + motion);
   });
-  return { displacements, reactions, springs, pushes, modes: [] };
+  return { ...NOTHING, displacements, reactions, springs, pushes };
 }
 
 const MOST_ROUNDS = 8;
@@ -57,6 +57,7 @@ export function ccxAnswers(checked: CheckedFrame): CcxRun {
     const dat = runCcx(deck.text);
     if (analysis.kind === "frequency")
       return { answers: { ...NOTHING, modes: readModes(dat).slice(0, analysis.count) }, closed };
+    if (analysis.kind === "buckling") return { answers: { ...NOTHING, factors: readFactors(dat) }, closed };
     const answers = staticAnswers(model, deck, dat);
     const pushing = answers.pushes.map((push) => push > 0);
     if (pushing.every((push, c) => push === closed[c]))

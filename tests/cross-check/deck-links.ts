@@ -1,7 +1,8 @@
 import { dot } from "../../src/geometry/vector.ts";
 import type { Anchor, Contact, Spring, Support, Vec3 } from "../../src/mechanics/model.ts";
 import { GROUND } from "../../src/mechanics/model.ts";
-import { type Deck, motionTerms, num, type RigidPoint, type Term, turnTerms } from "./deck-writer.ts";
+import { springTo } from "./deck-spring.ts";
+import { type Deck, motionTerms, type RigidPoint, type Term, turnTerms } from "./deck-writer.ts";
 
 const ORIGIN: Vec3 = [0, 0, 0];
 
@@ -20,13 +21,7 @@ export interface SeatNode {
 const motionOf = (points: readonly RigidPoint[], anchor: Anchor): RigidPoint | undefined =>
   anchor === GROUND ? undefined : points[anchor];
 
-function springTo(deck: Deck, node: number, freedom: number, stiffness: number): void {
-  const id = deck.element();
-  deck.write(`*ELEMENT,TYPE=SPRING1,ELSET=S${id}`, `${id},${node}`);
-  deck.write(`*SPRING,ELSET=S${id}`, String(freedom), num(stiffness));
-}
-
-/** Six SPRING1 elements on relative motions (to − from), so the axes may point anywhere and the arms are exact. */
+/** Six springs on relative motions (to − from), so the axes may point anywhere and the arms are exact. */
 export function writeSpring(deck: Deck, spring: Spring, points: readonly RigidPoint[]): SpringNodes {
   const from = points[spring.from];
   if (!from) throw new Error(`node ${spring.from} does not exist`);
@@ -47,7 +42,7 @@ export function writeSpring(deck: Deck, spring: Spring, points: readonly RigidPo
 }
 
 /**
- * The motion of `from` against `to` along the normal, and where the seat is taken as closed a SPRING1 on it with the force
+ * The motion of `from` against `to` along the normal, and where the seat is taken as closed a spring on it with the force
  * the gap takes away. (GAPUNI keeps its first stiffness in a static step of small displacements.)
  * Returns the node whose freedom 1 is that motion, and that force.
  */

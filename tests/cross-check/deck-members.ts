@@ -29,8 +29,8 @@ const NO_ARM: Vec3 = [0, 0, 0];
 export const memberSet = (m: number): string => `M${m + 1}`;
 
 /**
- * Writes a member as a row of 20-node bricks with reduced integration (C3D20R); its end sections move rigidly with the
- * nodes they belong to, over the rigid arms. `density` makes line loads and masses: mass per length over area.
+ * Writes a member as a row of 20-node bricks; its end sections move rigidly with the nodes they belong to, over the rigid
+ * arms. `density` makes line loads and masses: mass per length over area.
  */
 export function writeMember(deck: Deck, member: Member, m: number, from: RigidPoint, to: RigidPoint): void {
   if (member.fromReleases || member.toReleases) throw new Error(`member ${m} has releases: not written`);
@@ -63,7 +63,7 @@ export function writeMember(deck: Deck, member: Member, m: number, from: RigidPo
   const { x, y } = member.axes;
   const set = memberSet(m);
   deck.write(
-    `*ELEMENT,TYPE=C3D20R,ELSET=${set}`,
+    `*ELEMENT,TYPE=${deck.elements.bar},ELSET=${set}`,
     ...bricks,
     `*ORIENTATION,NAME=O${m + 1},SYSTEM=RECTANGULAR`,
     [...x, ...y].map(num).join(","),

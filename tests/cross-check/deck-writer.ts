@@ -10,8 +10,19 @@ export interface RigidPoint {
   readonly turn: number;
 }
 
+/**
+ * What bars and springs are made of. The buckling step of CalculiX needs elements of its own: a row of C3D20R has zigzags
+ * across the bar that strain no integration point and load none, so every number is a factor of theirs and it returns its
+ * own shift of 1; and SPRING1 holds twice there (2.20).
+ */
+export interface DeckElements {
+  readonly bar: "C3D20R" | "C3D20";
+  readonly spring: "SPRING1" | "C3D8";
+}
+
 /** Collects the lines of a CalculiX deck. Nodes and elements are numbered as they come. */
 export interface Deck {
+  readonly elements: DeckElements;
   node(at: Vec3): number;
   element(): number;
   equation(terms: readonly Term[]): void;
@@ -37,18 +48,19 @@ export function lines<T>(items: readonly T[], perLine: number = IDS_PER_LINE): s
   return made;
 }
 
-export function newDeck(title: string): Deck {
+export function newDeck(title: string, elements: DeckElements): Deck {
   const nodes: string[] = [];
   const rest: string[] = [];
-  let elements = 0;
+  let count = 0;
   return {
+    elements,
     node(at) {
       nodes.push(`${nodes.length + 1},${at.map(num).join(",")}`);
       return nodes.length;
     },
     element() {
-      elements++;
-      return elements;
+      count++;
+      return count;
     },
     equation(terms) {
       const kept = terms.filter(([, , coefficient], i) => i === 0 || Math.abs(coefficient) > 1e-15);

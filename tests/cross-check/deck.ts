@@ -1,11 +1,19 @@
 import type { FrameModel, LoadCase, Vec3 } from "../../src/mechanics/model.ts";
 import { type SpringNodes, writeContact, writeSpring, writeSupport } from "./deck-links.ts";
 import { memberSet, solidDensity, writeMember } from "./deck-members.ts";
-import { type Deck, lines, newDeck, num, type RigidPoint } from "./deck-writer.ts";
+import { type Deck, type DeckElements, lines, newDeck, num, type RigidPoint } from "./deck-writer.ts";
 import { solidSection } from "./solid-section.ts";
 
 /** What the other solver is asked for. */
-export type Analysis = { readonly kind: "statics" } | { readonly kind: "frequency"; readonly count: number };
+export type Analysis =
+  | { readonly kind: "statics" }
+  | { readonly kind: "frequency"; readonly count: number }
+  | { readonly kind: "buckling"; readonly count: number };
+
+const elementsFor = ({ kind }: Analysis): DeckElements =>
+  kind === "buckling" ? { bar: "C3D20", spring: "C3D8" } : { bar: "C3D20R", spring: "SPRING1" };
+/** Of the eigenvalues; CalculiX is content with 1e-2 unless told. */
+const EIGEN_ACCURACY = 1e-8;
 
 /** A deck and where in it the frame's nodes, springs and contacts are. */
 export interface WrittenDeck {
@@ -49,7 +57,7 @@ export function writeDeck(
   analysis: Analysis,
   closed: readonly boolean[],
 ): WrittenDeck {
-  const deck = newDeck(title);
+  const deck = newDeck(title, elementsFor(analysis));
   const points = model.nodes.map((at): RigidPoint => ({ at, shift: deck.node(at), turn: deck.node(at) }));
   const pointOf = (node: number): RigidPoint => {
     const point = points[node];
@@ -70,6 +78,7 @@ export function writeDeck(
   deck.write("*STEP");
   if (analysis.kind === "statics") deck.write("*STATIC");
   if (analysis.kind === "frequency") deck.write("*FREQUENCY", String(analysis.count));
+  if (analysis.kind === "buckling") deck.write("*BUCKLE", `${analysis.count},${EIGEN_ACCURACY}`);
   writeLoads(deck, model, load, points);
   for (const { moving, force } of seats) if (force !== 0) deck.write("*CLOAD", `${moving},1,${num(force)}`);
   if (analysis.kind === "statics") {

@@ -24,9 +24,10 @@ export type Quantity =
   | "spring forces"
   | "spring moments"
   | "pushes"
-  | "modes";
+  | "modes"
+  | "factors";
 
-/** The difference of each quantity over its largest value in the frame; modes one by one. Absent where there is none. */
+/** The difference of each quantity over its largest value in the frame; modes and factors one by one. Absent where there is none. */
 export function differences(ours: Answers, theirs: Answers): Map<Quantity, number> {
   const found = new Map<Quantity, number>();
   const note = (name: Quantity, own: readonly number[], other: readonly number[], least = LEAST_FORCE): void => {
@@ -39,7 +40,8 @@ export function differences(ours: Answers, theirs: Answers): Map<Quantity, numbe
   note("spring forces", part(ours.springs, false), part(theirs.springs, false));
   note("spring moments", part(ours.springs, true), part(theirs.springs, true));
   note("pushes", ours.pushes, theirs.pushes);
-  if (theirs.modes.length > 0)
-    found.set("modes", Math.max(...theirs.modes.map((mode, i) => relative([ours.modes[i] ?? Number.NaN], [mode]))));
+  for (const name of ["modes", "factors"] as const)
+    if (theirs[name].length > 0)
+      found.set(name, Math.max(...theirs[name].map((value, i) => relative([ours[name][i] ?? Number.NaN], [value]))));
   return found;
 }

@@ -122,6 +122,28 @@ describe("buckling", () => {
     near(pressed(model)[0], 10_000 * lo ** 2, 1e-4);
   });
 
+  // Sideways a pressed cantilever takes P/(tan(kL)/k − L), a pulled one P/(L − tanh(kL)/k); together nothing.
+  test("a cantilever held up by one that is pulled as hard: tan kL = tanh kL, 3.9266 (worked by hand)", () => {
+    const model: FrameModel = {
+      nodes: [0, 1].flatMap(() => [[0, 0, 0] as const, [L, 0, 0] as const]),
+      members: [0, 2].map((from) => ({ ...MEMBER, from, to: from + 1 })),
+      supports: [0, 2].flatMap((node) => [
+        { node, holds: FIXED },
+        { node: node + 1, holds: ["free", "free", "fixed", "fixed", "fixed", "free"] as const },
+      ]),
+      springs: [{ from: 1, to: 3, axes: GLOBAL, stiffness: [0, 1e12, 0, 0, 0, 0] }],
+    };
+    const force = (x: number) => [x, 0, 0] as const;
+    const load = {
+      nodes: [
+        { node: 1, force: force(-1) },
+        { node: 3, force: force(1) },
+      ],
+    };
+    const found = bucklingModes(solveFrame(prepareFrame(model), [load], [[1]]), 0, 1);
+    near(found.kind === "modes" ? found.modes[0]?.lambda : undefined, (10_000 * 3.92660231 ** 2) / L ** 2, 1e-4);
+  });
+
   test("a force that grows along the bar: self-weight of a flagpole, 7.837 EI/L² (Greenhill 1881)", () => {
     const model = { ...column({}, FREE), supports: [{ node: 0, holds: FIXED }] };
     const q = 1 / L;

@@ -51,10 +51,12 @@ export interface Buckling {
   stands(combination: number, factor: number): boolean;
 }
 
-interface Compressed {
+interface Axial {
   readonly N: Piecewise;
   /** Largest compression, N; zero or less when there is none. */
   readonly push: number;
+  /** Largest force either way, N: a pulled member that is cut too coarsely holds the frame too stiffly. */
+  readonly size: number;
 }
 
 /** The frame cut into pieces, its contacts as some combination left them. */
@@ -67,7 +69,7 @@ interface Mesh {
   readonly system: System;
 }
 
-function geometricBlocks({ parts, pieces, firstPiece }: Mesh, axial: readonly Compressed[]): Block[] {
+function geometricBlocks({ parts, pieces, firstPiece }: Mesh, axial: readonly Axial[]): Block[] {
   const { table, model } = parts;
   const blocks: Block[] = [];
   axial.forEach(({ N }, m) => {
@@ -111,10 +113,11 @@ export function bucklingOf(solution: Solution): Buckling {
   const { frame } = solution;
   const meshes: Mesh[] = [];
 
-  const axialOf = (combination: number): Compressed[] =>
+  const axialOf = (combination: number): Axial[] =>
     frame.model.members.map((_, m) => {
       const { N } = memberForces(solution, combination, m);
-      return { N, push: -extrema(N).min.value };
+      const { min, max } = extrema(N);
+      return { N, push: -min.value, size: Math.max(-min.value, max.value) };
     });
 
   const statusOf = (combination: number): ContactStatus[] =>
@@ -142,11 +145,10 @@ export function bucklingOf(solution: Solution): Buckling {
   const atLeast = (own: number, wanted: number): boolean => own >= wanted;
 
   /** Pieces that do for critical factors up to this one. */
-  const piecesUpTo = (axial: readonly Compressed[], factor: number): Int32Array =>
-    Int32Array.from(axial, ({ push }, m) => {
+  const piecesUpTo = (axial: readonly Axial[], factor: number): Int32Array =>
+    Int32Array.from(axial, ({ size }, m) => {
       const { EIy, EIz } = frame.model.members[m] ?? { EIy: 1, EIz: 1 };
-      if (!(push > 0)) return 1;
-      const phase = Math.sqrt((factor * push) / Math.min(EIy, EIz)) * (frame.parts.table.length[m] as number);
+      const phase = Math.sqrt((factor * size) / Math.min(EIy, EIz)) * (frame.parts.table.length[m] as number);
       return Math.min(Math.max(Math.ceil(phase / PHASE_OF_PIECE), 1), MOST_PIECES);
     });
 

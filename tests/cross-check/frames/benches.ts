@@ -23,7 +23,7 @@ interface Bench {
  * Four posts on pinned feet, four rails at two heights that end at the faces of the posts: rigidly (arms to the axis of
  * the post), or with a spring of this stiffness in a face node of their own.
  */
-function bench(rail: Omit<Member, "from" | "to" | "axes">, joint?: Six<number>): Bench {
+export function bench(rail: Omit<Member, "from" | "to" | "axes">, joint?: Six<number>): Bench {
   const nodes: Vec3[] = [0, SHELF, HEIGHT].flatMap((z) => corners.map(([x, y]): Vec3 => [x, y, z]));
   const members: Member[] = [];
   const springs: Spring[] = [];

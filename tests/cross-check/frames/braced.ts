@@ -23,7 +23,7 @@ function joint(from: number, to: number): Spring {
   return { from, to, at: [x, y + 0.02, z], axes: axesAlong([0, 0, 0], along, 0), stiffness };
 }
 
-const model: FrameModel = {
+export const bracedPortal: FrameModel = {
   nodes,
   members: [bar(nodes, 0, 1), bar(nodes, 1, 2), bar(nodes, 2, 3), bar(nodes, 3, 4), bar(nodes, 5, 4, SQUARE), brace],
   springs: [joint(6, 1), joint(7, 3)],
@@ -38,13 +38,13 @@ export const braced: readonly CheckedFrame[] = [
   {
     id: "braced.beside",
     title: "a portal with a skew brace beside its plane, springs along the brace, a yielding foot",
-    model,
+    model: bracedPortal,
     load: {
       nodes: [
         { node: 2, force: [400, 30, 0] },
         { node: 3, moment: [0, 0, across[2] * 20] },
       ],
-      members: weighing(model, [2, 3], 300),
+      members: weighing(bracedPortal, [2, 3], 300),
     },
     analysis: { kind: "statics" },
   },

@@ -10,7 +10,7 @@ const nodes: readonly Vec3[] = [
   [SPAN, 0, 0],
 ];
 /** Two square posts, a tall rail in two halves, pinned feet, held in its plane. */
-const portal: FrameModel = {
+export const portal: FrameModel = {
   nodes,
   members: [bar(nodes, 0, 1), bar(nodes, 1, 2, TALL), bar(nodes, 2, 3, TALL), bar(nodes, 4, 3)],
   supports: [
