@@ -66,6 +66,7 @@ export { slotRoom } from "./slot-room.ts";
 export { slotUse } from "./slot-use.ts";
 export { spans } from "./spans.ts";
 export { stability } from "./stability.ts";
+export { standFits } from "./stand-fits.ts";
 export { standings } from "./standings.ts";
 export { structure } from "./structure.ts";
 export { subAssemblies } from "./sub-assemblies.ts";
