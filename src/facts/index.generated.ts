@@ -17,6 +17,7 @@ export { doorSwings } from "./door-swings.ts";
 export { endCuts } from "./end-cuts.ts";
 export { ends } from "./ends.ts";
 export { fastenedSheets } from "./fastened-sheets.ts";
+export { fittings } from "./fittings.ts";
 export { footPushes } from "./foot-pushes.ts";
 export { footing } from "./footing.ts";
 export { frameMiddle } from "./frame-middle.ts";
