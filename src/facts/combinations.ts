@@ -2,12 +2,15 @@ import type { Vec3 } from "../geometry/vector.ts";
 import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/model.ts";
 import { type Acting, acting } from "./acting.ts";
 import { defineFact } from "./fact.ts";
+import { footing } from "./footing.ts";
 import { loadFactors } from "./load-factors.ts";
+import { oddFloors } from "./odd-floors.ts";
 import { pushLevel } from "./push-level.ts";
 import { structure } from "./structure.ts";
 
 /**
- * service: everything at its own size. strength: with the factors of the method, in plumb and out of it, or with an accidental load.
+ * service: everything at its own size. strength: with the factors of the method, in plumb and out of it, on an uneven floor, or with an
+ * accidental load.
  * sway: own size and a push.
  */
 export type CombinationKind = "service" | "strength" | "sway";
@@ -24,6 +27,8 @@ export interface Combined {
   readonly across: boolean;
   /** Of a combination that comes four ways: which way it leans, or is leant on or pushed. */
   readonly side?: Side;
+  /** On an uneven floor: how far it lies below each foot that is not anchored, m. */
+  readonly gaps?: readonly number[];
 }
 
 /** What it is but for the way it leans or is pushed. */
@@ -160,11 +165,17 @@ function together(known: Acting, excludes: (a: string, b: string) => boolean): C
 /** Load cases as the solver takes them, and all combinations that the rules look at. */
 export const combinations = defineFact<
   Combinations,
-  { acting: typeof acting; structure: typeof structure; level: typeof pushLevel; by: typeof loadFactors }
+  {
+    acting: typeof acting;
+    structure: typeof structure;
+    level: typeof pushLevel;
+    footing: typeof footing;
+    by: typeof loadFactors;
+  }
 >({
   id: "combinations",
-  needs: { acting, structure, level: pushLevel, by: loadFactors },
-  compute({ acting: known, level, by }, frame) {
+  needs: { acting, structure, level: pushLevel, footing, by: loadFactors },
+  compute({ acting: known, level, footing: feet, by }, frame) {
     const base = known.cases.map((c) => c.loads);
     const n = base.length;
     const cases: SolverCase[] = [...base, ...base.map((c) => sideways(c, 0)), ...base.map((c) => sideways(c, 1))];
@@ -215,6 +226,14 @@ export const combinations = defineFact<
         const lifted = words(by.helping, by.variable, choice);
         const aside = pushes(cases, lifting);
         all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside });
+      }
+    }
+    for (const { words: where, gaps } of oddFloors(feet, frame.floor.uneven)) {
+      for (const choice of choices.fullest.length > 0 ? choices.fullest : [undefined]) {
+        const strong = factors(by.permanent, by.variable, choice);
+        const across = pushes(cases, strong);
+        const name = `${words(by.permanent, by.variable, choice)}, ${where}`;
+        all.push({ name, kind: "strength", factors: strong, sideways: across, across, gaps });
       }
     }
     for (const choice of choices.accidental) {

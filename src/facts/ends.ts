@@ -8,6 +8,7 @@ import { up } from "./axes.ts";
 import { type Body, bodies, cutPoint } from "./bodies.ts";
 import { contacts, TOUCH } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
+import { FINGERTIP } from "./reach-distances.ts";
 import { type LaidSheet, sheets } from "./sheets.ts";
 import { standings } from "./standings.ts";
 
@@ -23,9 +24,9 @@ export interface EndState {
   readonly height: number;
   /** Sawn metal of the whole end, m². */
   readonly metal: number;
-  /** Sawn metal that nothing covers once caps are on, m². */
+  /** Sawn metal that a fingertip gets to once caps are on, m²: nothing touches it or stands before it nearer than that. */
   readonly open: number;
-  /** The same without the caps that the frame's defaults put on open ends. */
+  /** Sawn metal that nothing touches, without the caps that the frame's defaults put on open ends, m². */
   readonly openWithoutCap: number;
   readonly capped: boolean;
   /** What covers it, in words. */
@@ -48,19 +49,23 @@ function disc(centre: readonly [number, number], radius: number): Ring {
   });
 }
 
-/** Outline of a sheet that lies against the end, in section coordinates; undefined where it does not touch. */
-function sheetOver(body: Body, end: EndName, sheet: LaidSheet): Region | undefined {
-  const { plane } = body.cuts[end];
-  if (dot(plane.normal, sheet.normal) < 0.999) return undefined;
-  if (Math.abs(dot(subtract(sheet.corners[0], plane.point), sheet.normal)) > TOUCH) return undefined;
-  return { outer: sheet.corners.map((corner) => inSection(body, corner)), holes: [] };
-}
-
+/** Something flat that lies over the end or stands before it. */
 interface Cover {
   readonly by: string;
+  /** How far it stands off the cut, m. */
+  readonly gap: number;
   readonly region: Region;
   /** Diameter of a disc about the middle of the section, m: ends of one profile under one kind of foot are clipped once. */
   readonly disc?: number;
+}
+
+/** A sheet that lies against the end or stands before it, its outline in section coordinates. */
+function sheetOver(body: Body, end: EndName, sheet: LaidSheet): Cover | undefined {
+  const { plane } = body.cuts[end];
+  if (dot(plane.normal, sheet.normal) < 0.999) return undefined;
+  const gap = Math.abs(dot(subtract(sheet.corners[0], plane.point), sheet.normal));
+  const region = { outer: sheet.corners.map((corner) => inSection(body, corner)), holes: [] };
+  return gap > FINGERTIP ? undefined : { by: sheet.panel.ref.id, gap, region };
 }
 
 const underDiscs = new WeakMap<Profile, Map<number, number>>();
@@ -104,7 +109,8 @@ function openArea(section: Region, covered: readonly Region[]): number {
   return areaOf(difference([section], union(covered)));
 }
 
-function stateOf(body: Body, name: EndName, found: readonly Cover[], floor: number): EndState {
+function stateOf(body: Body, name: EndName, near: readonly Cover[], floor: number): EndState {
+  const found = near.filter(({ gap }) => gap <= TOUCH);
   const end = body.bar.ends[name];
   const { plane } = body.cuts[name];
   const section: Region = body.bar.profile.region;
@@ -120,6 +126,8 @@ function stateOf(body: Body, name: EndName, found: readonly Cover[], floor: numb
           found.map((cover) => cover.region),
         );
   const openWithoutCap = left / slope;
+  const regions = near.map((cover) => cover.region);
+  const touched = near.length === found.length ? openWithoutCap : openArea(section, regions) / slope;
   const capped = end.cap.kind === "part" || (end.cap.kind === "if-open" && openWithoutCap > 0);
   return {
     ref: end.ref,
@@ -129,7 +137,7 @@ function stateOf(body: Body, name: EndName, found: readonly Cover[], floor: numb
     normal: plane.normal,
     height: cutPoint(body, name)[2] - floor,
     metal,
-    open: capped ? 0 : openWithoutCap,
+    open: capped ? 0 : touched,
     openWithoutCap,
     capped,
     covers: found.map((cover) => cover.by),
@@ -149,29 +157,32 @@ export const ends = defineFact<
       for (const name of ["from", "to"] as const) {
         const covers: Cover[] = [];
         for (const contact of touching.ofEnd(body.bar.ref.id, name)) {
-          if (contact.gap > TOUCH) continue;
+          if (contact.gap > FINGERTIP) continue;
           covers.push({
             by: contact.b.bar,
+            gap: contact.gap,
             region: { outer: contact.overlap.map((p) => inSection(body, p)), holes: [] },
           });
         }
         for (const stand of standing.onEnd(body.bar.ref.id, name)) {
           covers.push({
             by: stand.stand.ref.id,
+            gap: 0,
             region: { outer: disc([0, 0], stand.cover / 2), holes: [] },
             disc: stand.cover,
           });
         }
         for (const sheet of laid) {
-          const region = sheetOver(body, name, sheet);
-          if (region) covers.push({ by: sheet.panel.ref.id, region });
+          const cover = sheetOver(body, name, sheet);
+          if (cover) covers.push(cover);
         }
         const { plane } = body.cuts[name];
-        const onFloor = dot(plane.normal, up) < -0.999 && Math.abs(cutPoint(body, name)[2] - frame.floor.z) < TOUCH;
-        if (onFloor) {
+        const offFloor = Math.abs(cutPoint(body, name)[2] - frame.floor.z);
+        if (dot(plane.normal, up) < -0.999 && offFloor < FINGERTIP) {
           const { min, max } = bounds(body.bar.profile.region);
           covers.push({
             by: "the floor",
+            gap: offFloor,
             region: { outer: [min, [max[0], min[1]], max, [min[0], max[1]]], holes: [] },
           });
         }

@@ -6,22 +6,24 @@ import { combinations } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { type Foothold, footing } from "./footing.ts";
 import { type Governed, worstOfAll } from "./governing.ts";
+import { oddFloors } from "./odd-floors.ts";
 import { response } from "./response.ts";
 import { solverModel } from "./solver-model.ts";
 import { structure } from "./structure.ts";
 
-/** The hardest push of the floor on one foot. */
+/** The hardest pushes of the floor on one foot. */
 export interface FootPush {
   readonly foot: Foothold;
+  /** On an even floor. */
   readonly push: Governed<"force">;
-  /** The foot that stands in a hollow or on a bump then; none: on an even floor. */
-  readonly odd: Foothold | undefined;
+  /** On an uneven one: under which foot it is uneven, and the push with joints that are stiff. */
+  readonly odd: { readonly push: Governed<"force">; readonly under: Foothold } | undefined;
 }
 
 /**
  * Largest push of every foot under loads at their own size: on an even floor with soft, typical and stiff joints, and where
- * the floor is declared uneven with each foot in turn that much too high or too low, joints stiff. A stiff frame of four
- * feet then stands on two of them across the corner. Casters that roll are taken on the even floor. Anchored feet are left out: what they bear depends on how they are set.
+ * the floor is declared uneven with each foot in turn over a hollow or on a bump, joints stiff. A stiff frame of four
+ * feet then stands on two of them across the corner. Anchored feet are left out: what they bear depends on how they are set.
  */
 export const footPushes = defineFact<
   readonly FootPush[],
@@ -37,40 +39,34 @@ export const footPushes = defineFact<
   needs: { response, footing, structure, bodies, combinations },
   compute({ response: found, footing: feet, structure: known, bodies: all, combinations: combined }, frame) {
     if (found.kind !== "solved") return [];
-    const worst = new Map<Foothold, FootPush>();
+    const odd = new Map<Foothold, NonNullable<FootPush["odd"]>>();
     const free = feet.filter((foot) => foot.hold !== "anchored");
-    for (const [i, foot] of feet.entries()) {
-      if (foot.hold === "anchored") continue;
-      const push = worstOfAll(found.views, ["service"], "force", (view) => view.foot(i));
-      if (push) worst.set(foot, { foot, push, odd: undefined });
-    }
-    const uneven = frame.floor.uneven;
-    // Three feet stand firm on any floor.
-    if (!(uneven > 0) || free.length < 4 || free.every((foot) => foot.hold === "rolling")) return [...worst.values()];
     const service = combined.all.filter((c) => c.kind === "service");
-    const floors = free.flatMap((odd) =>
-      [uneven, -uneven].flatMap((gap) =>
-        service.map((combination) => ({ odd, combination, gaps: free.map((foot) => (foot === odd ? gap : 0)) })),
-      ),
+    const floors = oddFloors(feet, frame.floor.uneven).flatMap((floor) =>
+      service.map((combination) => ({ ...floor, combination })),
     );
-    const { states } = solveFrame(
-      prepareFrame(solverModel(known, all, feet, frame.stock, "stiff", "free", found.braces("stiff"))),
-      combined.cases,
-      floors.map(({ combination }) => combination.factors),
-      floors.map(({ gaps }) => gaps),
-    );
-    for (const [i, { odd, combination }] of floors.entries()) {
-      const state = states[i];
-      if (state?.kind !== "solved") continue;
-      for (const [c, foot] of free.entries()) {
-        // Casters rated for rolling are judged by a factor instead.
-        if (foot.hold === "rolling") continue;
-        const push = state.contacts[c]?.push ?? 0;
-        if (push <= (worst.get(foot)?.push.measured ?? -1)) continue;
-        const under = { combination: combination.name, bound: "stiff" } as const;
-        worst.set(foot, { foot, push: { measured: si(push, "force"), under }, odd });
+    if (floors.length > 0) {
+      const { states } = solveFrame(
+        prepareFrame(solverModel(known, all, feet, frame.stock, "stiff", "free", found.braces("stiff"))),
+        combined.cases,
+        floors.map(({ combination }) => combination.factors),
+        floors.map(({ gaps }) => gaps),
+      );
+      for (const [i, { foot: under, combination }] of floors.entries()) {
+        const state = states[i];
+        if (state?.kind !== "solved") continue;
+        for (const [c, foot] of free.entries()) {
+          const push = state.contacts[c]?.push ?? 0;
+          if (push <= (odd.get(foot)?.push.measured ?? -1)) continue;
+          const governing = { combination: combination.name, bound: "stiff" } as const;
+          odd.set(foot, { push: { measured: si(push, "force"), under: governing }, under });
+        }
       }
     }
-    return [...worst.values()];
+    return feet.flatMap((foot, i) => {
+      const push =
+        foot.hold === "anchored" ? undefined : worstOfAll(found.views, ["service"], "force", (v) => v.foot(i));
+      return push ? [{ foot, push, odd: odd.get(foot) }] : [];
+    });
   },
 });

@@ -2,8 +2,7 @@ import { difference } from "../geometry/clip.ts";
 import { convexHull } from "../geometry/convex.ts";
 import { bounds, containsPoint, distanceToEdge, type Region, type Ring } from "../geometry/polygon.ts";
 import type { Vec2 } from "../geometry/vector.ts";
-import type { Zone } from "../model/frame.ts";
-import type { GuardSide } from "./guard-sides.ts";
+import type { GuardSide, Hazard } from "./guard-sides.ts";
 import { armDistance, BODY, legDistance, OPENING_STEPS, type OpeningForm } from "./reach-distances.ts";
 
 /** A place in a side of a guard that a rod of a certain thickness passes. */
@@ -64,7 +63,7 @@ const isBox = ({ outer, holes }: Region): boolean =>
   holes.length === 0 && outer.length === 4 && edgesOf(outer).every(([a, b]) => a[0] === b[0] || a[1] === b[1]);
 
 /** What passes a side of a guard, width by width, and how far the zone lies behind it. */
-export function openingsOf(side: GuardSide, zone: Zone): readonly Opening[] {
+export function openingsOf(side: GuardSide, zone: Hazard): readonly Opening[] {
   const whole = rectangle(side.low, side.high);
   const upright = side.v === 2;
   const floor = rectangle([side.low[0] - BEYOND, side.low[1] - BEYOND], [side.high[0] + BEYOND, side.low[1]]);

@@ -1,7 +1,7 @@
 import type { Zone } from "../model/frame.ts";
 import { defineFact } from "./fact.ts";
 import { type Opening, openingsOf } from "./guard-openings.ts";
-import { type Guarding, type GuardSide, guardSides } from "./guard-sides.ts";
+import { type Guarding, type GuardSide, guardSides, type Hazard } from "./guard-sides.ts";
 import { OUT_OF_REACH, overDistanceWithin } from "./reach-over.ts";
 
 /** How one side of a guard keeps people from a zone. */
@@ -33,12 +33,21 @@ function worstOf(openings: readonly Opening[]): Opening | undefined {
   return openings.reduce<Opening | undefined>((a, b) => (!a || short(b) > short(a) ? b : a), undefined);
 }
 
-function overOf(side: GuardSide, { zone, roofed }: Guarding, floor: number): SideReach["over"] {
+function overOf(side: GuardSide, { zone, roofed }: Guarding<Hazard>, floor: number): SideReach["over"] {
   if (roofed || side.axis === 2) return undefined;
   const guard = side.high[1] - floor;
   const face = side.sign > 0 ? zone.high[side.axis] : zone.low[side.axis];
   const needed = overDistanceWithin(zone.risk, zone.low[2] - floor, zone.high[2] - floor, guard);
   return { guard, distance: Math.abs(side.at - face), needed };
+}
+
+/** How each side of a guard keeps people from what is behind it. */
+export function sidesReach(guarding: Guarding<Hazard>, floor: number): readonly SideReach[] {
+  return guarding.sides.map((side) => ({
+    name: nameOf(side),
+    through: worstOf(openingsOf(side, guarding.zone)),
+    over: overOf(side, guarding, floor),
+  }));
 }
 
 /** Openings above the height that nobody reaches from the floor are nobody's way in. */
@@ -53,12 +62,7 @@ export const guardReach = defineFact<readonly ZoneReach[], { guardSides: typeof 
     return all.map((guarding): ZoneReach => {
       const { zone } = guarding;
       if (!reachable(zone, floor)) return { zone, sides: [], open: [] };
-      const sides = guarding.sides.map((side) => ({
-        name: nameOf(side),
-        through: worstOf(openingsOf(side, zone)),
-        over: overOf(side, guarding, floor),
-      }));
-      return { zone, sides, open: guarding.open.map(nameOf) };
+      return { zone, sides: sidesReach(guarding, floor), open: guarding.open.map(nameOf) };
     });
   },
 });

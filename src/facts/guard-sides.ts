@@ -1,14 +1,10 @@
-import { corners } from "../geometry/box.ts";
 import { areaOf, intersection, union } from "../geometry/clip.ts";
 import { convexHull } from "../geometry/convex.ts";
 import type { Region } from "../geometry/polygon.ts";
-import { dot, type Vec2, type Vec3 } from "../geometry/vector.ts";
+import type { Vec2 } from "../geometry/vector.ts";
 import type { Zone } from "../model/frame.ts";
-import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
-import { panelBoxes } from "./panel-boxes.ts";
-
-type Axis = 0 | 1 | 2;
+import { type Axis, type GuardPart, guardParts } from "./guard-parts.ts";
 
 /** One plane of a guard between a hazard and the people on that side of it. */
 export interface GuardSide {
@@ -27,8 +23,8 @@ export interface GuardSide {
   readonly high: Vec2;
 }
 
-export interface Guarding {
-  readonly zone: Zone;
+export interface Guarding<H extends Hazard = Zone> {
+  readonly zone: H;
   readonly sides: readonly GuardSide[];
   /** Sides of the zone on which no bar and no panel stands. */
   readonly open: readonly { readonly axis: Axis; readonly sign: 1 | -1 }[];
@@ -36,39 +32,22 @@ export interface Guarding {
   readonly roofed: boolean;
 }
 
-interface Part {
-  readonly points: readonly Vec3[];
-  readonly bounds: readonly (readonly [number, number])[];
-  readonly sheet: boolean;
-  /** The axis a bar runs along; undefined for slanting bars and for sheets. */
-  readonly along: Axis | undefined;
-}
-
 /** Parts this near to the plane of a guard belong to it, m: a sheet on the face of a bar does. */
 const SLAB = 0.03;
-/** Sheets this near to square to an axis close that side: 3°. */
-const SQUARE = Math.cos(Math.PI / 60);
-
 const upright = (axis: Axis): readonly [Axis, Axis] => (axis === 0 ? [1, 2] : axis === 1 ? [0, 2] : [0, 1]);
 
-function partOf(points: readonly Vec3[], runs?: Vec3): Part {
-  const bounds = ([0, 1, 2] as const).map((axis) => {
-    const at = points.map((point) => point[axis]);
-    return [Math.min(...at), Math.max(...at)] as const;
-  });
-  const along = ([0, 1, 2] as const).find((axis) => runs && Math.abs(runs[axis]) > SQUARE);
-  return { points, bounds, sheet: runs === undefined, along };
-}
+/** What hands are kept from: a box, and how badly it hurts. */
+export type Hazard = Pick<Zone, "low" | "high" | "risk">;
 
-const extent = (part: Part, axis: Axis): readonly [number, number] => part.bounds[axis] ?? [0, 0];
-const middle = (part: Part, axis: Axis): number => (extent(part, axis)[0] + extent(part, axis)[1]) / 2;
-const across = (part: Part, axis: Axis): number => extent(part, axis)[1] - extent(part, axis)[0];
+const extent = (part: GuardPart, axis: Axis): readonly [number, number] => part.bounds[axis] ?? [0, 0];
+const middle = (part: GuardPart, axis: Axis): number => (extent(part, axis)[0] + extent(part, axis)[1]) / 2;
+const across = (part: GuardPart, axis: Axis): number => extent(part, axis)[1] - extent(part, axis)[0];
 
 /** Widest a bar or sheet may be along the axis to count as lying in a plane square to it, m: the largest profile. */
 const THICK = 0.17;
 
 /** What lies in a plane, and bars that run square through it: seen along its axis such a bar is its own section. */
-function inPlane(parts: readonly Part[], axis: Axis, at: number): readonly Part[] {
+function inPlane(parts: readonly GuardPart[], axis: Axis, at: number): readonly GuardPart[] {
   return parts.filter((part) => {
     const [low, high] = extent(part, axis);
     const through = part.along === axis;
@@ -76,7 +55,7 @@ function inPlane(parts: readonly Part[], axis: Axis, at: number): readonly Part[
   });
 }
 
-function seen(parts: readonly Part[], u: Axis, v: Axis): readonly Region[] {
+function seen(parts: readonly GuardPart[], u: Axis, v: Axis): readonly Region[] {
   return parts.map((part) => ({
     outer: convexHull(part.points.map((point): Vec2 => [point[u], point[v]])),
     holes: [],
@@ -84,7 +63,7 @@ function seen(parts: readonly Part[], u: Axis, v: Axis): readonly Region[] {
 }
 
 /** The plane on one side of the zone in which the most is closed. */
-function planeOf(zone: Zone, parts: readonly Part[], axis: Axis, sign: 1 | -1): number | undefined {
+function planeOf(zone: Hazard, parts: readonly GuardPart[], axis: Axis, sign: 1 | -1): number | undefined {
   const face = sign > 0 ? zone.high[axis] : zone.low[axis];
   const [u, v] = upright(axis);
   const planes = new Set<number>();
@@ -101,7 +80,7 @@ function planeOf(zone: Zone, parts: readonly Part[], axis: Axis, sign: 1 | -1): 
 }
 
 function sideOf(
-  parts: readonly Part[],
+  parts: readonly GuardPart[],
   planes: ReadonlyMap<string, number>,
   axis: Axis,
   sign: 1 | -1,
@@ -130,7 +109,8 @@ function sideOf(
   };
 }
 
-function guardingOf(zone: Zone, parts: readonly Part[], floor: number): Guarding {
+/** The planes of parts round and over one hazard. */
+export function guardingOf<H extends Hazard>(zone: H, parts: readonly GuardPart[], floor: number): Guarding<H> {
   const roof = parts.filter((part) => part.sheet && across(part, 2) < SLAB && extent(part, 2)[0] >= zone.high[2]);
   const over: Region = {
     outer: [
@@ -162,20 +142,11 @@ function guardingOf(zone: Zone, parts: readonly Part[], floor: number): Guarding
 }
 
 /** For every zone the planes of bars, panels and shut doors round and over it. */
-export const guardSides = defineFact<readonly Guarding[], { bodies: typeof bodies; panelBoxes: typeof panelBoxes }>({
+export const guardSides = defineFact<readonly Guarding[], { guardParts: typeof guardParts }>({
   id: "guard-sides",
-  needs: { bodies, panelBoxes },
-  compute({ bodies: all, panelBoxes: boxes }, frame) {
+  needs: { guardParts },
+  compute({ guardParts: parts }, frame) {
     if (frame.zones.length === 0) return [];
-    const parts: Part[] = [];
-    for (const { prism, axes } of all.values()) if (prism) parts.push(partOf(prism.vertices, axes.x));
-    for (const { box, normal } of boxes.values()) {
-      if (!box) continue;
-      const square = ([0, 1, 2] as const).some((axis) => Math.abs(dot(normal, unit(axis))) > SQUARE);
-      if (square) parts.push(partOf(corners(box)));
-    }
     return frame.zones.map((zone) => guardingOf(zone, parts, frame.floor.z));
   },
 });
-
-const unit = (axis: Axis): Vec3 => [axis === 0 ? 1 : 0, axis === 1 ? 1 : 0, axis === 2 ? 1 : 0];

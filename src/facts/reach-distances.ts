@@ -30,6 +30,9 @@ const ARM: readonly Step[] = [
   step(120, 850, 850),
 ];
 
+/** Widest gap that a fingertip does not get into by more than 2 mm, m: ISO 13857:2019, Table 4, first line. */
+export const FINGERTIP = 0.004;
+
 /** ISO 13857:2019, Table 7: toe to crotch (from memory); for openings down to the floor. */
 const LEG: readonly Step[] = [
   step(5, 0, 0),

@@ -228,6 +228,7 @@ export const response = defineFact<
           prepared,
           combined.cases,
           wanted.map((c) => c.factors),
+          wanted.map((c) => c.gaps),
         );
         const whole = bucklingOf(solution);
         for (const [i, combination] of wanted.entries()) {
@@ -236,6 +237,8 @@ export const response = defineFact<
             views.push(viewOf(solution, whole, i, combination, bound, known.piecesOf, feet, contactOf));
             if (combination.sideways) racked.push({ combination, couplings: state.couplings });
           }
+          // Over a hollow it tips before it comes to rest: frame.tips judges how far it leans.
+          else if (combination.gaps) continue;
           // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
           else if (!combination.sideways || state?.kind === "unsettled") {
             const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";

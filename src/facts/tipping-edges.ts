@@ -11,6 +11,8 @@ export interface TippingEdge {
   readonly inward: Vec2;
   /** Horizontal distance of a point inside the line, m. */
   inside(point: Vec3): number;
+  /** How far inside the line the nearest foot that is not on it stands, m: so far it leans for the height of a bump under that foot. */
+  readonly nearest: number;
 }
 
 /** How far the wheel of a swivel caster stands off its pin, as a share of its diameter (common practice: 0.3 to 0.4). */
@@ -68,11 +70,14 @@ export function tippingEdges(feet: readonly Foothold[], stands: readonly Stand[]
     const to: Vec2 = [b.at[0] + inward[0] * b.trail, b.at[1] + inward[1] * b.trail];
     const line = subtract2(to, from);
     const reach = Math.hypot(line[0], line[1]);
+    const inside: TippingEdge["inside"] = (point) => cross2(line, subtract2([point[0], point[1]], from)) / reach;
+    const others = corners.filter((corner) => corner !== a && corner !== b);
     return {
       feet: [a.ref, b.ref],
       from,
       inward: [-line[1] / reach, line[0] / reach],
-      inside: (point) => cross2(line, subtract2([point[0], point[1]], from)) / reach,
+      inside,
+      nearest: others.reduce((least, { at }) => Math.min(least, inside([at[0], at[1], 0])), Infinity),
     };
   });
 }

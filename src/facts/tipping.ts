@@ -1,5 +1,5 @@
 import { add, along, rotateAbout, subtract, type Vec2, type Vec3 } from "../geometry/vector.ts";
-import type { Door, Mass } from "../model/frame.ts";
+import type { Door, Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import { type ActingCase, acting, GRAVITY } from "./acting.ts";
 import { bodies } from "./bodies.ts";
@@ -21,6 +21,8 @@ export interface Tipping {
   readonly inside: number;
   /** Height of the centre of mass over the floor, m. */
   readonly height: number;
+  /** How far an uneven floor leans it over the line, rad. */
+  readonly lean: number;
   /** Where it tips, on the floor, and the level way into the frame square to that line. */
   readonly pivot: Vec3;
   readonly inward: Vec3;
@@ -92,11 +94,13 @@ interface Weighing {
   readonly always: { readonly mass: number; readonly centre: Vec3 };
   readonly movable: readonly Movable[];
   readonly floor: number;
+  /** How far one foot may stand high or low, m. */
+  readonly uneven: number;
 }
 
 /** Loads and door positions that make Σ mass · cost least, with cost a linear function of the place. */
 function worstState(
-  { always, movable, floor }: Weighing,
+  { always, movable, floor, uneven }: Weighing,
   edge: TippingEdge,
   cost: (inside: number, height: number) => number,
 ): Tipping {
@@ -129,6 +133,7 @@ function worstState(
     mass,
     inside: inside / mass,
     height: height / mass,
+    lean: Math.atan2(uneven, edge.nearest),
     pivot: [...edge.from, floor],
     inward: [...edge.inward, 0],
   };
@@ -159,8 +164,7 @@ function worstPush(weighing: Weighing, edge: TippingEdge, test: PushTest): Tippi
 }
 
 function weigh(
-  frame: { readonly doors: readonly Door[]; readonly masses: readonly Mass[] },
-  floor: number,
+  frame: Pick<Frame, "doors" | "masses" | "floor">,
   all: Masses,
   cases: readonly ActingCase[],
   known: Structure,
@@ -195,8 +199,11 @@ function weigh(
     }
   }
   for (const [name, places] of byName) movable.push({ name, kind: "load", places });
-  return { always: gathered(always), movable, floor };
+  return { always: gathered(always), movable, floor: frame.floor.z, uneven: frame.floor.uneven };
 }
+
+/** Tilt of a level floor at which it tips, rad: what its centre of mass allows less what it leans already. */
+export const tiltOf = ({ inside, height, lean }: Tipping): number => Math.atan2(inside, height) - lean;
 
 const flat = ({ at }: Foothold): Vec2 => [at[0], at[1]];
 
@@ -224,7 +231,7 @@ export const tipping = defineFact<
       return anchored.length > 0
         ? { kind: "cannot tip", why: "anchored to the floor" }
         : { kind: "cannot tip", why: "its feet span no area; frame.loose says so" };
-    const weighing = weigh(frame, frame.floor.z, all, loads.cases, known);
+    const weighing = weigh(frame, all, loads.cases, known);
     let top = 0;
     for (const body of bars.values()) top = Math.max(top, body.bounds.max[2] - frame.floor.z);
     const worst = (states: readonly Tipping[], nearer: (a: Tipping, b: Tipping) => boolean): Tipping =>
@@ -235,7 +242,7 @@ export const tipping = defineFact<
       tilted: () =>
         worst(
           edges.map((edge) => leastTilt(weighing, edge)),
-          (a, b) => a.inside / a.height < b.inside / b.height,
+          (a, b) => tiltOf(a) < tiltOf(b),
         ),
       pushed: (test) =>
         worst(

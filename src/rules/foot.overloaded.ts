@@ -47,19 +47,21 @@ export const rule = defineRule({
       else if (!worst) yield notApplicable(foot.ref, "anchored");
       else {
         const rolls = foot.hold === "rolling";
+        // What rolls is driven over thresholds on its four wheels, and stands on an uneven spot at rest.
         const scaled = (force: Si<"force">): Si<"force"> => si(force * (rolls ? factor.value : 1), "force");
-        const { measured, under, otherBounds } = worst.push;
-        const push = scaled(measured);
+        const odd = worst.odd && worst.odd.push.measured > scaled(worst.push.measured) ? worst.odd : undefined;
+        const { measured, under, otherBounds } = odd ? odd.push : worst.push;
+        const times = odd || !rolls ? 1 : factor.value;
+        const push = si(measured * times, "force");
         const limit: Limit<"force"> = {
           value: si(foot.capacity, "force"),
           from: "stock",
           basis: "capacity of the part",
         };
-        const odd = worst.odd ? `, with ${worst.odd.ref.id} on an uneven spot` : "";
-        const floor = `${rolls ? " as it rolls" : ""}${odd}`;
+        const floor = odd ? `, with ${odd.under.ref.id} on an uneven spot` : rolls ? " as it rolls" : "";
         yield say.overloaded(
           foot.ref,
-          { push, floor, still: measured, factor: si(rolls ? factor.value : 1, "ratio") },
+          { push, floor, still: measured, factor: si(times, "ratio") },
           {
             measured: push,
             limit,

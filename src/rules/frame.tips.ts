@@ -2,7 +2,7 @@ import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { GRAVITY } from "../facts/acting.ts";
 import { defineFact } from "../facts/fact.ts";
 import { response } from "../facts/response.ts";
-import { type Tipping, tipping } from "../facts/tipping.ts";
+import { type Tipping, tiltOf, tipping } from "../facts/tipping.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
 import { notApplicable, undecided } from "./shape/judgement.ts";
@@ -64,8 +64,9 @@ export const rule = defineRule({
       advice: "set its stands farther apart, put the weight lower, or anchor it to the floor or a wall",
       measures: "angle",
       working: {
-        formula: "arctan(d/h) − slope of the floor: centre of mass d inside the line of the feet, h up",
-        figures: "arctan({inside:length} / {up:length}) − {slope:angle}",
+        formula:
+          "arctan(d/h) − slope of the floor − lean on its uneven spots: centre of mass d inside the line of the feet, h up",
+        figures: "arctan({inside:length} / {up:length}) − {slope:angle} − {lean:angle}",
       },
       sense: "at least",
     },
@@ -101,7 +102,7 @@ export const rule = defineRule({
       return;
     }
     const worst = found.tilted();
-    const angle = si(Math.atan2(worst.inside, worst.height) - leans, "angle");
+    const angle = si(tiltOf(worst) - leans, "angle");
     yield say.tilt(
       frameRef,
       {
@@ -111,6 +112,7 @@ export const rule = defineRule({
         inside: si(worst.inside, "length"),
         up: si(worst.height, "length"),
         slope: si(leans, "angle"),
+        lean: si(worst.lean, "angle"),
       },
       { measured: angle, limit: tilted },
     );

@@ -47,6 +47,7 @@ import { rule as screwMisfit } from "./screw.misfit.ts";
 import { rule as screwNoRoom } from "./screw.no-room.ts";
 import { rule as screwOvertight } from "./screw.overtight.ts";
 import { rule as slotMismatched } from "./slot.mismatched.ts";
+import { rule as standMisfit } from "./stand.misfit.ts";
 import { rule as stockMixed } from "./stock.mixed.ts";
 import { rule as tieSlips } from "./tie.slips.ts";
 import type { AnyRule } from "./shape/rule.ts";
@@ -67,6 +68,7 @@ export const builtInRules: readonly AnyRule[] = [
   casterUnbraked,
   footOutOfRange,
   footOverloaded,
+  standMisfit,
   boreClash,
   holeNearEdge,
   jointGap,

@@ -1,7 +1,8 @@
-import { defineCriterion } from "../criteria/criterion.ts";
+import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { faceNormal } from "../facts/axes.ts";
 import { facingWords } from "../facts/axis-words.ts";
 import { bodies } from "../facts/bodies.ts";
+import { fittings } from "../facts/fittings.ts";
 import { SLOT_PLAY } from "../facts/landing.ts";
 import { placements } from "../facts/placements.ts";
 import { ref } from "../model/ref.ts";
@@ -23,7 +24,7 @@ export const rule = defineRule({
   group: "joints",
   level: "reject",
   basis: ["geometry", "common practice"],
-  needs: { placements, bodies },
+  needs: { placements, bodies, fittings },
   criteria: { off: offSlot },
   messages: {
     size: {
@@ -47,9 +48,14 @@ export const rule = defineRule({
       text: "a screw finds no slot to hold it: {bar:bar} has none there",
       advice: "put the connector on a face where each of its legs has a bar with a slot under it",
     },
+    apart: {
+      text: "{part:word} lies {away:length} from {bar:bar}, farther than any of its screws",
+      advice: "put the hinge, pivot or latch where both bars lie under its screws",
+      measures: "length",
+    },
     misplaced: { text: "a connector cannot sit there: {why:word}", advice: "choose another connector or another face" },
   },
-  *inspect({ placements: placed, bodies: all }, { off }, say) {
+  *inspect({ placements: placed, bodies: all, fittings: others }, { off }, say) {
     for (const { at, why } of placed.misplaced) yield say.misplaced(at, { why }, false);
     for (const connector of placed.connectors) {
       for (const { bar } of connector.holds) {
@@ -87,6 +93,19 @@ export const rule = defineRule({
         const measured = si(landing.off, "length");
         yield say.off(screw.ref, { off: measured, bar, face }, { measured, limit: off.at(bar) });
       }
+    }
+    for (const { of, part, body, lies } of others) {
+      const bar = body.bar.ref;
+      const has = body.bar.profile.slotSize;
+      yield say.size(of, { part: part.name, made: part.slotSize, bar, has }, part.slotSize === has);
+      if (!lies) continue;
+      const measured = si(lies.away, "length");
+      const limit: Limit<"length"> = {
+        value: si(lies.reach, "length"),
+        from: "stock",
+        basis: "from the axis of the part to its outermost screw",
+      };
+      yield say.apart(of, { part: part.name, away: measured, bar }, { measured, limit });
     }
   },
 });

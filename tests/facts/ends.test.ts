@@ -48,6 +48,19 @@ describe("what covers a cut end", () => {
     expect(end("rail/from", railFrom(20.6)).openWithoutCap).toBeCloseTo(METAL, 12);
   });
 
+  it("a gap of up to 4 mm lets no fingertip in (ISO 13857:2019, Table 4), but leaves room for a cap", () => {
+    const off = (gap: number) => end("rail/from", (file) => [uncapped, railFrom(20 + gap)].map((edit) => edit(file)));
+    expect(off(3.9)).toMatchObject({ open: 0, openWithoutCap: expect.closeTo(METAL, 12), covers: [] });
+    expect(off(4.1).open).toBeCloseTo(METAL, 12);
+    const over = (gap: number) =>
+      end("post/from", (file) => {
+        uncapped(file);
+        barOf(file, "post").from = [0, 0, gap];
+      });
+    expect(over(3.9).open).toBe(0);
+    expect(over(4.1).open).toBeCloseTo(METAL, 12);
+  });
+
   it("the floor covers the end that stands on it, and only there", () => {
     expect(end("post/from")).toMatchObject({ covers: ["the floor"], openWithoutCap: 0 });
     const raised = (file: FrameFile): void => {

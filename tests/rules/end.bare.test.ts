@@ -1,10 +1,38 @@
 import { expect, it } from "vitest";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
+import type { Bar, FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/end.bare.ts";
 import { barOf, tee } from "./base-frames.ts";
 
 /** Section of 40x40-8, m²: checked against its drawing in tests/model/stock. */
 const METAL = 662.67469e-6;
+
+/** Puts the tee into a box of sheets with a roof, closed on these sides; its own posts stand on the floor and end under the roof. */
+const boxed = (closed: readonly string[]) => (file: FrameFile) => {
+  file.defaults = { caps: "none" };
+  const post = (id: string, x: number, y: number): Bar => ({
+    id,
+    profile: "40x40-8",
+    from: [x, y, 0],
+    to: [x, y, 1500],
+    ends: { to: { cap: "cap-40x40" } },
+  });
+  file.bars.push(post("a", -400, -400), post("b", 900, -400), post("c", 900, 400), post("d", -400, 400));
+  const sides = { "-x": ["a", "d"], "+x": ["b", "c"], "-y": ["a", "b"], "+y": ["d", "c"] } as const;
+  file.panels = [
+    { id: "roof", sheet: "polycarbonate-5", held: "laid", bars: ["a", "b", "c", "d"] },
+    ...Object.entries(sides)
+      .filter(([on]) => closed.includes(on))
+      .map(([on, bars]) => ({
+        id: `side${on}`,
+        sheet: "polycarbonate-5",
+        held: "on-face" as const,
+        on: on as "+x",
+        bars: [...bars] as [string, string],
+        screws: { pitch: 300 },
+      })),
+  ];
+};
 
 it("end.bare: caps, seats and the floor cover cut ends; what stays open is measured", () => {
   const wrong = proveRule(rule, tee(), [
@@ -70,6 +98,16 @@ it("end.bare: caps, seats and the floor cover cut ends; what stays open is measu
       },
       finds: [{ at: "rail/to", key: "bare", measured: METAL }],
     },
+    {
+      // Four posts and sheets make a box round the tee, open where its door swings: hands come in.
+      title: "behind sheets, but with one side open",
+      edit: boxed(["-x", "+x", "+y"]),
+      finds: [
+        { at: "rail/to", key: "bare", measured: METAL },
+        { at: "post/to", key: "bare", measured: METAL },
+      ],
+    },
+    { title: "behind sheets on all sides and under a roof", edit: boxed(["-x", "+x", "-y", "+y"]), finds: [] },
     {
       title: "the same over a floor one metre lower",
       edit: (file) => {

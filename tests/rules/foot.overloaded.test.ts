@@ -23,7 +23,10 @@ const weightOf = (file: FrameFile): number => {
   return gathered(carried).mass * GRAVITY;
 };
 const hardest = (file: FrameFile): number =>
-  factOf(footPushes, frameFrom(file)).reduce((most, { push }) => Math.max(most, push.measured), 0);
+  factOf(footPushes, frameFrom(file)).reduce(
+    (most, { push, odd }) => Math.max(most, push.measured, odd?.push.measured ?? 0),
+    0,
+  );
 
 describe("push on feet", () => {
   it("is a quarter of the weight on each of four feet on an even floor", () => {
@@ -68,6 +71,20 @@ describe("push on feet", () => {
           file.criteria = { "rolling-factor": 1 };
         },
         finds: [],
+      },
+      {
+        // 0.9 of what the wheels bear on an even floor, 1.5 × W/4; across the corner two bear W/2 each, a third more.
+        title: "that stand on two wheels across the corner of an uneven floor",
+        edit: (file) => {
+          roll(0.9 * most)(file);
+          file.floor = { uneven: 50 };
+        },
+        finds: [1, 2, 3, 4].map((i) => ({
+          at: `leg-${i}.caster`,
+          key: "overloaded",
+          measured: weightOf(rollingWith(0.9 * most)) / 2,
+          within: 0.02,
+        })),
       },
       {
         title: "feet that stay where they are bear their share alone",

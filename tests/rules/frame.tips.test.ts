@@ -133,6 +133,23 @@ describe("tipping", () => {
         finds: [{ at: "frame", key: "tilt", measured: Math.atan2(0.3, 1.65) - Math.atan(1 / 50), within: 2e-4 }],
       },
       {
+        // A foot on a bump of 60 mm, 600 mm inside the line, leans it by arctan 0.1 = 5.7°: of 13.0° it keeps 7.3°.
+        title: "a foot on a bump",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 0, 1300));
+          file.floor = { uneven: 60 };
+        },
+        finds: [{ at: "frame", key: "tilt", measured: Math.atan2(0.3, 1.3) - Math.atan(0.1), within: 1e-4 }],
+      },
+      {
+        title: "a foot on a lower bump",
+        edit: (file) => {
+          Object.assign(file, weighted(0, 0, 1300));
+          file.floor = { uneven: 30 };
+        },
+        finds: [],
+      },
+      {
         title: "that height, and only 5° asked for",
         edit: (file) => {
           Object.assign(file, weighted(0, 0, 1800), { criteria: { "tip-tilt": 5 } });

@@ -1,7 +1,13 @@
 import { expect, it } from "vitest";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/slot.mismatched.ts";
 import { barOf, kitItem, tee } from "./base-frames.ts";
+
+/** A pivot between post and rail with its axis at this x, mm. */
+const pivotAt = (x: number) => (file: FrameFile) => {
+  file.pivots = [{ id: "link", bars: ["rail", "post"], part: "pivot-40", at: [x, 0, 500], axis: "+y" }];
+};
 
 it("slot.mismatched: connectors, nuts and slots belong to each other", () => {
   const wrong = proveRule(rule, tee(), [
@@ -91,6 +97,47 @@ it("slot.mismatched: connectors, nuts and slots belong to each other", () => {
         barOf(file, "post").from = [0, 0, 459];
       },
       finds: [{ at: "rail.from/1/b1", key: "away" }],
+    },
+    {
+      // pivot-40 has its screws 20 mm to either side of its axis. The post's face is at x = 20.
+      title: "a pivot whose screws just get to the post",
+      edit: pivotAt(20 + 19.9),
+      finds: [],
+    },
+    {
+      title: "a pivot that just does not",
+      edit: pivotAt(20 + 20.1),
+      finds: [{ at: "link", key: "apart", measured: 0.0201 }],
+    },
+    {
+      title: "a pivot beyond the end of the rail",
+      edit: pivotAt(630),
+      finds: [
+        { at: "link", key: "apart", measured: 0.61 },
+        { at: "link", key: "apart", measured: 0.03 },
+      ],
+    },
+    {
+      title: "a pivot of another slot size",
+      edit: (file) => {
+        pivotAt(30)(file);
+        for (const pivot of file.pivots ?? []) pivot.part = "pivot-45";
+      },
+      finds: [
+        { at: "link", key: "size" },
+        { at: "link", key: "size" },
+      ],
+    },
+    {
+      title: "a tie of another slot size",
+      edit: (file) => {
+        file.bars.push({ id: "beside", profile: "40x40-8", from: [0, 40, 500], to: [600, 40, 500] });
+        file.ties = [{ id: "sides", bars: ["rail", "beside"], part: "side-tie-10", at: [100] }];
+      },
+      finds: [
+        { at: "sides", key: "size" },
+        { at: "sides", key: "size" },
+      ],
     },
     {
       title: "end against end",

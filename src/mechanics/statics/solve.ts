@@ -68,7 +68,7 @@ export function solveFrame(
   frame: Frame,
   loadCases: readonly LoadCase[],
   combinations: readonly Combination[],
-  gaps: readonly (readonly number[])[] = [],
+  gaps: readonly (readonly number[] | undefined)[] = [],
 ): Solution {
   const cases = loadCases.map((loadCase) => applyCase(frame.parts, frame.system.numbering, loadCase));
   const solution = { frame, cases, combinations };

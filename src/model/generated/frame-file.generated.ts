@@ -400,7 +400,7 @@ z?: (number | string)
  */
 slope?: (string | number)
 /**
- * How far one foot may stand high or low; standard even.
+ * How far one foot may stand high or low, or a wheel runs over an edge; standard even.
  */
 uneven?: (number | string)
 /**

@@ -905,6 +905,12 @@ export interface PlateMount {
 by: "plate"
 size: LengthPair1
 thickness: Length
+/**
+ * Its screw holes, from the middle of the plate along its size; each is screwed into a core bore. Where left out, the plate is taken to be drilled to suit the bar.
+ * 
+ * @minItems 1
+ */
+holes?: [HoleSpec, ...(HoleSpec)[]]
 }
 /**
  * Sheets of one material.

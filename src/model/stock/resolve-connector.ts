@@ -3,7 +3,7 @@ import { si } from "../units/quantity.ts";
 import type { BracketLeg, Connector, ConnectorHole, TestedValues } from "./stock.ts";
 import type { StockReader } from "./stock-reader.ts";
 
-function holesOf(raw: readonly HoleSpec[], at: string, read: StockReader): readonly ConnectorHole[] {
+export function holesOf(raw: readonly HoleSpec[], at: string, read: StockReader): readonly ConnectorHole[] {
   const seen = new Set<string>();
   return raw.map((hole, i) => {
     const here = `${at}/${i}`;

@@ -7,6 +7,7 @@ import type {
 } from "../generated/stock-file.generated.ts";
 import { si } from "../units/quantity.ts";
 import { showNumber } from "./family-name.ts";
+import { holesOf } from "./resolve-connector.ts";
 import type { Cap, Gasket, Material, Sheet, Stand } from "./stock.ts";
 import type { StockReader } from "./stock-reader.ts";
 
@@ -74,7 +75,13 @@ function mountOf(raw: StockStand["mount"], at: string, read: StockReader): Stand
     read.size(raw.size[0], "length", `${at}/size/0`),
     read.size(raw.size[1], "length", `${at}/size/1`),
   ] as const;
-  return { by: "plate", size, thickness: read.size(raw.thickness, "length", `${at}/thickness`) };
+  const thickness = read.size(raw.thickness, "length", `${at}/thickness`);
+  return {
+    by: "plate",
+    size,
+    thickness,
+    ...(raw.holes === undefined ? {} : { holes: holesOf(raw.holes, `${at}/holes`, read) }),
+  };
 }
 
 export function resolveStand(raw: StockStand, at: string, read: StockReader): Stand {

@@ -1,6 +1,6 @@
 import type { Si } from "../units/quantity.ts";
 import type { Cell } from "./cell.ts";
-import type { Connector } from "./connector.ts";
+import type { Connector, ConnectorHole } from "./connector.ts";
 import type { Pair } from "./pair.ts";
 
 export type {
@@ -173,7 +173,13 @@ export interface Stand {
   /** Thread of its stem, screwed into a tapped core bore, or a plate with holes. */
   readonly mount:
     | { readonly by: "stem"; readonly thread: string; readonly engagement: Si<"length"> }
-    | { readonly by: "plate"; readonly size: Pair; readonly thickness: Si<"length"> };
+    | {
+        readonly by: "plate";
+        readonly size: Pair;
+        readonly thickness: Si<"length">;
+        /** From the middle of the plate; undefined: drilled to suit the bar. */
+        readonly holes?: readonly ConnectorHole[];
+      };
   /** Diameter of the pad or wheel, m. */
   readonly diameter: Si<"length">;
   /** Diameter of what covers the bar end, m. */

@@ -1,0 +1,63 @@
+import { standFits } from "../facts/stand-fits.ts";
+import { frameRef } from "../model/ref.ts";
+import { notApplicable } from "./shape/judgement.ts";
+import { defineRule } from "./shape/rule.ts";
+
+export const rule = defineRule({
+  id: "stand.misfit",
+  title: "Feet and casters find metal to be screwed into",
+  group: "stands",
+  level: "reject",
+  basis: ["geometry", "common practice"],
+  needs: { standFits },
+  criteria: {},
+  messages: {
+    thread: {
+      text: "its stem, {thread:word}, does not hold in {bar:bar}, whose core is tapped {core:word}",
+      advice: "take a foot or caster with the thread of the core, or a leg whose core takes that stem",
+    },
+    coreless: {
+      text: "its {mount:word} has nothing to go into: {profile:word}, the profile of {bar:bar}, has no core bore",
+      advice: "take a leg with a core bore in its end",
+    },
+    beside: {
+      text: "its plate reaches none of the core bores in the end of {bar:bar}",
+      advice: "take a foot or caster with a larger plate, or one with a stem",
+    },
+    unmet: {
+      text: "no screw of its plate meets a core bore in the end of {bar:bar}",
+      advice: "take a plate drilled to suit the leg, or a foot or caster with a stem",
+    },
+    partly: {
+      text: "{missing:word} of its plate's {count:word} screws meet no core bore in the end of {bar:bar}: {holes:word}",
+      advice:
+        "take a plate whose holes all lie over core bores, or drill it to suit the leg, clamped down and with eye protection on",
+      level: "hold",
+    },
+  },
+  *inspect({ standFits: fits }, _, say) {
+    if (fits.length === 0) yield notApplicable(frameRef, "it has no feet or casters");
+    for (const fit of fits) {
+      const { stand, body } = fit.standing;
+      const bar = body.bar.ref;
+      const { profile } = body.bar;
+      if (profile.bores.length === 0) {
+        const mount = fit.by === "stem" ? "stem" : "plate";
+        yield say.coreless(stand.ref, { mount, profile: profile.name, bar }, false);
+      } else if (fit.by === "stem") {
+        const core = fit.cores.join(" or ");
+        yield say.thread(stand.ref, { thread: fit.thread, bar, core }, fit.cores.includes(fit.thread));
+      } else if (fit.by === "plate") yield say.beside(stand.ref, { bar }, fit.over > 0);
+      else if (fit.missing.length === fit.count) yield say.unmet(stand.ref, { bar }, false);
+      else {
+        const values = {
+          missing: String(fit.missing.length),
+          count: String(fit.count),
+          bar,
+          holes: fit.missing.join(", "),
+        };
+        yield say.partly(stand.ref, values, fit.missing.length === 0);
+      }
+    }
+  },
+});
