@@ -107,7 +107,7 @@ export function listFor(model: ModelData, stage: Stage | undefined): void {
     for (const article of articles) article.hidden = !filter.keeps(article);
     for (const part of document.querySelectorAll<HTMLElement>("section.part"))
       part.hidden = [...part.querySelectorAll<HTMLElement>("article.finding")].every(({ hidden }) => hidden);
-    stage?.dim(new Set(all.filter(({ article }) => !article.hidden).map(({ pin }) => pin)));
+    stage?.keep(new Set(all.filter(({ article }) => !article.hidden).map(({ pin }) => pin)));
   });
   filters.append(filter.root);
 }

@@ -280,6 +280,29 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "keeps a balloon at its part when the door it is on opens",
+    async () => {
+      const { page } = await open(write("guard.html", sheetOfText(textOf("mixer-guard-faulty"))));
+      await page.waitForSelector("body.turning");
+      const places = async (): Promise<readonly [number, number]> => {
+        await turnOf(page);
+        const x = async (label: RegExp): Promise<number> =>
+          (await page.getByRole("button", { name: label }).boundingBox())?.x ?? Number.NaN;
+        return [await x(/^\d+: findings of door-free,/), await x(/^\d+: findings of joint top-left\.from,/)];
+      };
+      await page.locator("button[data-view=front]").click();
+      const shut = await places();
+      await page.locator("#doors-open").fill("60");
+      const opened = await places();
+      // The free post stands on the right of its hinges when shut, and before them when it is open by 110°.
+      expect(shut[0] - opened[0]).toBeGreaterThan(100);
+      expect(opened[1]).toBe(shut[1]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "shows the drawings instead where there is no WebGL, and says all without scripts",
     async () => {
       const plain = await startBrowser(["--disable-3d-apis"]);

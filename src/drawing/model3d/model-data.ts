@@ -108,6 +108,8 @@ export interface PinData {
   readonly where: string;
   readonly level: "reject" | "hold" | "note" | "conceded";
   readonly at: readonly number[];
+  /** The id of the part. */
+  readonly part: string;
   /** Bars to bring out when it is chosen. */
   readonly bars: readonly string[];
 }

@@ -39,7 +39,8 @@ export function sheetModel(
   const pins = parts.flatMap((part): PinData[] => {
     const at = part.findings.map(({ finding }) => pointOf(finding.at)).find((point) => point !== undefined);
     const { number, where, level } = part;
-    return at ? [{ number, where, level, at: pinPoint(at), bars: barsOf(frame, scene, part) }] : [];
+    const id = part.findings[0]?.finding.at.id ?? "";
+    return at ? [{ number, where, level, at: pinPoint(at), part: id, bars: barsOf(frame, scene, part) }] : [];
   });
   const titles = new Map(cards.map(({ id, title }) => [id, title]));
   const checks = [...sharesOfBars(report)].map(([rule, own]) => ({
