@@ -21,6 +21,8 @@ export interface Combined {
   readonly sideways: boolean;
   /** Whether declared loads push sideways by themselves. */
   readonly across: boolean;
+  /** Load cases and equipment that act besides what is permanent. */
+  readonly acts: readonly string[];
   /** Of a combination that comes four ways: which way it leans, or is leant on or pushed. */
   readonly side?: Side;
 }
@@ -195,11 +197,12 @@ export const combinations = defineFact<
     const slope = OUT_OF_PLUMB + frame.floor.slope;
     for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
       const own = factors(1, 1, choice);
+      const acts = choice?.names ?? [];
       const across = pushes(cases, own);
-      all.push({ name: words("", "", choice), kind: "service", factors: own, sideways: across, across });
+      all.push({ name: words("", "", choice), kind: "service", factors: own, sideways: across, across, acts });
       const strong = factors(PERMANENT, VARIABLE, choice);
       const name = words(`${PERMANENT} `, `${VARIABLE} `, choice);
-      all.push({ name, kind: "strength", factors: strong, sideways: across, across });
+      all.push({ name, kind: "strength", factors: strong, sideways: across, across, acts });
       for (const { words: way, side } of SIDES) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
@@ -209,6 +212,7 @@ export const combinations = defineFact<
           factors: tilted,
           sideways: true,
           across,
+          acts,
           side,
         });
       }
@@ -216,7 +220,7 @@ export const combinations = defineFact<
         const lifting = factors(PERMANENT_HELPING, VARIABLE, choice);
         const lifted = words("", `${VARIABLE} `, choice);
         const aside = pushes(cases, lifting);
-        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside });
+        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside, acts });
       }
     }
     for (const choice of choices.accidental) {
@@ -229,6 +233,7 @@ export const combinations = defineFact<
         factors: rare,
         sideways: across,
         across,
+        acts: [...(full?.names ?? []), ...choice.names],
       });
     }
     for (const { words: way, side } of SIDES) {
@@ -242,6 +247,7 @@ export const combinations = defineFact<
           factors: leaning,
           sideways: true,
           across,
+          acts: choice?.names ?? [],
           side,
         });
       }
@@ -256,6 +262,7 @@ export const combinations = defineFact<
           factors: pushed,
           sideways: true,
           across,
+          acts: choice?.names ?? [],
           side,
         });
       }

@@ -9,9 +9,16 @@ import { gathered, type Masses, masses, type Weight } from "./mass.ts";
 import { type Structure, structure } from "./structure.ts";
 import { type TippingEdge, tippingEdges } from "./tipping-edges.ts";
 
-/** How the frame stands when it is nearest to tipping over one line between two feet. */
-export interface Tipping {
+/** The line between two feet over which a frame tips. */
+export interface TippingLine {
   readonly feet: readonly [Ref, Ref];
+  /** On it, on the floor, and the level way into the frame square to it. */
+  readonly pivot: Vec3;
+  readonly inward: Vec3;
+}
+
+/** How the frame stands when it is nearest to tipping over one such line. */
+export interface Tipping extends TippingLine {
   /** What is on it: names of load cases and equipment; none: empty. */
   readonly laden: readonly string[];
   readonly doorsOpen: boolean;
@@ -21,9 +28,6 @@ export interface Tipping {
   readonly inside: number;
   /** Height of the centre of mass over the floor, m. */
   readonly height: number;
-  /** Where it tips, on the floor, and the level way into the frame square to that line. */
-  readonly pivot: Vec3;
-  readonly inward: Vec3;
 }
 
 export interface PushTest {
@@ -41,6 +45,8 @@ export type Stability =
       readonly kind: "stands";
       /** Height of the highest bar over the floor, m. */
       readonly top: number;
+      /** The lines it may tip over. */
+      readonly lines: readonly TippingLine[];
       /** The state of loads and doors with the least tilt to tipping. */
       tilted(): Tipping;
       /** The state in which a push comes nearest to tipping it. */
@@ -94,6 +100,12 @@ interface Weighing {
   readonly floor: number;
 }
 
+const lineOf = ({ feet, from, inward }: TippingEdge, floor: number): TippingLine => ({
+  feet,
+  pivot: [...from, floor],
+  inward: [...inward, 0],
+});
+
 /** Loads and door positions that make Σ mass · cost least, with cost a linear function of the place. */
 function worstState(
   { always, movable, floor }: Weighing,
@@ -122,16 +134,7 @@ function worstState(
     if (kind === "load") laden.push(name);
     else doorsOpen ||= best.open;
   }
-  return {
-    feet: edge.feet,
-    laden,
-    doorsOpen,
-    mass,
-    inside: inside / mass,
-    height: height / mass,
-    pivot: [...edge.from, floor],
-    inward: [...edge.inward, 0],
-  };
+  return { ...lineOf(edge, floor), laden, doorsOpen, mass, inside: inside / mass, height: height / mass };
 }
 
 /** Least ratio of inside to height over all states of loads and doors (Dinkelbach 1967: a ratio as a row of linear problems). */
@@ -232,6 +235,7 @@ export const tipping = defineFact<
     return {
       kind: "stands",
       top,
+      lines: edges.map((edge) => lineOf(edge, frame.floor.z)),
       tilted: () =>
         worst(
           edges.map((edge) => leastTilt(weighing, edge)),

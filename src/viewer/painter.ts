@@ -2,7 +2,7 @@ import type { ModelData, PathData } from "../drawing/model3d/model-data.ts";
 import { type Batch, batchesFor } from "./batch.ts";
 import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
-import type { Rgb } from "./colours.ts";
+import { INK, type Rgb } from "./colours.ts";
 import { swungList, swungParts } from "./doors.ts";
 import { programOf } from "./gl-program.ts";
 import type { Meshes } from "./mesh.ts";
@@ -11,7 +11,8 @@ import { signMesh } from "./sign-mesh.ts";
 import { add, mix, size, times } from "./vec.ts";
 
 export interface Painter {
-  colour(parts: readonly Rgb[]): void;
+  /** Faces and edges of each part, bars first. */
+  colour(faces: readonly Rgb[], edges: readonly Rgb[]): void;
   bend(shape: number): void;
   /** A load path within the bars, which then are seen through. */
   path(path: PathData | undefined): void;
@@ -28,7 +29,6 @@ const THROUGH = 0.5;
 const GLASS = 0.24;
 /** Lines are drawn this much nearer than the faces they bound, as a share of the depth shown. */
 const NEARER = 0.0004;
-const INK: Rgb = [32, 38, 43];
 const LOAD: Rgb = [31, 95, 139];
 
 /** Draws with WebGL; undefined where the browser has none. */
@@ -42,7 +42,6 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   const panels = batches.of(meshes.panels);
   const edges = batches.of(meshes.edges);
   const signs = batches.of(signMesh(model));
-  edges.recolour(() => INK);
   signs.recolour(() => LOAD);
   const { low, high, axes } = meshes;
   const across = size(add(high, low, -1));
@@ -85,8 +84,9 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       shape = index;
       poseAll();
     },
-    colour(parts) {
-      for (const batch of [solid, panels]) batch.recolour((part) => parts[part] ?? INK);
+    colour(faces, inks) {
+      for (const batch of [solid, panels]) batch.recolour((part) => faces[part] ?? INK);
+      edges.recolour((part) => inks[part] ?? INK);
     },
     paint(eye, bend, spread) {
       gl.viewport(0, 0, canvas.width, canvas.height);

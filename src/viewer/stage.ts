@@ -1,7 +1,7 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
 import { barAt } from "./bar-at.ts";
 import { type Eye, fitted, lookAt, nearer, seenAt, shifted, turned, VIEWS } from "./camera.ts";
-import { coloursOf, type Scheme } from "./colours.ts";
+import { coloursOf, inksOf, type Scheme } from "./colours.ts";
 import { element } from "./element.ts";
 import { followGestures } from "./gestures.ts";
 import { type Gliding, gliding } from "./gliding.ts";
@@ -23,8 +23,8 @@ export interface Stage {
   open(share: number): void;
   /** Shows how a set of loads runs through the frame; −1: none. */
   path(index: number): void;
-  /** Turns to a pin and brings out its parts; undefined lets go. */
-  choose(pin: number | undefined): void;
+  /** Turns to a pin and brings out its parts, with no less of the frame in the picture than this share; undefined lets go. */
+  choose(pin: number | undefined, least?: number): void;
   /** Leaves these pins alone visible. */
   keep(pins: ReadonlySet<number>): void;
   onPin(tell: (pin: number) => void): void;
@@ -35,8 +35,9 @@ export interface Stage {
 const SHARPEST = 2;
 /** Room round parts that are drawn apart, as a share of the frame. */
 const ROOM_APART = 0.66;
-/** The picture of a chosen part is no lower than this share of the frame, and than this share of its longest bar. */
-const CLOSEST = 0.3;
+/** How much of the frame a chosen part is seen with: on its own, with the loads that pass it, with all that moves. */
+export const LEAST = { part: 0.3, path: 0.6, shape: 1 } as const;
+/** The picture is no lower than this share of the longest bar that is brought out. */
 const OF_BAR = 0.85;
 
 export function stageFor(model: ModelData): Stage | undefined {
@@ -121,7 +122,7 @@ class Easel implements Stage {
     this.ask();
   }
 
-  choose(pin: number | undefined): void {
+  choose(pin: number | undefined, least: number = LEAST.part): void {
     this.chosen = pin;
     this.pins.choose(pin);
     this.recolour();
@@ -132,7 +133,7 @@ class Easel implements Stage {
         const { from, to } = fibre(bar, 0, 0);
         return OF_BAR * size(add(to, from, -1));
       });
-    const height = Math.min(this.across, Math.max(CLOSEST * this.across, ...lengths));
+    const height = Math.min(this.across, Math.max(least * this.across, ...lengths));
     this.eye.to(lookAt(this.eye.now, this.pins.at(pin, { ...this.shown, factor: 0 }), this.middle, height));
   }
 
@@ -155,7 +156,8 @@ class Easel implements Stage {
 
   private recolour(): void {
     const bars = this.chosen === undefined ? [] : (this.model.pins[this.chosen]?.bars ?? []);
-    this.painter.colour(coloursOf(this.model, this.scheme, new Set(bars)));
+    const chosen = new Set(bars);
+    this.painter.colour(coloursOf(this.model, this.scheme, chosen), inksOf(this.model, chosen));
     this.ask();
   }
 

@@ -280,6 +280,38 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "shows with a finding the shape or the load path it belongs to, and afterwards what the reader had chosen",
+    async () => {
+      const shown = async (name: string, own: string): Promise<readonly string[]> => {
+        const fault = readFileSync(`docs/rules/${name}.fault.frame.json`, "utf8");
+        const { page, complaints } = await open(write(`${name}.html`, sheetOfText(fault)));
+        await page.waitForSelector("body.turning");
+        await page.locator("#shape").selectOption(own);
+        const chosen = (): Promise<readonly string[]> =>
+          Promise.all(
+            ["#shape", "#load-path"].map((id) => page.locator(`${id} option:checked`).textContent()),
+          ) as Promise<readonly string[]>;
+        const before = await chosen();
+        await page.locator(".pick").first().click();
+        const during = await chosen();
+        await page.locator(".pick").first().click();
+        expect(await chosen()).toEqual(before);
+        expect(complaints).toEqual([]);
+        await page.context().close();
+        return during;
+      };
+      // docs/rules/frame.resonates.md: shakes at 5 Hz, and swings by itself at 1.26 times that.
+      expect(await shown("frame.resonates", "-1")).toEqual(["at 6.3 Hz, next to mixer", "not shown"]);
+      expect(await shown("joint.hung", "0")).toEqual([
+        expect.not.stringContaining("as drawn"),
+        "self-weight + goods + tools",
+      ]);
+      expect((await shown("frame.sways", "-1"))[0]).toContain("a push of 150 N");
+    },
+    SLOW,
+  );
+
+  it(
     "keeps a balloon at its part when the door it is on opens",
     async () => {
       const { page } = await open(write("guard.html", sheetOfText(textOf("mixer-guard-faulty"))));

@@ -6,6 +6,7 @@ import { symbolsOf } from "../../drawing/symbols.ts";
 import type { Report, RuleCard } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { showHidden } from "../../model/text/quote.ts";
+import { findingPoses } from "./finding-poses.ts";
 import type { PartOfSheet } from "./parts.ts";
 import { sharesOfBars } from "./sections/bars.ts";
 
@@ -48,7 +49,9 @@ export function sheetModel(
     title: titles.get(rule) ?? rule,
     shareOf: (bar: string) => own.get(bar)?.utilisation,
   }));
-  return shown(modelOf(frame, { scene, symbols: symbolsOf(frame, scene), pins, checks }));
+  return shown(
+    modelOf(frame, { scene, symbols: symbolsOf(frame, scene), pins, checks, poses: findingPoses(frame, parts) }),
+  );
 }
 
 /** Every text with its hidden characters written out; all of them in the same way, so that names still match. */
