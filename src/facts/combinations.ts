@@ -25,6 +25,8 @@ export interface Combined {
   readonly sideways: boolean;
   /** Whether declared loads push sideways by themselves. */
   readonly across: boolean;
+  /** Load cases and equipment that act besides what is permanent. */
+  readonly acts: readonly string[];
   /** Of a combination that comes four ways: which way it leans, or is leant on or pushed. */
   readonly side?: Side;
   /** On an uneven floor: how far it lies below each foot that is not anchored, m. */
@@ -202,13 +204,14 @@ export const combinations = defineFact<
     const slope = OUT_OF_PLUMB + frame.floor.slope;
     for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
       const own = factors(1, 1, choice);
+      const acts = choice?.names ?? [];
       const across = pushes(cases, own);
-      all.push({ name: words(1, 1, choice), kind: "service", factors: own, sideways: across, across });
+      all.push({ name: words(1, 1, choice), kind: "service", factors: own, sideways: across, across, acts });
       const strong = factors(by.permanent, by.variable, choice);
       const name = words(by.permanent, by.variable, choice);
       // With all factors 1 it is what the frame serves under, judged by other limits.
       const inPlumb = by.variable === 1 ? `${name}, for strength` : name;
-      all.push({ name: inPlumb, kind: "strength", factors: strong, sideways: across, across });
+      all.push({ name: inPlumb, kind: "strength", factors: strong, sideways: across, across, acts });
       for (const { words: way, side } of SIDES) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
@@ -218,6 +221,7 @@ export const combinations = defineFact<
           factors: tilted,
           sideways: true,
           across,
+          acts,
           side,
         });
       }
@@ -225,7 +229,7 @@ export const combinations = defineFact<
         const lifting = factors(by.helping, by.variable, choice);
         const lifted = words(by.helping, by.variable, choice);
         const aside = pushes(cases, lifting);
-        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside });
+        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside, acts });
       }
     }
     for (const { words: where, gaps } of oddFloors(feet, frame.floor.uneven)) {
@@ -233,7 +237,15 @@ export const combinations = defineFact<
         const strong = factors(by.permanent, by.variable, choice);
         const across = pushes(cases, strong);
         const name = `${words(by.permanent, by.variable, choice)}, ${where}`;
-        all.push({ name, kind: "strength", factors: strong, sideways: across, across, gaps });
+        all.push({
+          name,
+          kind: "strength",
+          factors: strong,
+          sideways: across,
+          across,
+          acts: choice?.names ?? [],
+          gaps,
+        });
       }
     }
     for (const choice of choices.accidental) {
@@ -246,6 +258,7 @@ export const combinations = defineFact<
         factors: rare,
         sideways: across,
         across,
+        acts: [...(full?.names ?? []), ...choice.names],
       });
     }
     for (const { words: way, side } of SIDES) {
@@ -259,6 +272,7 @@ export const combinations = defineFact<
           factors: leaning,
           sideways: true,
           across,
+          acts: choice?.names ?? [],
           side,
         });
       }
@@ -273,6 +287,7 @@ export const combinations = defineFact<
           factors: pushed,
           sideways: true,
           across,
+          acts: choice?.names ?? [],
           side,
         });
       }

@@ -5,7 +5,8 @@ import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { footing } from "./footing.ts";
 import { type Bound, bounds } from "./joint-stiffness.ts";
-import { massedModel } from "./massed-model.ts";
+import { type MassedModel, massedModel } from "./massed-model.ts";
+import type { ModePoints } from "./mode-line.ts";
 import { panelShares } from "./panel-shares.ts";
 import { response } from "./response.ts";
 import { solverModel } from "./solver-model.ts";
@@ -17,7 +18,11 @@ export interface Neighbours {
   readonly below: number | undefined;
   /** The lowest above it; where none stirs, the highest looked at: up to there is none. Undefined where there is none at all. */
   readonly above: number | undefined;
+  /** How pieces of the structure move when it swings so; absent where none is stirred on that side. */
+  readonly ways: { readonly below?: WayOfSwinging; readonly above?: WayOfSwinging };
 }
+
+export type WayOfSwinging = (piece: number) => ModePoints;
 
 export interface Shaking {
   readonly mass: Mass;
@@ -32,7 +37,15 @@ const STIRS = 0.05;
 const FIRST_MODES = 8;
 const MOST_MODES = 64;
 
-function neighbours(frame: Prepared, carriers: readonly number[], shaking: number): Neighbours {
+function neighbours(frame: Prepared, { carrying, nodesOn }: MassedModel, mass: Mass, shaking: number): Neighbours {
+  const carriers = carrying.get(mass) ?? [];
+  const way =
+    ({ displacements: u }: NaturalMode): WayOfSwinging =>
+    (piece) => {
+      const nodes = nodesOn(piece);
+      const moved = Float64Array.from(nodes.flatMap(({ node }) => [...u.subarray(6 * node, 6 * node + 6)]));
+      return { shares: nodes.map(({ share }) => share), moved };
+    };
   const stirred = ({ displacements: u }: NaturalMode): boolean =>
     carriers.some((n) => Math.hypot(u[6 * n] ?? 0, u[6 * n + 1] ?? 0, u[6 * n + 2] ?? 0) >= STIRS);
   for (let count = FIRST_MODES; ; count *= 2) {
@@ -45,7 +58,11 @@ function neighbours(frame: Prepared, carriers: readonly number[], shaking: numbe
     const known = (below !== undefined || skipped === 0) && above !== undefined;
     if (!known && modes.length === count && count < MOST_MODES) continue;
     const lowest = skipped > 0 ? low[0] : undefined;
-    return { below: (below ?? lowest)?.frequency, above: (above ?? high.at(-1))?.frequency };
+    return {
+      below: (below ?? lowest)?.frequency,
+      above: (above ?? high.at(-1))?.frequency,
+      ways: { ...(below ? { below: way(below) } : {}), ...(above ? { above: way(above) } : {}) },
+    };
   }
 }
 
@@ -73,18 +90,17 @@ export const frequencies = defineFact<
     let like: Prepared | undefined;
     const models = bounds.map((bound) => {
       const bare = solverModel(known, all, feet, frame.stock, bound, "held", found.braces(bound));
-      const { model, carrying } = massedModel(frame, known, all, shares, bare);
-      like = prepareFrame(model, like);
-      return { bound, carrying, prepared: like };
+      const massed = massedModel(frame, known, all, shares, bare);
+      like = prepareFrame(massed.model, like);
+      return { bound, massed, prepared: like };
     });
     return shaking.map((mass): Shaking => {
       const next = new Map<Bound, Neighbours>();
       let carried = false;
-      for (const { bound, carrying, prepared } of models) {
-        const nodes = carrying.get(mass) ?? [];
-        if (nodes.length === 0 || mass.shakes === undefined) continue;
+      for (const { bound, massed, prepared } of models) {
+        if ((massed.carrying.get(mass) ?? []).length === 0 || mass.shakes === undefined) continue;
         carried = true;
-        next.set(bound, neighbours(prepared, nodes, mass.shakes));
+        next.set(bound, neighbours(prepared, massed, mass, mass.shakes));
       }
       return { mass, carried, next };
     });

@@ -3,7 +3,7 @@ import type { InternalForces } from "../mechanics/member/fields.ts";
 import { valueAt } from "../mechanics/piecewise.ts";
 import type { Ref } from "../model/ref.ts";
 import { type Body, bodies, cutStation } from "./bodies.ts";
-import { combinations, resultantOf } from "./combinations.ts";
+import { type Combined, combinations, resultantOf } from "./combinations.ts";
 import { TOUCH } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
 import { footing } from "./footing.ts";
@@ -38,6 +38,7 @@ export interface Carried {
 /** How the loads of one combination run through the frame to the floor, joints typical. */
 export interface LoadPath {
   readonly name: string;
+  readonly combination: Combined;
   carriedBy(bar: string): readonly Carried[];
   /** The greatest force first; those too small to matter are left out. */
   readonly passings: readonly Passing[];
@@ -153,6 +154,7 @@ export const loadPaths = defineFact<
       const lines = new Map<string, readonly Carried[]>();
       return {
         name: view.combination.name,
+        combination: view.combination,
         carriedBy(bar) {
           const body = all.get(bar);
           let line = lines.get(bar);

@@ -12,6 +12,8 @@ export interface MassedModel {
   readonly model: FrameModel;
   /** Nodes that carry a piece of equipment; none where it rests on nothing. */
   readonly carrying: ReadonlyMap<Mass, readonly number[]>;
+  /** Nodes of a piece of the structure with the shares of its length they stand at, its ends first and last. */
+  nodesOn(piece: number): readonly { readonly share: number; readonly node: number }[];
 }
 
 /** A carrier nearer than this to a node is that node, m: shorter pieces would be stiffer than they need be by many orders. */
@@ -103,11 +105,21 @@ export function massedModel(
   for (const { standing, node } of structure.stands) masses.push({ node, mass: standing.stand.part.mass });
 
   const added = panelLoading(structure, shares);
+  const inner = (index: number) => [...(cuts.get(index) ?? [])].sort((a, b) => a.along - b.along);
   const members = model.members.flatMap((member, index): Member[] => {
     const whole = { ...member, massPerLength: member.massPerLength + (added.get(index) ?? 0) };
-    const inner = [...(cuts.get(index) ?? [])].sort((a, b) => a.along - b.along).map(({ node }) => node);
-    const ends = [...inner, member.to];
+    const ends = [...inner(index).map(({ node }) => node), member.to];
     return ends.map((to, k) => ({ ...whole, from: ends[k - 1] ?? member.from, to }));
   });
-  return { model: { ...model, nodes, members, masses }, carrying };
+  return {
+    model: { ...model, nodes, members, masses },
+    carrying,
+    nodesOn(index) {
+      const piece = structure.pieces[index];
+      if (!piece) return [];
+      const long = piece.stations[1] - piece.stations[0];
+      const between = inner(index).map(({ along: at, node }) => ({ share: at / long, node }));
+      return [{ share: 0, node: piece.from }, ...between, { share: 1, node: piece.to }];
+    },
+  };
 }

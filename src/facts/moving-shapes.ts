@@ -1,22 +1,25 @@
 import { add, cross, dot } from "../geometry/vector.ts";
 import { type BarLine, bentLine } from "./bent-line.ts";
 import { type Body, bodies, cutPoint } from "./bodies.ts";
-import { buckledLine } from "./buckled-line.ts";
 import { defineFact } from "./fact.ts";
+import { frequencies, type Shaking } from "./frequencies.ts";
 import type { LooseMotion } from "./loose-motion.ts";
 import { type LoosePart, looseParts } from "./loose-parts.ts";
-import { response } from "./response.ts";
+import { evenPoints, modeLine } from "./mode-line.ts";
+import { response, type View } from "./response.ts";
 import { stability } from "./stability.ts";
-import { structure } from "./structure.ts";
+import { type Structure, structure } from "./structure.ts";
 import { usualViews } from "./usual-views.ts";
 
 /** A way in which a frame moves, bar by bar. */
 export interface MovingShape {
-  readonly kind: "bent" | "buckled" | "loose";
-  /** Loads under which it bends or buckles; which part is loose. */
+  readonly kind: "bent" | "buckled" | "swinging" | "loose";
+  /** Loads under which it bends or buckles; what shakes it; which part is loose. */
   readonly name: string;
   /** Of the loads, at which it buckles so. */
   readonly factor?: number;
+  /** At which it swings so by itself, Hz, and whether that is above what shakes it. */
+  readonly swings?: { readonly frequency: number; readonly side: "below" | "above" };
   /** To true size for a bent shape; the size of the others is free. Undefined where the bar is no part of the structure. */
   lineOf(bar: string): BarLine | undefined;
 }
@@ -55,7 +58,46 @@ function looseShapes(
   });
 }
 
-/** How the frame bends under the loads of use, the farthest first; the ways in which it buckles first; or how what is loose moves. */
+type LineOf = MovingShape["lineOf"];
+
+/** Each bar's line is worked out once, when it is asked for. */
+function lines(all: ReadonlyMap<string, Body>, line: (body: Body) => BarLine | undefined): LineOf {
+  const known = new Map<string, BarLine | undefined>();
+  return (bar) => {
+    const body = all.get(bar);
+    if (!known.has(bar)) known.set(bar, body?.prism && line(body));
+    return known.get(bar);
+  };
+}
+
+/** How the frame bends in one state of its loads and joints. */
+export function bentShape(view: View, all: ReadonlyMap<string, Body>): MovingShape {
+  const { combination, bound } = view;
+  return {
+    kind: "bent",
+    name: bound === "typical" ? combination.name : `${combination.name}, ${bound} joints`,
+    lineOf: lines(all, (body) => bentLine(view, body, STATIONS)),
+  };
+}
+
+/** The ways next to what shakes it in which it swings by itself, joints typical. */
+function swinging(
+  shaking: readonly Shaking[],
+  known: Structure,
+  all: ReadonlyMap<string, Body>,
+): readonly MovingShape[] {
+  return shaking.flatMap(({ mass, next }) =>
+    (["below", "above"] as const).flatMap((side): readonly MovingShape[] => {
+      const typical = next.get("typical");
+      const [way, frequency] = [typical?.ways[side], typical?.[side]];
+      if (!way || frequency === undefined) return [];
+      const lineOf = lines(all, (body) => modeLine(way, known, body, STATIONS));
+      return [{ kind: "swinging", name: mass.ref.id, swings: { frequency, side }, lineOf }];
+    }),
+  );
+}
+
+/** How the frame bends under the loads of use, the farthest first; the ways in which it buckles first; how it swings next to what shakes it; or how what is loose moves. */
 export const movingShapes = defineFact<
   readonly MovingShape[],
   {
@@ -64,34 +106,31 @@ export const movingShapes = defineFact<
     looseParts: typeof looseParts;
     structure: typeof structure;
     bodies: typeof bodies;
+    frequencies: typeof frequencies;
   }
 >({
   id: "moving-shapes",
-  needs: { response, stability, looseParts, structure, bodies },
-  compute({ response: found, stability: { governing }, looseParts: parts, structure: known, bodies: all }, frame) {
+  needs: { response, stability, looseParts, structure, bodies, frequencies },
+  compute(
+    {
+      response: found,
+      stability: { governing },
+      looseParts: parts,
+      structure: known,
+      bodies: all,
+      frequencies: shaking,
+    },
+    frame,
+  ) {
     if (found.kind === "loose") return looseShapes(found.motions, parts, all);
     if (found.kind !== "solved") return [];
-    const cached = (line: (body: Body) => BarLine | undefined): MovingShape["lineOf"] => {
-      const lines = new Map<string, BarLine | undefined>();
-      return (bar) => {
-        const body = all.get(bar);
-        if (!lines.has(bar)) lines.set(bar, body?.prism && line(body));
-        return lines.get(bar);
-      };
-    };
     const most = ({ lineOf }: MovingShape): number =>
       frame.bars.reduce((far, { ref }) => {
         for (const [x, y, z] of lineOf(ref.id)?.moved ?? []) far = Math.max(far, Math.hypot(x, y, z));
         return far;
       }, 0);
     const bent = usualViews(found.views)
-      .map(
-        (view): MovingShape => ({
-          kind: "bent",
-          name: view.combination.name,
-          lineOf: cached((body) => bentLine(view, body, STATIONS)),
-        }),
-      )
+      .map((view) => bentShape(view, all))
       .map((shape) => ({ shape, most: most(shape) }))
       .filter((one) => one.most > 0)
       .sort((a, b) => b.most - a.most)
@@ -107,9 +146,9 @@ export const movingShapes = defineFact<
         kind: "buckled",
         name: governing?.view.combination.name ?? "",
         factor: mode.factor,
-        lineOf: cached((body) => buckledLine(mode, known, body, STATIONS)),
+        lineOf: lines(all, (body) => modeLine((piece) => evenPoints(mode.along(piece)), known, body, STATIONS)),
       }),
     );
-    return [...bent, ...buckled];
+    return [...bent, ...buckled, ...swinging(shaking, known, all)];
   },
 });

@@ -9,9 +9,16 @@ import { gathered, type Masses, masses, type Weight } from "./mass.ts";
 import { type Structure, structure } from "./structure.ts";
 import { type TippingEdge, tippingEdges } from "./tipping-edges.ts";
 
-/** How the frame stands when it is nearest to tipping over one line between two feet. */
-export interface Tipping {
+/** The line between two feet over which a frame tips. */
+export interface TippingLine {
   readonly feet: readonly [Ref, Ref];
+  /** On it, on the floor, and the level way into the frame square to it. */
+  readonly pivot: Vec3;
+  readonly inward: Vec3;
+}
+
+/** How the frame stands when it is nearest to tipping over one such line. */
+export interface Tipping extends TippingLine {
   /** What is on it: names of load cases and equipment; none: empty. */
   readonly laden: readonly string[];
   readonly doorsOpen: boolean;
@@ -23,9 +30,6 @@ export interface Tipping {
   readonly height: number;
   /** How far an uneven floor leans it over the line, rad. */
   readonly lean: number;
-  /** Where it tips, on the floor, and the level way into the frame square to that line. */
-  readonly pivot: Vec3;
-  readonly inward: Vec3;
 }
 
 export interface PushTest {
@@ -43,6 +47,8 @@ export type Stability =
       readonly kind: "stands";
       /** Height of the highest bar over the floor, m. */
       readonly top: number;
+      /** The lines it may tip over. */
+      readonly lines: readonly TippingLine[];
       /** The state of loads and doors with the least tilt to tipping. */
       tilted(): Tipping;
       /** The state in which a push comes nearest to tipping it. */
@@ -98,6 +104,12 @@ interface Weighing {
   readonly uneven: number;
 }
 
+const lineOf = ({ feet, from, inward }: TippingEdge, floor: number): TippingLine => ({
+  feet,
+  pivot: [...from, floor],
+  inward: [...inward, 0],
+});
+
 /** Loads and door positions that make Σ mass · cost least, with cost a linear function of the place. */
 function worstState(
   { always, movable, floor, uneven }: Weighing,
@@ -127,15 +139,13 @@ function worstState(
     else doorsOpen ||= best.open;
   }
   return {
-    feet: edge.feet,
+    ...lineOf(edge, floor),
     laden,
     doorsOpen,
     mass,
     inside: inside / mass,
     height: height / mass,
     lean: Math.atan2(uneven, edge.nearest),
-    pivot: [...edge.from, floor],
-    inward: [...edge.inward, 0],
   };
 }
 
@@ -239,6 +249,7 @@ export const tipping = defineFact<
     return {
       kind: "stands",
       top,
+      lines: edges.map((edge) => lineOf(edge, frame.floor.z)),
       tilted: () =>
         worst(
           edges.map((edge) => leastTilt(weighing, edge)),

@@ -117,6 +117,7 @@ export function finding(
     where: setting.where(at),
     text: said.text,
     shown: said.shown,
+    amounts: Object.fromEntries(Object.entries(judgement.values).filter(([, value]) => typeof value === "number")),
     related: others.map((part) => ({ at: part, place: setting.place(part) })),
     ...(advice === undefined ? {} : { advice }),
     ...(measure ? { measure } : {}),

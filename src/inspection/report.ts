@@ -18,6 +18,8 @@ export interface Finding {
   readonly text: string;
   /** The values of the sentence as printed, by slot name, in the order of the text. */
   readonly shown: Readonly<Record<string, string>>;
+  /** The numbers it was said and worked out with, SI, by slot name. */
+  readonly amounts: Readonly<Record<string, number>>;
   /** Other parts the sentence names, with their places. */
   readonly related: readonly { readonly at: Ref; readonly place: Place }[];
   readonly advice?: string;

@@ -30,7 +30,7 @@ const high = defineCriterion({
 function others(
   next: ReadonlyMap<Bound, Neighbours>,
   shakes: number,
-  side: keyof Neighbours,
+  side: "below" | "above",
 ): Readonly<Record<string, Si<"ratio">>> {
   const found: Record<string, Si<"ratio">> = {};
   for (const [bound, neighbours] of next) {

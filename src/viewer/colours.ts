@@ -31,6 +31,10 @@ const SCREW: Rgb = rgb("6c7478");
 const PANEL: Rgb = rgb("d8cfb4");
 const CHOSEN: Rgb = rgb("f0b429");
 
+export const INK: Rgb = rgb("20262b");
+/** Edges of what is chosen: they tell it when faces are seen through. */
+const CHOSEN_INK: Rgb = rgb("8a4b00");
+
 export const groupColour = (group: number): Rgb => GROUPS[group % GROUPS.length] ?? BAR;
 
 function ofBar(model: ModelData, index: number, scheme: Scheme): Rgb {
@@ -52,3 +56,7 @@ export function coloursOf(model: ModelData, scheme: Scheme, chosen: ReadonlySet<
   });
   return [...bars, ...pieces];
 }
+
+/** Ink of the edges of each part: bars, then pieces. */
+export const inksOf = (model: ModelData, chosen: ReadonlySet<string>): readonly Rgb[] =>
+  [...model.bars, ...model.pieces].map(({ id }) => (chosen.has(id) ? CHOSEN_INK : INK));

@@ -1,5 +1,4 @@
 import type { DoorData, ModelData } from "../drawing/model3d/model-data.ts";
-import type { Mesh } from "./mesh.ts";
 import { add, cross, dot, times, type Vec, vecAt } from "./vec.ts";
 
 /** A direction turned about an axis (O. Rodrigues' formula), rad. */
@@ -12,19 +11,40 @@ const rotated = (v: Vec, axis: Vec, angle: number): Vec => {
 export const turnAt = ({ swing: [shut, open] }: DoorData, share: number): number =>
   share === 0 ? 0 : shut + (open - shut) * share;
 
-/** Corners and normals of a mesh with its doors opened by a share of their way. */
-export function openedMesh(model: ModelData, mesh: Mesh, share: number): { at: Float32Array; normal: Float32Array } {
-  const [at, normal] = [mesh.at.slice(), mesh.normal.slice()];
+/** Where what swings with a door comes to be. */
+export interface Swung {
+  point(p: Vec): Vec;
+  direction(v: Vec): Vec;
+}
+
+/** How each part swings with its door when doors have gone a share of their way; parts that stand still are not in it. */
+export function swungParts(model: ModelData, share: number): ReadonlyMap<number, Swung> {
+  const parts = new Map<number, Swung>();
   for (const door of model.doors) {
-    const parts = new Set(door.parts);
-    const [point, axis] = [vecAt(door.point, 0), vecAt(door.axis, 0)];
     const angle = turnAt(door, share);
-    mesh.part.forEach((part, i) => {
-      if (!parts.has(part)) return;
-      const [x, y, z] = [at[3 * i] ?? 0, at[3 * i + 1] ?? 0, at[3 * i + 2] ?? 0];
-      at.set(add(point, rotated(add([x, y, z], point, -1), axis, angle)), 3 * i);
-      normal.set(rotated([normal[3 * i] ?? 0, normal[3 * i + 1] ?? 0, normal[3 * i + 2] ?? 0], axis, angle), 3 * i);
-    });
+    if (angle === 0) continue;
+    const [hinge, axis] = [vecAt(door.point, 0), vecAt(door.axis, 0)];
+    const swung: Swung = {
+      point: (p) => add(hinge, rotated(add(p, hinge, -1), axis, angle)),
+      direction: (v) => rotated(v, axis, angle),
+    };
+    for (const part of door.parts) parts.set(part, swung);
   }
-  return { at, normal };
+  return parts;
+}
+
+/** Places or directions of corners, each as it comes to be with the part it belongs to; the same list where nothing swings. */
+export function swungList(
+  list: Float32Array,
+  belongs: Int32Array,
+  parts: ReadonlyMap<number, Swung>,
+  what: keyof Swung,
+): Float32Array {
+  if (parts.size === 0) return list;
+  const made = list.slice();
+  belongs.forEach((part, i) => {
+    const swung = parts.get(part);
+    if (swung) made.set(swung[what](vecAt(list, 3 * i)), 3 * i);
+  });
+  return made;
 }

@@ -1,6 +1,7 @@
-import type { ModelData } from "../drawing/model3d/model-data.ts";
+import type { ModelData, PoseData } from "../drawing/model3d/model-data.ts";
 import { element } from "./element.ts";
-import type { Stage } from "./stage.ts";
+import { LEAST, type Stage } from "./stage.ts";
+import type { LookTools } from "./tools.ts";
 
 const LEVELS = ["reject", "hold", "note", "conceded"] as const;
 
@@ -8,6 +9,7 @@ interface Entry {
   readonly article: HTMLElement;
   readonly button: HTMLButtonElement;
   readonly pin: number;
+  readonly pose: PoseData | undefined;
 }
 
 function pinOf(model: ModelData, article: HTMLElement): number {
@@ -21,20 +23,28 @@ function entries(model: ModelData): readonly Entry[] {
     const number = article.querySelector(".no");
     const said = article.querySelector("h4")?.textContent?.trim() ?? "";
     const pin = pinOf(model, article);
+    const pose = model.poses.find(({ finding }) => article.id === `f${finding}`);
     const button = element(
       "button",
       {
         type: "button",
         class: "pick",
         "aria-pressed": "false",
-        title: pin < 0 ? "It has no place on the drawing" : "Show it on the drawing",
+        title: pin < 0 && !pose ? "It has no place on the drawing" : "Show it on the drawing",
       },
       number?.textContent ?? "",
     );
     button.setAttribute("aria-label", `Show on the drawing: ${said}`);
     number?.replaceWith(button);
-    return { article, button, pin };
+    return { article, button, pin, pose };
   });
+}
+
+/** How much of the frame there has to be in the picture of a finding. */
+function least(model: ModelData, pose: PoseData | undefined): number {
+  if (!pose) return LEAST.part;
+  if (pose.path >= 0) return LEAST.path;
+  return model.shapes[pose.shape]?.kind === "bent" ? LEAST.part : LEAST.shape;
 }
 
 interface Filter {
@@ -75,7 +85,7 @@ function filterOf(articles: readonly HTMLElement[], changed: () => void): Filter
 }
 
 /** Joins the list of findings and the drawing. */
-export function listFor(model: ModelData, stage: Stage | undefined): void {
+export function listFor(model: ModelData, stage: Stage | undefined, pose: LookTools["pose"]): void {
   const all = stage ? entries(model) : [];
   const articles = [...document.querySelectorAll<HTMLElement>("article.finding")];
   const choose = (entry: Entry | undefined): void => {
@@ -84,7 +94,10 @@ export function listFor(model: ModelData, stage: Stage | undefined): void {
       article.classList.toggle("chosen", on);
       button.setAttribute("aria-pressed", String(on));
     }
-    stage?.choose(entry && entry.pin >= 0 ? entry.pin : undefined);
+    stage?.choose(entry && entry.pin >= 0 ? entry.pin : undefined, least(model, entry?.pose));
+    // A finding of the frame as a whole is seen on all of it.
+    if (entry && entry.pin < 0) stage?.view("whole");
+    pose(entry?.pose);
   };
   for (const entry of all)
     entry.button.addEventListener("click", () =>
@@ -107,7 +120,7 @@ export function listFor(model: ModelData, stage: Stage | undefined): void {
     for (const article of articles) article.hidden = !filter.keeps(article);
     for (const part of document.querySelectorAll<HTMLElement>("section.part"))
       part.hidden = [...part.querySelectorAll<HTMLElement>("article.finding")].every(({ hidden }) => hidden);
-    stage?.dim(new Set(all.filter(({ article }) => !article.hidden).map(({ pin }) => pin)));
+    stage?.keep(new Set(all.filter(({ article }) => !article.hidden).map(({ pin }) => pin)));
   });
   filters.append(filter.root);
 }

@@ -25,8 +25,8 @@ export interface Meshes {
   readonly edges: Mesh;
   /** Axis of each bar from cut to cut. */
   readonly axes: readonly Fibre[];
-  /** Middle of each part, bars first. */
-  readonly middles: readonly Vec[];
+  /** Where each part goes when they are drawn apart, for a spread of one; bars first. */
+  readonly away: readonly Vec[];
   readonly low: Vec;
   readonly high: Vec;
 }
@@ -258,5 +258,5 @@ export function meshesOf(model: ModelData): Meshes {
       high = [Math.max(high[0], p[0]), Math.max(high[1], p[1]), Math.max(high[2], p[2])];
     }
   const away = awayOf(model, middles, mix(low, high, 0.5));
-  return { solid: solid.done(away), panels: panels.done(away), edges: edges.done(away), axes, middles, low, high };
+  return { solid: solid.done(away), panels: panels.done(away), edges: edges.done(away), axes, away, low, high };
 }

@@ -4,9 +4,15 @@ import { PATH_INKS } from "./path-mesh.ts";
 import type { Stage } from "./stage.ts";
 import { swatch } from "./swatch.ts";
 
+export interface PathTools {
+  readonly nodes: readonly Node[];
+  /** Shows the load path of a finding; −1: what the reader had chosen. */
+  show(path: number): void;
+}
+
 /** Which loads are followed through the frame to its feet. */
-export function pathTools(model: ModelData, stage: Stage, chosen: (path: number) => void): HTMLElement | undefined {
-  if (model.paths.length === 0) return undefined;
+export function pathTools(model: ModelData, stage: Stage, chosen: (path: number) => void): PathTools {
+  if (model.paths.length === 0) return { nodes: [], show: () => {} };
   const select = element(
     "select",
     { id: "load-path" },
@@ -15,7 +21,7 @@ export function pathTools(model: ModelData, stage: Stage, chosen: (path: number)
   );
   const said = element("output", { for: "load-path" });
   const legend = element("div", { class: "legend" });
-  select.addEventListener("change", () => {
+  const follow = (): void => {
     const index = Number(select.value);
     const path = model.paths[index];
     said.textContent = path ? ` ${path.sum}` : "";
@@ -24,11 +30,22 @@ export function pathTools(model: ModelData, stage: Stage, chosen: (path: number)
     );
     stage.path(index);
     chosen(index);
+  };
+  let own = select.value;
+  select.addEventListener("change", () => {
+    own = select.value;
+    follow();
   });
-  return element(
-    "div",
-    {},
-    element("div", { class: "row" }, element("label", { for: "load-path" }, "Load path of "), select, said),
-    legend,
-  );
+  return {
+    nodes: [
+      element("div", { class: "row" }, element("label", { for: "load-path" }, "Load path of "), select, said),
+      legend,
+    ],
+    show(path) {
+      const wanted = path < 0 ? own : String(path);
+      if (select.value === wanted) return;
+      select.value = wanted;
+      follow();
+    },
+  };
 }

@@ -18,14 +18,16 @@ function round(value: number): number {
 const KINDS: readonly (readonly [ShapeData["kind"], string])[] = [
   ["bent", "bent under"],
   ["buckled", "buckles"],
+  ["swinging", "swings by itself"],
   ["loose", "moves freely"],
 ];
 
 /** Two digits, without an exponent. */
 const plain = (value: number): string => String(Number(value.toPrecision(2)));
 
-/** "at 4.2 times permanent + trays". */
-function nameOf({ kind, name, factor }: ShapeData): string {
+/** "at 4.2 times permanent + trays", "at 6.1 Hz, next to mixer". */
+function nameOf({ kind, name, factor, frequency }: ShapeData): string {
+  if (kind === "swinging") return `at ${frequency === undefined ? "" : plain(frequency)} Hz, next to ${name}`;
   return kind === "buckled" ? `at ${factor === undefined ? "" : plain(factor)} times ${name}` : name;
 }
 
@@ -44,7 +46,7 @@ export function enlarged(shape: ShapeData, across: number, step: number): number
 
 function told(shape: ShapeData, factor: number): string {
   if (shape.kind === "bent") return `${factor}-fold; moves ${plain(shape.most)} mm at most`;
-  return shape.kind === "buckled" ? "its size says nothing, its shape does" : "nothing stops it";
+  return shape.kind === "loose" ? "nothing stops it" : "its size says nothing, its shape does";
 }
 
 /** Swings between one way and the other until it is told to stop; it rests while the drawing is out of sight. */
@@ -71,9 +73,15 @@ function swinging(root: HTMLElement, show: (share: number) => void): { start(): 
   };
 }
 
-/** The shapes the frame takes: bent under loads, or swinging gently as it buckles or as what is loose in it moves. */
-export function shapeTools(model: ModelData, stage: Stage, across: number): readonly Node[] {
-  if (model.shapes.length === 0) return [];
+export interface ShapeTools {
+  readonly nodes: readonly Node[];
+  /** Shows the shape of a finding; −1: what the reader had chosen. */
+  show(shape: number): void;
+}
+
+/** The shapes the frame takes: bent under loads, or swinging gently as it buckles, as it does by itself, or as what is loose in it moves. */
+export function shapeTools(model: ModelData, stage: Stage, across: number): ShapeTools {
+  if (model.shapes.length === 0) return { nodes: [], show: () => {} };
   const select = element("select", { id: "shape" }, element("option", { value: "-1" }, "as drawn"));
   for (const [kind, words] of KINDS) {
     const own = model.shapes.flatMap((shape, i) =>
@@ -116,7 +124,11 @@ export function shapeTools(model: ModelData, stage: Stage, across: number): read
     show();
     if (switched.hidden || !moves.checked) stage.bend(at.index, at.factor);
   };
-  select.addEventListener("change", run);
+  let own = select.value;
+  select.addEventListener("change", () => {
+    own = select.value;
+    run();
+  });
   slider.addEventListener("input", resize);
   moves.addEventListener("change", run);
   still.addEventListener("change", () => {
@@ -124,5 +136,13 @@ export function shapeTools(model: ModelData, stage: Stage, across: number): read
     run();
   });
   run();
-  return [element("label", { for: "shape" }, "Shape "), select, slider, switched, said];
+  return {
+    nodes: [element("label", { for: "shape" }, "Shape "), select, slider, switched, said],
+    show(shape) {
+      const wanted = shape < 0 ? own : String(shape);
+      if (select.value === wanted) return;
+      select.value = wanted;
+      run();
+    },
+  };
 }

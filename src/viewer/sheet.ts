@@ -2,7 +2,7 @@ import type { ModelData } from "../drawing/model3d/model-data.ts";
 import { listFor } from "./list.ts";
 import { readoutFor } from "./readout.ts";
 import { stageFor } from "./stage.ts";
-import { lookTools, viewTools } from "./tools.ts";
+import { type LookTools, lookTools, viewTools } from "./tools.ts";
 
 /** Puts the turning view in the place of the isometric drawing, where the browser can draw it; otherwise the drawings stay. */
 function start(): void {
@@ -11,18 +11,16 @@ function start(): void {
   if (!data || !easel) return;
   const model = JSON.parse(data) as ModelData;
   const stage = stageFor(model);
+  let pose: LookTools["pose"] = () => {};
   if (stage) {
     const readout = readoutFor(model);
     stage.onBar((bar) => readout.show(bar));
-    easel.append(
-      viewTools(stage),
-      stage.root,
-      readout.root,
-      lookTools(model, stage, (path) => readout.follow(path)),
-    );
+    const looks = lookTools(model, stage, (path) => readout.follow(path));
+    pose = looks.pose;
+    easel.append(viewTools(stage), stage.root, readout.root, looks.root);
     document.body.classList.add("turning");
   }
-  listFor(model, stage);
+  listFor(model, stage, pose);
 }
 
 start();

@@ -1,4 +1,4 @@
-import type { ModelData } from "../drawing/model3d/model-data.ts";
+import type { ModelData, PoseData } from "../drawing/model3d/model-data.ts";
 import { groupColour, type Scheme, STEPS } from "./colours.ts";
 import { doorTools } from "./door-tools.ts";
 import { element } from "./element.ts";
@@ -52,8 +52,14 @@ export function viewTools(stage: Stage): HTMLElement {
   return element("div", { class: "row tools", role: "group", "aria-label": "Views" }, ...views);
 }
 
+export interface LookTools {
+  readonly root: HTMLElement;
+  /** Shows the shape and load path of a finding; undefined: what the reader had chosen. */
+  pose(finding: PoseData | undefined): void;
+}
+
 /** Colours, spread, shapes and load paths, under the drawing. */
-export function lookTools(model: ModelData, stage: Stage, followed: (path: number) => void): HTMLElement {
+export function lookTools(model: ModelData, stage: Stage, followed: (path: number) => void): LookTools {
   const all = schemes(model);
   const legend = element("div", { class: "legend" });
   const scheme = element("select", { id: "scheme" }, ...options(all.map(([name]) => name)));
@@ -69,7 +75,9 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
     (i) => Math.max(...corners.map((c) => c[i] ?? 0)) - Math.min(...corners.map((c) => c[i] ?? 0)),
   );
   const across = Math.hypot(...extent) || 1000;
-  return element(
+  const shapes = shapeTools(model, stage, across);
+  const paths = pathTools(model, stage, followed);
+  const root = element(
     "div",
     { class: "tools" },
     element(
@@ -80,9 +88,16 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
       element("label", { for: "spread" }, "Drawn apart "),
       spread,
     ),
-    element("div", { class: "row" }, ...shapeTools(model, stage, across)),
+    element("div", { class: "row" }, ...shapes.nodes),
     legend,
     element("div", { class: "row" }, ...doorTools(model, stage)),
-    pathTools(model, stage, followed) ?? "",
+    ...paths.nodes,
   );
+  return {
+    root,
+    pose(finding) {
+      shapes.show(finding?.shape ?? -1);
+      paths.show(finding?.path ?? -1);
+    },
+  };
 }

@@ -13,4 +13,4 @@ export const size = (a: Vec): number => Math.hypot(a[0], a[1], a[2]);
 export const unit = (a: Vec): Vec => times(a, 1 / (size(a) || 1));
 export const mix = (a: Vec, b: Vec, t: number): Vec => add(times(a, 1 - t), b, t);
 /** Three numbers of a flat list. */
-export const vecAt = (list: readonly number[], i: number): Vec => [list[i] ?? 0, list[i + 1] ?? 0, list[i + 2] ?? 0];
+export const vecAt = (list: ArrayLike<number>, i: number): Vec => [list[i] ?? 0, list[i + 1] ?? 0, list[i + 2] ?? 0];

@@ -280,6 +280,61 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "shows with a finding the shape or the load path it belongs to, and afterwards what the reader had chosen",
+    async () => {
+      const shown = async (name: string, own: string): Promise<readonly string[]> => {
+        const fault = readFileSync(`docs/rules/${name}.fault.frame.json`, "utf8");
+        const { page, complaints } = await open(write(`${name}.html`, sheetOfText(fault)));
+        await page.waitForSelector("body.turning");
+        await page.locator("#shape").selectOption(own);
+        const chosen = (): Promise<readonly string[]> =>
+          Promise.all(
+            ["#shape", "#load-path"].map((id) => page.locator(`${id} option:checked`).textContent()),
+          ) as Promise<readonly string[]>;
+        const before = await chosen();
+        await page.locator(".pick").first().click();
+        const during = await chosen();
+        await page.locator(".pick").first().click();
+        expect(await chosen()).toEqual(before);
+        expect(complaints).toEqual([]);
+        await page.context().close();
+        return during;
+      };
+      // docs/rules/frame.resonates.md: shakes at 5 Hz, and swings by itself at 1.26 times that.
+      expect(await shown("frame.resonates", "-1")).toEqual(["at 6.3 Hz, next to mixer", "not shown"]);
+      expect(await shown("joint.hung", "0")).toEqual([
+        expect.not.stringContaining("as drawn"),
+        "self-weight + goods + tools",
+      ]);
+      expect((await shown("frame.sways", "-1"))[0]).toContain("a push of 150 N");
+    },
+    SLOW,
+  );
+
+  it(
+    "keeps a balloon at its part when the door it is on opens",
+    async () => {
+      const { page } = await open(write("guard.html", sheetOfText(textOf("mixer-guard-faulty"))));
+      await page.waitForSelector("body.turning");
+      const places = async (): Promise<readonly [number, number]> => {
+        await turnOf(page);
+        const x = async (label: RegExp): Promise<number> =>
+          (await page.getByRole("button", { name: label }).boundingBox())?.x ?? Number.NaN;
+        return [await x(/^\d+: findings of door-free,/), await x(/^\d+: findings of joint top-left\.from,/)];
+      };
+      await page.locator("button[data-view=front]").click();
+      const shut = await places();
+      await page.locator("#doors-open").fill("60");
+      const opened = await places();
+      // The free post stands on the right of its hinges when shut, and before them when it is open by 110°.
+      expect(shut[0] - opened[0]).toBeGreaterThan(100);
+      expect(opened[1]).toBe(shut[1]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "shows the drawings instead where there is no WebGL, and says all without scripts",
     async () => {
       const plain = await startBrowser(["--disable-3d-apis"]);

@@ -45,6 +45,7 @@ function findingFor(file: string, orders: Orders, number: number): Finding {
     where: name,
     text: "sags 8.1 mm",
     shown: { sag: "8.1 mm" },
+    amounts: {},
     related: [],
     place,
     print: `bar.sags|sag|${name}`,

@@ -4,7 +4,7 @@ import { arcBands, openDoor, swingsOf } from "../../src/drawing/door-swing.ts";
 import { modelOf } from "../../src/drawing/model3d/model-of.ts";
 import { sceneOf } from "../../src/drawing/scene.ts";
 import { symbolsOf } from "../../src/drawing/symbols.ts";
-import { openedMesh } from "../../src/viewer/doors.ts";
+import { swungList, swungParts } from "../../src/viewer/doors.ts";
 import { meshesOf } from "../../src/viewer/mesh.ts";
 import { textOf } from "../demo/inspect-demo.ts";
 import { frameOf, one } from "../facts/known.ts";
@@ -53,7 +53,7 @@ describe("a door as it is drawn", () => {
     const door = one(model.doors[0]);
     const parts = new Set(door.parts);
     expect(parts.has(-1)).toBe(false);
-    const { at } = openedMesh(model, solid, 1);
+    const at = swungList(solid.at, solid.part, swungParts(model, 1), "point");
     const arm = (list: Float32Array, i: number): number =>
       Math.hypot((list[3 * i] ?? 0) - (door.point[0] ?? 0), (list[3 * i + 1] ?? 0) - (door.point[1] ?? 0));
     let moved = 0;
@@ -64,6 +64,6 @@ describe("a door as it is drawn", () => {
       if (parts.has(part) && i % 50 === 0) expect(arm(at, i)).toBeCloseTo(arm(solid.at, i), 1);
     });
     expect(moved).toBeGreaterThan(1000);
-    expect(openedMesh(model, solid, 0).at).toEqual(solid.at);
+    expect(swungList(solid.at, solid.part, swungParts(model, 0), "point")).toEqual(solid.at);
   });
 });

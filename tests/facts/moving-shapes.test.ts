@@ -2,8 +2,8 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { bentLine } from "../../src/facts/bent-line.ts";
 import { bodies, cutPoint } from "../../src/facts/bodies.ts";
-import { buckledLine } from "../../src/facts/buckled-line.ts";
 import { factOf } from "../../src/facts/fact.ts";
+import { evenPoints, modeLine } from "../../src/facts/mode-line.ts";
 import { movingShapes } from "../../src/facts/moving-shapes.ts";
 import { response } from "../../src/facts/response.ts";
 import type { Structure } from "../../src/facts/structure.ts";
@@ -76,9 +76,10 @@ describe("the shapes a frame moves into", () => {
     if (found.kind !== "modes") throw new Error("a mechanism");
     const [shape] = found.modes;
     const known = { piecesOf: () => [0], pieces: [{ bar: "a", from: 0, to: 1, stations: [0, long] }] };
-    const mode = { factor: 1, moved: () => [0, 0, 0] as const, along: () => one(shape).alongMember(0) };
     const start = body.axes.x[2] > 0 ? body : undefined;
-    const line = one(buckledLine(mode, known as unknown as Structure, one(start), 9));
+    const line = one(
+      modeLine(() => evenPoints(one(shape).alongMember(0)), known as unknown as Structure, one(start), 9),
+    );
     const sizes = line.moved.map(length);
     const middle = sizes[4] ?? 0;
     // Largest 1 among the points it was worked out at, which may lie beside the middle.

@@ -49,6 +49,7 @@ function finding({
     where,
     text,
     shown: {},
+    amounts: {},
     related: [],
     ...(measure ? { measure } : {}),
     place: { file: "a.frame.json", pointer: "/bars/0", line, column: 1, endLine: line, endColumn: 2 },

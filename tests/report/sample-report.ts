@@ -17,6 +17,7 @@ export const sagging: Finding = {
   where: "rail-3, between leg-1 and leg-4",
   text: 'sags 8.1 mm under "trays"',
   shown: { sag: "8.1 mm", case: "trays" },
+  amounts: {},
   related: [{ at: ref("bar", "leg-1"), place: placeAt(12, "/bars/0") }],
   measure: {
     quantity: "length",
@@ -46,6 +47,7 @@ export const openEnd: Finding = {
   where: "rail-3, between leg-1 and leg-4",
   text: "the far end is open: 610 mm² of sawn metal",
   shown: { area: "610 mm²" },
+  amounts: {},
   related: [],
   advice: "close it with a cap",
   place: placeAt(41, "/bars/7"),
@@ -62,6 +64,7 @@ export const loose: Finding = {
   where: "brace-1",
   text: "turns freely about its own axis",
   shown: {},
+  amounts: {},
   related: [],
   place: placeAt(58, "/bars/11"),
   print: "frame.loose|turns|brace-1",

@@ -124,6 +124,44 @@ describe("the inspection sheet", () => {
     expect(Math.abs((x1 - x0) / (y1 - y0))).toBeCloseTo(Number(inside) / Number(up), 1);
   });
 
+  it("draws a frame that is pushed over with the push at its height and the weight at its distance", () => {
+    // Tall and slender with a low tank: it stands at 10°, and not under a push of 13 % of its weight at its top.
+    const slender = readFileSync("docs/rules/frame.tips.fault.frame.json", "utf8")
+      .replaceAll(", 500, ", ", 300, ")
+      .replaceAll(" 700]", " 1480]")
+      .replaceAll(" 620]", " 1400]")
+      .replace("[500, 250, 1700]", "[500, 150, 300]");
+    const text = sheetOf(sheetInput(slender));
+    const article = text.slice(text.indexOf('data-rule="frame.tips"'));
+    const own = article.slice(0, article.indexOf("</article>"));
+    const [, inside, up] = own.match(/the weight acts ([\d.]+) mm inside it, the push ([\d.]+) mm up/) ?? [];
+    const [, weight, push] = own.match(/= ([\d.]+) N × [\d.]+ mm \/ [\d.]+ mm = ([\d.]+) N/) ?? [];
+    // Moments about the line: W b = F y.
+    expect((Number(weight) * Number(inside)) / Number(up) / Number(push)).toBeCloseTo(1, 2);
+    const size = (name: string, axis: 0 | 1): number => {
+      const line = new RegExp(`data-band="${name}"[^>]*d="M([\\d. ]+)L([\\d. ]+)"`).exec(own);
+      const [a, b] = [line?.[1], line?.[2]].map((point) => Number(point?.split(" ")[axis]));
+      return Math.abs((a ?? 0) - (b ?? 0));
+    };
+    expect(size("from the line to the weight", 0) / size("height of the push", 1)).toBeCloseTo(
+      Number(inside) / Number(up),
+      2,
+    );
+  });
+
+  it("draws the frame as it swings with what shakes it, and as it gives where only plain brackets hold it", () => {
+    for (const [rule, words] of [
+      ["frame.resonates", /How it swings by itself at 6\.\d+ Hz, joints typical/],
+      ["frame.unbraced", /How it gives under [^<]* a push of 150 N along \+[xy], soft joints/],
+    ] as const) {
+      const text = sheetOf(sheetInput(readFileSync(`docs/rules/${rule}.fault.frame.json`, "utf8")));
+      const article = text.slice(text.indexOf(`data-rule="${rule}"`));
+      const own = article.slice(0, article.indexOf("</article>"));
+      expect(own).toMatch(words);
+      expect(own).toMatch(/<path data-band="leg-1"/);
+    }
+  });
+
   it("tells how the heaviest loads run to the floor: each joint once, as much at the feet as is applied", () => {
     const section = page.slice(page.indexOf('id="load-path-told"'), page.indexOf('id="record"'));
     expect(textIn(section)).toMatch(/The feet bear (\S+ kN) of \1 applied/);

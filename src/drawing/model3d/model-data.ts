@@ -15,13 +15,24 @@ export interface ModelData {
   /** Dashed boxes of goods: the ends of their edges. */
   readonly boxes: readonly number[];
   readonly pins: readonly PinData[];
+  readonly poses: readonly PoseData[];
+}
+
+/** What is shown with a finding that has a shape or a load path of its own; −1 where it has none. */
+export interface PoseData {
+  /** "3.2" */
+  readonly finding: string;
+  readonly shape: number;
+  readonly path: number;
 }
 
 export interface ShapeData {
-  readonly kind: "bent" | "buckled" | "loose";
+  readonly kind: "bent" | "buckled" | "swinging" | "loose";
   readonly name: string;
   /** Of the loads, at which it buckles so. */
   readonly factor?: number;
+  /** At which it swings so, Hz. */
+  readonly frequency?: number;
   /** Greatest displacement of an axis, mm, and greatest turn of a bar about its own, rad. */
   readonly most: number;
   readonly turns: number;
@@ -108,6 +119,8 @@ export interface PinData {
   readonly where: string;
   readonly level: "reject" | "hold" | "note" | "conceded";
   readonly at: readonly number[];
+  /** The id of the part. */
+  readonly part: string;
   /** Bars to bring out when it is chosen. */
   readonly bars: readonly string[];
 }

@@ -12,6 +12,7 @@ import type { Solid, Surface } from "../solids/solid.ts";
 import type { Symbols } from "../symbols.ts";
 import type { BarData, DoorData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
 import { pathsData } from "./paths-data.ts";
+import { type Pose, posesData } from "./poses-data.ts";
 import { shapesData } from "./shapes-data.ts";
 
 const TO_MM = 1000;
@@ -69,6 +70,7 @@ export interface ModelWish {
   readonly scene: Scene;
   readonly symbols: Symbols;
   readonly pins: readonly PinData[];
+  readonly poses?: readonly Pose[];
   /** Share of each check's limit by bar. */
   readonly checks: readonly {
     readonly rule: string;
@@ -78,11 +80,13 @@ export interface ModelWish {
 }
 
 /** A frame as numbers for the viewer. */
-export function modelOf(frame: Frame, { scene, symbols, pins, checks }: ModelWish): ModelData {
+export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = [] }: ModelWish): ModelData {
   const all = [...factOf(bodies, frame).values()].filter((body) => body.prism !== undefined);
   const indexOf = new Map(all.map((body, i) => [body.bar.ref.id, i]));
   const profiles = [...new Set(all.map((body) => body.bar.profile))];
-  const shapes = shapesData(factOf(movingShapes, frame), all);
+  const paths = factOf(loadPaths, frame);
+  const posed = posesData(poses, factOf(movingShapes, frame), paths, all.length);
+  const shapes = shapesData(posed.shapes, all);
   const groupOf = new Map(frame.groups.flatMap(({ parts }, i) => parts.map((part) => [part, i] as const)));
   const bars = all.map((body): BarData => {
     const { bar, axes, cuts } = body;
@@ -111,11 +115,12 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks }: ModelWis
     checks: checks.map(({ rule, title }) => ({ rule, title })),
     groups: frame.groups.map(({ ref }) => ref.id),
     shapes: shapes.list,
-    paths: pathsData(factOf(loadPaths, frame), all, frame.units),
+    paths: pathsData(paths, all, frame.units),
     doors: doorsData(frame, scene, indexOf),
     arrows: symbols.arrows.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
     boxes: symbols.masses.flatMap(({ edges }) => edges.flatMap(([a, b]) => [...mm(a, 1), ...mm(b, 1)])),
     pins,
+    poses: posed.list,
   };
 }
 

@@ -37,10 +37,11 @@ export function shapesData(
     return { shape, scale, most: most * scale, turns: turns * scale };
   });
   return {
-    list: sized.map(({ shape: { kind, name, factor }, most, turns }) => ({
+    list: sized.map(({ shape: { kind, name, factor, swings }, most, turns }) => ({
       kind,
       name,
       ...(factor === undefined ? {} : { factor: Number(factor.toPrecision(3)) }),
+      ...(swings === undefined ? {} : { frequency: Number(swings.frequency.toPrecision(3)) }),
       most: rounded(most * TO_MM, 3),
       turns: rounded(turns, 5),
     })),

@@ -1,72 +1,71 @@
 import { movedPicture } from "../../drawing/moved-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
-import { tippingPicture } from "../../drawing/tipping-picture.ts";
-import { type BarLine, bentLine } from "../../facts/bent-line.ts";
-import { bodies } from "../../facts/bodies.ts";
+import { pushPicture, tiltPicture } from "../../drawing/tipping-picture.ts";
 import { factOf } from "../../facts/fact.ts";
-import { movingShapes } from "../../facts/moving-shapes.ts";
-import type { View } from "../../facts/response.ts";
+import type { MovingShape } from "../../facts/moving-shapes.ts";
 import { tipping as stands } from "../../facts/tipping.ts";
 import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
+import { shapeOfFinding } from "./finding-shape.ts";
 import { drawn, html, type Markup } from "./html.ts";
 
-interface Moved {
-  readonly words: string;
-  lineOf(bar: string): BarLine | undefined;
-}
-
-/** Stations along a bar in a picture of the bent frame. */
-const STATIONS = 7;
-
-/** The way of moving that a finding is about. */
-function movedBy(frame: Frame, { rule, at }: Finding, view: View | undefined): Moved | undefined {
-  const shape = (fits: (bar: (id: string) => BarLine | undefined, kind: string) => boolean) =>
-    factOf(movingShapes, frame).find(({ kind, lineOf }) => fits(lineOf, kind));
+/** What is said under the picture of a frame that moves; undefined for findings that have no such picture. */
+function movedWords(frame: Frame, { rule }: Finding, { name, swings }: MovingShape): string | undefined {
   switch (rule) {
-    case "frame.loose": {
-      const way = shape((lineOf, kind) => kind === "loose" && lineOf(at.id) !== undefined);
-      return way && { words: `How it moves: ${way.name}; nothing says how far.`, lineOf: way.lineOf };
+    case "frame.loose":
+      return `How it moves: ${name}; nothing says how far.`;
+    case "frame.buckles":
+      return `How it buckles under ${name}; the size of the movement says nothing.`;
+    case "frame.resonates": {
+      const frequency = formatQuantity(swings?.frequency ?? 0, "frequency", frame.units);
+      return `How it swings by itself at ${frequency}, joints typical; the size of the movement says nothing.`;
     }
-    case "frame.buckles": {
-      const way = shape((_, kind) => kind === "buckled");
-      const words = `How it buckles under ${way?.name ?? ""}; the size of the movement says nothing.`;
-      return way && { words, lineOf: way.lineOf };
-    }
-    case "frame.sways": {
-      const all = factOf(bodies, frame);
-      const lineOf = (bar: string): BarLine | undefined => {
-        const body = all.get(bar);
-        return view && body?.prism && bentLine(view, body, STATIONS);
-      };
-      return view && { words: `How it sways under ${view.combination.name}, enlarged.`, lineOf };
-    }
+    case "frame.sways":
+      return `How it sways under ${name}, enlarged.`;
+    case "frame.unbraced":
+      return `How it gives under ${name}, enlarged.`;
     default:
       return undefined;
   }
 }
 
-/** The frame along the line it tips over, where it is tilted too little before it does. */
-function tipping(frame: Frame, scene: Scene): Markup | undefined {
+/** The frame along the line it tips over, tilted or pushed. */
+function tipping(frame: Frame, scene: Scene, { key, related, amounts, shown }: Finding): Markup | undefined {
   const found = factOf(stands, frame);
   if (found.kind !== "stands") return undefined;
-  const state = found.tilted();
   const print = (length: number): string => formatQuantity(length, "length", frame.units);
-  const [a, b] = state.feet;
-  const svg = tippingPicture(scene, state, `the frame along the line from ${a.id} to ${b.id}`);
-  const side = state.inside < 0 ? "outside" : "inside";
-  return html`<figure class="check whole">${drawn(svg)}<figcaption>Along the line from ${a.id} to ${b.id}: the centre of mass lies ${print(Math.abs(state.inside))} ${side} it and ${print(state.height)} up.</figcaption></figure>
+  const figure = (svg: string, words: string): Markup =>
+    html`<figure class="check whole">${drawn(svg)}<figcaption>${words}</figcaption></figure>
 `;
+  if (key === "tilt") {
+    const state = found.tilted();
+    const [a, b] = state.feet;
+    const side = state.inside < 0 ? "outside" : "inside";
+    return figure(
+      tiltPicture(scene, state, `the frame along the line from ${a.id} to ${b.id}`),
+      `Along the line from ${a.id} to ${b.id}: the centre of mass lies ${print(Math.abs(state.inside))} ${side} it and ${print(state.height)} up.`,
+    );
+  }
+  const { inside, height } = amounts;
+  const named = new Set(related.map(({ at }) => at.id));
+  const over = found.lines.find(({ feet }) => feet.every(({ id }) => named.has(id)));
+  if (!over || inside === undefined || height === undefined) return undefined;
+  const [a, b] = over.feet;
+  return figure(
+    pushPicture(scene, { over, inside, height }, `the frame pushed over the line from ${a.id} to ${b.id}`),
+    `Along the line from ${a.id} to ${b.id}: the weight acts ${print(inside)} inside it, the push ${print(height)} up. ${shown.push ?? ""} tips it.`,
+  );
 }
 
 /** The frame as it moves or tips, for findings about how it stands as a whole. */
-export function framePicture(frame: Frame, scene: Scene, finding: Finding, view: View | undefined): Markup | undefined {
-  if (finding.rule === "frame.tips" && finding.key === "tilt") return tipping(frame, scene);
-  const moved = movedBy(frame, finding, view);
-  const svg = moved && movedPicture(frame, scene, moved.lineOf, `the frame as it moves: ${finding.rule}`);
+export function framePicture(frame: Frame, scene: Scene, finding: Finding): Markup | undefined {
+  if (finding.rule === "frame.tips") return tipping(frame, scene, finding);
+  const shape = finding.rule.startsWith("frame.") ? shapeOfFinding(frame, finding) : undefined;
+  const words = shape && movedWords(frame, finding, shape);
+  const svg = shape && words && movedPicture(frame, scene, shape.lineOf, `the frame as it moves: ${finding.rule}`);
   return svg === undefined
     ? undefined
-    : html`<figure class="check whole">${drawn(svg)}<figcaption>${moved?.words ?? ""}</figcaption></figure>
+    : html`<figure class="check whole">${drawn(svg)}<figcaption>${words}</figcaption></figure>
 `;
 }

@@ -6,26 +6,18 @@ import { jointPicture } from "../../drawing/joint-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
 import { ends } from "../../facts/ends.ts";
 import { factOf } from "../../facts/fact.ts";
-import { governingView } from "../../facts/governing.ts";
 import { jointForces } from "../../facts/joint-forces.ts";
-import { response, type View } from "../../facts/response.ts";
+import type { View } from "../../facts/response.ts";
 import { spans } from "../../facts/spans.ts";
 import { toolRoom } from "../../facts/tool-room.ts";
 import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { sweepPicture } from "../reach/sweep-picture.ts";
+import { viewOfFinding } from "./finding-shape.ts";
 import { framePicture } from "./frame-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
 import { panelFindingPicture } from "./panel-pictures.ts";
-
-/** The state under which the value of a finding governs. */
-function viewOf(frame: Frame, { measure }: Finding): View | undefined {
-  const found = factOf(response, frame);
-  const under = measure?.under;
-  if (found.kind !== "solved" || !under) return undefined;
-  return governingView(found.views, { under });
-}
 
 function barPicture(frame: Frame, finding: Finding, view: View): Markup | undefined {
   const bar = finding.at.id;
@@ -88,8 +80,8 @@ function doorsPicture(frame: Frame, scene: Scene, { at }: Finding): Markup | und
 export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => Markup | undefined {
   const shown = new Set<string>();
   return (finding) => {
-    const view = viewOf(frame, finding);
-    const whole = framePicture(frame, scene, finding, view);
+    const view = viewOfFinding(frame, finding);
+    const whole = framePicture(frame, scene, finding);
     if (whole) return whole;
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
@@ -104,8 +96,9 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     shown.add(joint);
     const table = view && forcesTable(frame, joint, view);
     if (svg === undefined) return table;
-    return html`<figure class="check near">${drawn(svg)}<figcaption>Joint ${joint}${view ? html`; forces under ${view.combination.name}` : ""}.</figcaption></figure>
-${table}`;
+    const figure = html`<figure class="check near">${drawn(svg)}<figcaption>Joint ${joint}${view ? html`; forces under ${view.combination.name}` : ""}.</figcaption></figure>
+`;
+    return table ? html`<div class="beside">${figure}${table}</div>` : figure;
   };
 }
 

@@ -6,6 +6,7 @@ import { symbolsOf } from "../../drawing/symbols.ts";
 import type { Report, RuleCard } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { showHidden } from "../../model/text/quote.ts";
+import { findingPoses } from "./finding-poses.ts";
 import type { PartOfSheet } from "./parts.ts";
 import { sharesOfBars } from "./sections/bars.ts";
 
@@ -39,7 +40,8 @@ export function sheetModel(
   const pins = parts.flatMap((part): PinData[] => {
     const at = part.findings.map(({ finding }) => pointOf(finding.at)).find((point) => point !== undefined);
     const { number, where, level } = part;
-    return at ? [{ number, where, level, at: pinPoint(at), bars: barsOf(frame, scene, part) }] : [];
+    const id = part.findings[0]?.finding.at.id ?? "";
+    return at ? [{ number, where, level, at: pinPoint(at), part: id, bars: barsOf(frame, scene, part) }] : [];
   });
   const titles = new Map(cards.map(({ id, title }) => [id, title]));
   const checks = [...sharesOfBars(report)].map(([rule, own]) => ({
@@ -47,7 +49,9 @@ export function sheetModel(
     title: titles.get(rule) ?? rule,
     shareOf: (bar: string) => own.get(bar)?.utilisation,
   }));
-  return shown(modelOf(frame, { scene, symbols: symbolsOf(frame, scene), pins, checks }));
+  return shown(
+    modelOf(frame, { scene, symbols: symbolsOf(frame, scene), pins, checks, poses: findingPoses(frame, parts) }),
+  );
 }
 
 /** Every text with its hidden characters written out; all of them in the same way, so that names still match. */

@@ -56,6 +56,8 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .check.tool svg{width:100%;max-width:34rem;border:0}
 .check.whole svg{width:26rem}
 .check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
+.beside{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;align-items:flex-start}
+.beside .check.near{float:none;margin:.5rem 0;max-width:none;flex:0 1 17rem}
 .finding{display:flow-root}
 .check figcaption{padding-left:0}
 .forces{width:auto}
