@@ -14,6 +14,9 @@ export interface HandRoom {
   readonly trial: Trial;
   /** Width across the handle that is free all along the swing, m; looked for up to half as much again as asked. */
   readonly width: number;
+  /** The hand as wide as that, and the middle of its swing, rad. */
+  readonly hand: Arm;
+  readonly angle: number;
   /** Where that is less than asked: the part without which the hand would swing furthest. */
   readonly by: Ref | undefined;
 }
@@ -38,16 +41,17 @@ interface Seen {
 type Block = (width: number) => Arm;
 
 /** Heights the hand may take round a handle: out from it, in from it, or half and half. */
-function blocksOf(way: Way, { depth, bite }: Socket): readonly Block[] {
+function blocksOf(way: Way, { depth, bite }: Socket): readonly [Block, Block, Block] {
   const { arm, grip, lifts, stem } = way;
   const { length, thickness } = HANDS[grip];
   const more = Math.max(0, thickness - (arm.to - arm.from));
   const inner = way.bothWays ? 0 : Math.max(arm.reach - length, Math.min(...stem.map(({ radius }) => radius)));
-  return [0, 1, 0.5].map((under) => {
+  const block = (under: number): Block => {
     const zMin = arm.from - depth - under * more;
     const zMax = arm.to - depth + (lifts ? bite : 0) + (1 - under) * more;
     return (width) => ({ inner, radius: arm.reach, halfWidth: width / 2, zMin, zMax });
-  });
+  };
+  return [block(0), block(1), block(0.5)];
 }
 
 const arcsOf = (way: Way, hand: Arm, ring: Ring): readonly Arc[] => {
@@ -55,13 +59,13 @@ const arcsOf = (way: Way, hand: Arm, ring: Ring): readonly Arc[] => {
   return way.bothWays ? [...arcs, ...opposite(arcs)] : arcs;
 };
 
-/** How far tool and hand swing together, rad. */
-function swingOf({ way, blocked, doors }: Trial, hand: Arm, seen: readonly Seen[]): number {
+/** The widest arc over which tool and hand swing together. */
+function arcOf({ way, blocked, doors }: Trial, hand: Arm, seen: readonly Seen[]): Arc | undefined {
   const arcs = [...blocked.flatMap((one) => one.arcs), ...seen.flatMap(({ ring }) => arcsOf(way, hand, ring))];
-  const free = gapsBetween(arcs).filter((arc) => doors.some((door) => arcsOverlap(door, arc)));
-  const widest = widestArc(free);
-  return widest ? arcSize(widest) : 0;
+  return widestArc(gapsBetween(arcs).filter((arc) => doors.some((door) => arcsOverlap(door, arc))));
 }
+
+const middleOf = (arc: Arc | undefined): number => (arc ? (arc.from + arc.to) / 2 : 0);
 
 /** Whether nothing comes near a hand that swings from bite to bite in the middle of the tool's widest arc: soon seen, and the rule. */
 function clearAhead({ way, arc, doors }: Trial, socket: Socket, hand: Arm, near: readonly Obstacle[]): boolean {
@@ -88,29 +92,46 @@ function mostInTheWay(trial: Trial, hand: Arm, seen: readonly Seen[]): Ref | und
   let most: { of: Ref; swing: number } | undefined;
   for (const { of } of seen) {
     const without = seen.filter((one) => one.of.id !== of.id);
-    const swing = swingOf(trial, hand, without);
+    const arc = arcOf(trial, hand, without);
+    const swing = arc ? arcSize(arc) : 0;
     if (!most || swing > most.swing) most = { of, swing };
   }
   return most?.of;
 }
 
-/** The room a hand has with one tool that serves: exact where it is less than asked, else rounded down. */
-function roomWith(trial: Trial, socket: Socket, near: readonly Obstacle[], asked: number): HandRoom {
-  const { way } = trial;
+/** The room a hand has in one place on the handle: exact where it is less than asked, else rounded down. */
+function roomIn(block: Block, trial: Trial, socket: Socket, near: readonly Obstacle[], asked: number): HandRoom {
+  const { way, arc: toolArc } = trial;
   const most = Math.min(asked * SPARE, WIDEST);
-  let best: HandRoom = { trial, width: -1, by: undefined };
-  for (const block of blocksOf(way, socket)) {
-    const widest = block(most);
-    if (clearAhead(trial, socket, widest, near)) return { trial, width: most, by: undefined };
-    const seen = near.flatMap(({ of, prism }): Seen[] => {
-      const ring = outlineInReach(poseOf(socket), widest, prism);
-      return ring ? [{ of, ring }] : [];
-    });
-    const passes = (width: number): boolean => swingOf(trial, block(width), seen) >= way.tool.swing - SAME_ANGLE;
-    if (passes(most)) return { trial, width: most, by: undefined };
-    if (passes(asked)) return { trial, width: halved(passes, asked, most, ROUGH), by: undefined };
-    const width = passes(0) ? halved(passes, 0, asked, EXACT) : 0;
-    if (width > best.width) best = { trial, width, by: mostInTheWay(trial, block(asked), seen) };
+  const widest = block(most);
+  if (clearAhead(trial, socket, widest, near))
+    return { trial, width: most, hand: widest, angle: middleOf(toolArc), by: undefined };
+  const seen = near.flatMap(({ of, prism }): Seen[] => {
+    const ring = outlineInReach(poseOf(socket), widest, prism);
+    return ring ? [{ of, ring }] : [];
+  });
+  const found = (width: number, by?: Ref): HandRoom => {
+    const hand = block(width);
+    return { trial, width, hand, angle: middleOf(arcOf(trial, hand, seen) ?? toolArc), by };
+  };
+  const passes = (width: number): boolean => {
+    const arc = arcOf(trial, block(width), seen);
+    return arc !== undefined && arcSize(arc) >= way.tool.swing - SAME_ANGLE;
+  };
+  if (passes(most)) return found(most);
+  if (passes(asked)) return found(halved(passes, asked, most, ROUGH));
+  const width = passes(0) ? halved(passes, 0, asked, EXACT) : 0;
+  return found(width, mostInTheWay(trial, block(asked), seen));
+}
+
+/** The room a hand has on one tool that serves, where it has most. */
+export function handRoomOn(trial: Trial, socket: Socket, near: readonly Obstacle[], asked: number): HandRoom {
+  const [first, ...others] = blocksOf(trial.way, socket);
+  let best = roomIn(first, trial, socket, near, asked);
+  for (const block of others) {
+    if (best.width >= asked) break;
+    const next = roomIn(block, trial, socket, near, asked);
+    if (next.width > best.width) best = next;
   }
   return best;
 }
@@ -128,7 +149,7 @@ export function handRoomOf(room: ToolRoom, asked: HandWidths): HandRoom | undefi
     for (const way of ways.slice(ways.indexOf(first.way))) {
       const trial = way === first.way ? first : tryWay(way, socket, near);
       if (!serves(trial)) continue;
-      const found = roomWith(trial, socket, near, asked[way.grip]);
+      const found = handRoomOn(trial, socket, near, asked[way.grip]);
       if (!best || share(found) > share(best)) best = found;
       if (share(best) >= 1) return best;
     }
