@@ -16,6 +16,7 @@ const BELOW = "#ececec";
 const FREE = "#cfe3d4";
 const TOOL = "#2f5d8a";
 const DRIVE = "#ffffff";
+const HAND = "#8a4b08";
 
 /** One view: where a point [m] comes to lie, and how large a metre is. */
 interface View {
@@ -61,11 +62,22 @@ function sector(view: View, reach: number, from: number, to: number): string {
   return `<path d="${ring(view, points)}" fill="${FREE}" stroke="none"/>\n`;
 }
 
+/** Room for the hand, in outline over what stands there. */
+const dotted = (view: View, points: readonly Pair[]): string =>
+  `<path d="${ring(view, points)}" fill="none" stroke="${HAND}" stroke-width="1.4" stroke-dasharray="1.5 3" stroke-linecap="round"/>\n`;
+
 function turnView(view: View, scene: ToolScene, { way }: Trial, head: number): string {
   const { arm, stem, bothWays } = way;
   const [cos, sin] = [Math.cos(scene.angle), Math.sin(scene.angle)];
   const corner = (x: number, y: number): Pair => [x * cos - y * sin, x * sin + y * cos];
   const start = bothWays ? -arm.reach : 0;
+  const { hand } = scene;
+  const fingers = hand && [
+    corner(bothWays ? -hand.radius : (hand.inner ?? 0), -hand.halfWidth),
+    corner(hand.radius, -hand.halfWidth),
+    corner(hand.radius, hand.halfWidth),
+    corner(bothWays ? -hand.radius : (hand.inner ?? 0), hand.halfWidth),
+  ];
   const handle = [
     corner(start, -arm.halfWidth),
     corner(arm.reach, -arm.halfWidth),
@@ -84,6 +96,7 @@ function turnView(view: View, scene: ToolScene, { way }: Trial, head: number): s
     round(head, DRIVE, LINE),
     `<path d="${ring(view, handle)}" fill="${scene.serves ? TOOL : "none"}" fill-opacity="0.35" stroke="${TOOL}" stroke-width="1.2"/>\n`,
     round(Math.max(...stem.map((rung) => rung.radius)), "none", TOOL),
+    fingers ? dotted(view, fingers) : "",
   ].join("");
 }
 
@@ -93,6 +106,8 @@ function sideView(view: View, scene: ToolScene, { way }: Trial, room: ToolRoom):
   const head = screw.screw.headDiameter / 2;
   const top = hole < Infinity ? depth - room.socket.bite : 0;
   const start = bothWays ? -arm.reach : -arm.halfWidth;
+  const { hand } = scene;
+  const from = bothWays ? start : (hand?.inner ?? 0);
   const tool = (lift: number, fill: string, dashes: string): string =>
     [
       ...stem.map((rung) =>
@@ -110,6 +125,14 @@ function sideView(view: View, scene: ToolScene, { way }: Trial, room: ToolRoom):
     ])}" fill="${DRIVE}" stroke="${LINE}" stroke-width="1"/>\n`,
     tool(0, "none", "4 3"),
     scene.goesIn ? `<g fill-opacity="0.35">\n${tool(-depth, TOOL, "")}</g>\n` : "",
+    hand
+      ? dotted(view, [
+          [from, hand.zMin],
+          [hand.radius, hand.zMin],
+          [hand.radius, hand.zMax],
+          [from, hand.zMax],
+        ])
+      : "",
   ].join("");
 }
 

@@ -24,12 +24,19 @@ export interface ToolRoom {
   /** What is there when it is tightened, and what comes later, within reach of the tools. */
   readonly near: readonly Obstacle[];
   readonly later: readonly Obstacle[];
+  /** The same at the moment its connector is put on, before others of that step: it may be tightened then as well. */
+  readonly early: () => ToolRoom;
 }
 
-function roomOf({ socket, ways, around }: Task, goesFirst: boolean): ToolRoom {
+function roomOf({ socket, ways, around }: Task, goesFirst: boolean, early: () => ToolRoom): ToolRoom {
   const near = goesFirst ? around.there : [...around.there, ...around.beside];
   const later = goesFirst ? [...around.beside, ...around.later] : around.later;
-  return { screw: socket.screw, socket, best: bestTrial(socket, ways, near), ways, near, later };
+  return { screw: socket.screw, socket, best: bestTrial(socket, ways, near), ways, near, later, early };
+}
+
+function earlyRoomOf(task: Task): ToolRoom {
+  const room = roomOf(task, true, () => room);
+  return room;
 }
 
 /** Every screw with the tools that fit it and all that is within their reach. */
@@ -83,9 +90,10 @@ export const toolRoom = defineFact<
     const first = inTurn(tasks);
     return found.map((one, i) => {
       const task = tasks[i] ?? taskAt(one, undefined);
-      const room = roomOf(task, first.has(task));
+      const atPlacing = (): ToolRoom => earlyRoomOf(taskAt(one, order.placedAt(one.connector.ref.id)));
+      const room = roomOf(task, first.has(task), atPlacing);
       if (!room.best || serves(room.best)) return room;
-      const early = roomOf(taskAt(one, order.placedAt(one.connector.ref.id)), true);
+      const early = atPlacing();
       return early.best && serves(early.best) ? early : room;
     });
   },

@@ -1,8 +1,11 @@
 import type { Arc } from "../geometry/arc.ts";
 import { type AxisPose, outlineInBand, poseAxes, stretchAlong } from "../geometry/seen-along.ts";
+import type { Arm } from "../geometry/swept-sector.ts";
 import { cross, rotateAbout } from "../geometry/vector.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Pair } from "../model/stock/stock.ts";
+import { handRoomOn } from "./hand-room.ts";
+import { WIDEST } from "./hands.ts";
 import type { Obstacle } from "./obstacles.ts";
 import type { ToolRoom } from "./tool-room.ts";
 import { goesIn, serves, type Trial } from "./tool-trial.ts";
@@ -20,8 +23,10 @@ export interface ToolScene {
   /** Seen from the side, the handle pointing right: a slice as thick as the stem. */
   readonly side: readonly SeenPart[];
   readonly free: readonly Arc[];
-  /** Where the handle is drawn: in the middle of its widest free arc. */
+  /** Where the handle is drawn: in the middle of the widest arc that is free for it and the hand. */
   readonly angle: number;
+  /** The hand as wide as it has room; undefined where the tool does not turn. */
+  readonly hand: Arm | undefined;
   readonly serves: boolean;
   readonly goesIn: boolean;
 }
@@ -50,7 +55,8 @@ export function toolScene({ socket, near }: ToolRoom, trial: Trial): ToolScene {
   const lowest = arm.from - depth;
   const highest = arm.to - depth + (lifts ? bite : 0);
   const axes = poseAxes({ apex, axis: out, zero });
-  const angle = middleOf(trial.arc);
+  const hand = serves(trial) ? handRoomOn(trial, socket, near, WIDEST) : undefined;
+  const angle = hand?.angle ?? middleOf(trial.arc);
   const handle = rotateAbout(axes.u, axes.w, angle);
   const half = Math.min(...stem.map((rung) => rung.radius));
   return {
@@ -62,6 +68,7 @@ export function toolScene({ socket, near }: ToolRoom, trial: Trial): ToolScene {
     side: seen(near, { apex, axis: cross(handle, axes.w), zero: handle }, -half, half),
     free: trial.free,
     angle,
+    hand: hand?.hand,
     serves: serves(trial),
     goesIn: goesIn(trial),
   };

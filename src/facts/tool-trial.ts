@@ -27,6 +27,8 @@ export interface Trial {
   readonly stopper: Ref | undefined;
   /** Angles at which the handle is free at work and can be put in or lifted, in order round the turn. */
   readonly free: readonly Arc[];
+  /** Angles at which it can be put in. */
+  readonly doors: readonly Arc[];
   /** The widest of them and its size, rad. */
   readonly arc: Arc | undefined;
   readonly swing: number;
@@ -38,7 +40,7 @@ const PARALLEL = 1e-6;
 /** Sinking in less than this is touching, m. */
 const TOUCHING = 1e-9;
 
-const poseOf = (socket: Socket): AxisPose => ({ apex: socket.mouth, axis: socket.out, zero: socket.zero });
+export const poseOf = (socket: Socket): AxisPose => ({ apex: socket.mouth, axis: socket.out, zero: socket.zero });
 
 /** Where an obstacle enters the room of a round part on the axis, m; Infinity where it stays out. */
 function meets(pose: AxisPose, stem: Stem, { prism, round }: Obstacle): number {
@@ -69,7 +71,7 @@ function armArcs(pose: AxisPose, arm: Arm, { prism, round }: Obstacle): readonly
 }
 
 /** The same arcs seen from the other half of a cross handle. */
-const opposite = (arcs: readonly Arc[]): readonly Arc[] =>
+export const opposite = (arcs: readonly Arc[]): readonly Arc[] =>
   arcs.map((arc) => {
     const from = wrap(arc.from + FULL_TURN / 2);
     return { from, to: from + arcSize(arc) };
@@ -114,7 +116,7 @@ export function tryWay(way: Way, socket: Socket, near: readonly Obstacle[]): Tri
     straight < top - TOUCHING ? [] : left(work).filter((arc) => doors.some((door) => arcsOverlap(door, arc)));
   const arc = widestArc(free);
   const blocked = free.length > 0 ? work : entry;
-  return { way, straight, asks: top, stopper, free, arc, swing: arc ? arcSize(arc) : 0, blocked };
+  return { way, straight, asks: top, stopper, free, doors, arc, swing: arc ? arcSize(arc) : 0, blocked };
 }
 
 /** Whether the tool can be put in straight at all. */

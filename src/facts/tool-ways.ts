@@ -1,6 +1,7 @@
 import type { Bounds3 } from "../geometry/bounds.ts";
 import { along } from "../geometry/vector.ts";
 import type { Tool } from "../model/stock/stock.ts";
+import { type Grip, HANDS, WIDEST } from "./hands.ts";
 import type { Socket } from "./sockets.ts";
 
 /** A round part of a tool: heights over its tip, m. */
@@ -22,8 +23,8 @@ export interface Way {
   readonly bothWays: boolean;
   /** Taken out and put back between two bites; a ratchet stays in. */
   readonly lifts: boolean;
-  /** Whether the hand is on a handle beside the work or on a key itself. */
-  readonly grip: "key" | "wrench";
+  /** What the hand does: fingers on a key, or a fist round a handle. */
+  readonly grip: Grip;
 }
 
 /** Hexagon across corners over across flats. */
@@ -45,7 +46,7 @@ function lShaped(tool: Tool, stem: number, handle: number, by: Way["by"]): Way {
     arm: { reach: handle - tool.key / 2, halfWidth: half, from: stem - tool.key, to: stem },
     bothWays: false,
     lifts: true,
-    grip: "key",
+    grip: "fingers",
   };
 }
 
@@ -70,7 +71,7 @@ function waysOf(tool: Tool): readonly Way[] {
           arm: { reach: shortArm / 2, halfWidth: CROSS_GRIP / 2, from: longArm - CROSS_GRIP, to: longArm },
           bothWays: true,
           lifts: true,
-          grip: "key",
+          grip: "fingers",
         },
       ];
     case "bit-ratchet":
@@ -85,7 +86,7 @@ function waysOf(tool: Tool): readonly Way[] {
           arm: { reach: shortArm, halfWidth: RATCHET.half, from: longArm, to: longArm + RATCHET.height },
           bothWays: false,
           lifts: false,
-          grip: "wrench",
+          grip: "fist",
         },
       ];
     case "wrench":
@@ -97,7 +98,7 @@ function waysOf(tool: Tool): readonly Way[] {
           arm: { reach: longArm, halfWidth: key / 2, from: 0, to: JAW.thickness },
           bothWays: false,
           lifts: true,
-          grip: "wrench",
+          grip: "fist",
         },
       ];
   }
@@ -109,7 +110,7 @@ export const LOOK = 0.02;
 /** Pictures show what lies this far under the socket, m. */
 const UNDER = 0.02;
 
-/** The box round everything the tools may take up at a socket: their length along the axis, their reach to all sides. */
+/** The box round everything the tools and the hand on them may take up at a socket: along the axis, and to all sides. */
 export function reachBounds({ socket, ways }: { readonly socket: Socket; readonly ways: readonly Way[] }): Bounds3 {
   let [length, side] = [0, 0];
   for (const way of ways) {
@@ -117,7 +118,8 @@ export function reachBounds({ socket, ways }: { readonly socket: Socket; readonl
       length = Math.max(length, rung.to);
       side = Math.max(side, rung.radius);
     }
-    side = Math.max(side, Math.hypot(way.arm.reach, way.arm.halfWidth));
+    side = Math.max(side, Math.hypot(way.arm.reach, WIDEST / 2));
+    length = Math.max(length, way.arm.from + HANDS[way.grip].thickness);
   }
   const { out, mouth } = socket;
   const ends = [along(mouth, out, -socket.depth - UNDER), along(mouth, out, length + LOOK)] as const;

@@ -3,10 +3,12 @@ import { convexDepth } from "./convex.ts";
 import type { Ring } from "./polygon.ts";
 import type { Prism } from "./prism.ts";
 import { type AxisPose, outlineInBand, type PoseAxes, poseAxes, stretchAlong } from "./seen-along.ts";
-import type { Vec2, Vec3 } from "./vector.ts";
+import { cross, rotateAbout, type Vec2, type Vec3 } from "./vector.ts";
 
-/** A straight flat-ended arm from the axis out to `radius`, `halfWidth` to either side, between two heights along the axis [m], zMin < zMax. */
+/** A straight flat-ended arm out to `radius`, `halfWidth` to either side, between two heights along the axis [m], zMin < zMax. */
 export interface Arm {
+  /** How far from the axis it begins; at the axis where left out. */
+  readonly inner?: number;
   readonly radius: number;
   readonly halfWidth: number;
   readonly zMin: number;
@@ -19,11 +21,12 @@ const TOUCHING = 1e-9;
 function armAt(arm: Arm, angle: number): Ring {
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   const corner = (r: number, w: number): Vec2 => [r * cos - w * sin, r * sin + w * cos];
+  const inner = arm.inner ?? 0;
   return [
-    corner(0, -arm.halfWidth),
+    corner(inner, -arm.halfWidth),
     corner(arm.radius, -arm.halfWidth),
     corner(arm.radius, arm.halfWidth),
-    corner(0, arm.halfWidth),
+    corner(inner, arm.halfWidth),
   ];
 }
 
@@ -42,13 +45,14 @@ function addEvents(events: number[], bearing: number, reach: number, at: number)
 function touchEvents(arm: Arm, outline: Ring): readonly number[] {
   const events: number[] = [0];
   const quarter = Math.PI / 2;
+  const inner = arm.inner ?? 0;
   let from = outline[outline.length - 1];
   for (const to of outline) {
     if (from === undefined) break;
     const [bearing, reach] = [Math.atan2(to[1], to[0]), Math.hypot(to[0], to[1])];
     // Along the arm the corner lies at reach·cos(bearing − angle), across it at reach·cos(bearing − angle − π/2).
     addEvents(events, bearing, reach, arm.radius);
-    addEvents(events, bearing, reach, 0);
+    addEvents(events, bearing, reach, inner);
     addEvents(events, bearing - quarter, reach, arm.halfWidth);
     addEvents(events, bearing - quarter, reach, -arm.halfWidth);
     const [nx, ny] = [to[1] - from[1], from[0] - to[0]];
@@ -56,7 +60,7 @@ function touchEvents(arm: Arm, outline: Ring): readonly number[] {
     if (size > 0) {
       const offset = (nx * to[0] + ny * to[1]) / size;
       const facing = Math.atan2(ny, nx);
-      for (const r of [0, arm.radius]) {
+      for (const r of [inner, arm.radius]) {
         for (const w of [-arm.halfWidth, arm.halfWidth]) {
           // The arm's corner stands at angle + atan2(w, r); its height over the edge's line is hypot(r, w)·cos(that − facing).
           addEvents(events, facing - Math.atan2(w, r), Math.hypot(r, w), offset);
@@ -74,10 +78,18 @@ function touchEvents(arm: Arm, outline: Ring): readonly number[] {
  * so an arm that slides along a face is not blocked. Throws RangeError on a zero axis or a zero direction along the axis.
  */
 export function blockedArcs(pose: AxisPose, arm: Arm, obstacle: Prism): readonly Arc[] {
+  const outline = outlineInReach(pose, arm, obstacle);
+  return outline ? outlineArcs(arm, outline) : [];
+}
+
+/** The outline of what an obstacle has in the heights of an arm, seen along the axis; undefined where the arm stays clear of it. */
+export function outlineInReach(pose: AxisPose, arm: Arm, obstacle: Prism): Ring | undefined {
   const axes = poseAxes(pose);
-  if (!withinReach(arm, axes, pose, obstacle)) return [];
-  const outline = outlineInBand(pose, axes, arm.zMin, arm.zMax, obstacle);
-  if (outline === undefined) return [];
+  return withinReach(arm, axes, pose, obstacle) ? outlineInBand(pose, axes, arm.zMin, arm.zMax, obstacle) : undefined;
+}
+
+/** The angles at which the arm would cut into an outline seen along its axis. */
+export function outlineArcs(arm: Arm, outline: Ring): readonly Arc[] {
   const events = [...touchEvents(arm, outline), FULL_TURN];
   const blocked: Arc[] = [];
   let from = 0;
@@ -96,6 +108,28 @@ function withinReach(arm: Arm, axes: PoseAxes, pose: AxisPose, obstacle: Prism):
     return low < to && high > from;
   };
   return meets(axes.w, arm.zMin, arm.zMax) && meets(axes.u, -reach, reach) && meets(axes.v, -reach, reach);
+}
+
+/**
+ * Cheap and sure, not exact: whether an obstacle lies wholly beside the upright box round what the arm sweeps over an arc of at most
+ * half a turn. False says nothing.
+ */
+export function besideSweep(pose: AxisPose, arm: Arm, arc: Arc, obstacle: Prism): boolean {
+  const half = arcSize(arc) / 2;
+  if (half > Math.PI / 2) return false;
+  const { u: zero, w } = poseAxes(pose);
+  const u = rotateAbout(zero, w, (arc.from + arc.to) / 2);
+  const { inner = 0, radius, halfWidth, zMin, zMax } = arm;
+  const apart = (axis: Vec3, from: number, to: number): boolean => {
+    const [low, high] = stretchAlong(obstacle, pose.apex, axis);
+    return low >= to || high <= from;
+  };
+  const side = radius * Math.sin(half) + halfWidth;
+  return (
+    apart(w, zMin, zMax) ||
+    apart(u, inner * Math.cos(half) - halfWidth * Math.sin(half), Math.hypot(radius, halfWidth)) ||
+    apart(cross(w, u), -side, side)
+  );
 }
 
 /** The angles over which the arm stands clear of every obstacle, in order round the turn. A box is an obstacle by prismFromBox. */

@@ -1,22 +1,45 @@
+import { defineCriterion } from "../criteria/criterion.ts";
+import { handRoomOf } from "../facts/hand-room.ts";
 import { headRoom } from "../facts/head-room.ts";
 import { toolRoom } from "../facts/tool-room.ts";
 import { goesIn, mostInTheWay } from "../facts/tool-trial.ts";
+import type { Way } from "../facts/tool-ways.ts";
 import { si } from "../model/units/quantity.ts";
 import { notApplicable, undecided } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
 
+const fingerRoom = defineCriterion({
+  name: "finger-room",
+  quantity: "length",
+  standard: "60 mm",
+  within: ["10 mm", "150 mm"],
+  about: "width across a key or T-handle that is free for the fingers all along its swing",
+  basis: "common practice: 60 mm for a hand",
+});
+const fistRoom = defineCriterion({
+  name: "fist-room",
+  quantity: "length",
+  standard: "100 mm",
+  within: ["10 mm", "150 mm"],
+  about: "width across the handle of a ratchet or wrench that is free for the fist all along its swing",
+  basis: "common practice: 100 mm for a hand with a wrench",
+});
+
+const wayWords = ({ tool, by }: Way): string => `${tool.name} by its ${by}`;
+
 export const rule = defineRule({
   id: "screw.no-room",
-  title: "A tool reaches every screw and can turn",
+  title: "A tool reaches every screw and turns, with room for the hand",
   group: "access and build",
   level: "hold",
   basis: [
     "ISO 2936:2014: arms of hexagon socket screw keys",
     "ISO 4762, ISO 7380-1, ISO 10642: heads and sockets",
     "geometry: a hexagon comes round every 60°",
+    "ISO 15534-3: breadths of hand and finger, from memory",
   ],
   needs: { toolRoom, headRoom },
-  criteria: {},
+  criteria: { fingers: fingerRoom, fist: fistRoom },
   messages: {
     entry: {
       text: "{room:length} is free in front of {screw:screw} before {part:part}: {tool:word} does not go in",
@@ -30,10 +53,17 @@ export const rule = defineRule({
       measures: "angle",
       sense: "at least",
     },
+    hand: {
+      text: "{tool:word} turns in {screw:screw}, but {part:part} leaves the hand that holds it {room:length} across",
+      advice: "move the connector along its slot, put it on another face, or tighten it before {part:part} is in place",
+      measures: "length",
+      sense: "at least",
+    },
   },
-  *inspect({ toolRoom: rooms, headRoom: near }, _, say) {
+  *inspect({ toolRoom: rooms, headRoom: near }, { fingers, fist }, say) {
     const heads = new Set(near.filter(({ keyToHead }) => keyToHead < 0).map(({ screw }) => screw.ref.id));
-    for (const { screw, best } of rooms) {
+    for (const room of rooms) {
+      const { screw, best } = room;
       const { ref } = screw;
       if (heads.has(ref.id)) {
         yield notApplicable(ref, "screw.crowded says which head is in the way");
@@ -43,19 +73,33 @@ export const rule = defineRule({
         yield undecided(ref, "a tool in the kit of this size, strong and long enough");
         continue;
       }
-      const { tool, by } = best.way;
-      const words = `${tool.name} by its ${by}`;
+      const { tool } = best.way;
+      const words = wayWords(best.way);
       const basis = `tool ${tool.name}: ${tool.source}`;
       if (Number.isFinite(best.straight)) {
-        const room = si(best.straight, "length");
+        const free = si(best.straight, "length");
         const limit = { value: si(best.asks, "length"), from: "stock" as const, basis };
-        yield say.entry(ref, { room, screw: ref, part: best.stopper ?? ref, tool: words }, { measured: room, limit });
+        yield say.entry(
+          ref,
+          { room: free, screw: ref, part: best.stopper ?? ref, tool: words },
+          { measured: free, limit },
+        );
       }
       if (!goesIn(best)) continue;
       const arc = si(best.swing, "angle");
       const limit = { value: tool.swing, from: "stock" as const, basis };
       const part = mostInTheWay(best) ?? ref;
       yield say.swing(ref, { tool: words, arc, screw: ref, part }, { measured: arc, limit });
+      const asked = { fingers: fingers.at(ref), fist: fist.at(ref) };
+      const hand = handRoomOf(room, { fingers: asked.fingers.value, fist: asked.fist.value });
+      if (!hand) continue;
+      const { way } = hand.trial;
+      const width = si(hand.width, "length");
+      yield say.hand(
+        ref,
+        { tool: wayWords(way), screw: ref, part: hand.by ?? ref, room: width },
+        { measured: width, limit: asked[way.grip] },
+      );
     }
   },
 });

@@ -23,6 +23,10 @@ describe("trysquare reach", () => {
 
   it("shows every way on one screw, and draws the one chosen", async () => {
     const { stdout } = await place.run(["reach", "table.frame.json", "leg-1.to/1/a1", "--picture", "key.svg"]);
+    // The end of the ordinary key lies between two bars, that of the long one beyond them: there the hand has all that is looked for.
+    expect(stdout).toMatch(
+      /hex-key-6 by its short arm .*; the hand has 34.3 mm across\n[\s\S]*hex-key-long-6 by its short arm .*; the hand has 150 mm or more across\n/,
+    );
     for (const way of ["hex-key-6 by its long arm", "t-handle-6 by its shaft", "bit-ratchet-6 by its bit"])
       expect(stdout).toContain(way);
     expect(readFileSync(join(place.folder, "key.svg"), "utf8")).toMatch(/^<svg [\s\S]*<\/svg>\n$/);
@@ -30,9 +34,12 @@ describe("trysquare reach", () => {
 
   it("gives SI in json", async () => {
     const { stdout } = await place.run(["reach", "table.frame.json", "doubler/1/h1", "--as", "json"]);
-    const { screws } = JSON.parse(stdout) as { screws: { ways: { freeLength: number; lengthNeeded: number }[] }[] };
+    const { screws } = JSON.parse(stdout) as {
+      screws: { ways: { freeLength: number; lengthNeeded: number; handWidth: null }[] }[];
+    };
     expect(screws[0]?.ways[0]?.freeLength).toBeCloseTo(0.032, 9);
     expect(screws[0]?.ways[0]?.lengthNeeded).toBeCloseTo(0.038, 9);
+    expect(screws[0]?.ways[0]?.handWidth).toBeNull();
   });
 
   it("refuses a screw that is not there, a picture of all screws, and one over the frame", async () => {

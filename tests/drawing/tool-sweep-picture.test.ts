@@ -18,6 +18,11 @@ it("sees the post beside the key: 40 mm wide, its face 22 mm off the axis, from 
   // The handle is drawn straight away from the post.
   expect(Math.cos(scene.angle)).toBeCloseTo(1, 9);
   expect(scene.serves && scene.goesIn).toBe(true);
+  // The fingers lie on the outer 60 of 93 mm, as wide as is looked for, from 28 to 38 mm over the head and 19 further out.
+  const hand = one(scene.hand);
+  expect([one(hand.inner), hand.radius, hand.halfWidth, hand.zMin, hand.zMax].map((c) => c * 1000)).toEqual(
+    [33, 93, 75, 28, 57].map((c) => expect.closeTo(c, 9)),
+  );
   // From the side the post stands left of the axis, along the way out of the screw.
   const slice = one(scene.side.find(({ of }) => of.id === "post"));
   expect(Math.max(...slice.ring.map(([x]) => x * 1000))).toBeCloseTo(-22, 9);
@@ -30,5 +35,6 @@ it("draws two views with the free arc tinted and every part named", () => {
   expect(svg).toContain("c &lt; d");
   expect(svg).toContain("<title>bar post</title>");
   expect(svg.match(/fill="#cfe3d4" stroke="none"/g)).toHaveLength(1);
+  expect(svg.match(/stroke-dasharray="1.5 3"/g)).toHaveLength(2);
   expect(svg).not.toMatch(/script|style=|href|NaN|Infinity/);
 });

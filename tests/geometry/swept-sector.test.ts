@@ -4,7 +4,14 @@ import { type Arc, arcSize, arcsOverlap, FULL_TURN, WHOLE } from "../../src/geom
 import { boxPenetration, type OrientedBox } from "../../src/geometry/box.ts";
 import { prismFromBox } from "../../src/geometry/prism.ts";
 import type { AxisPose } from "../../src/geometry/seen-along.ts";
-import { type Arm, blockedArcs, freeArcs, sectorHits, widestArc } from "../../src/geometry/swept-sector.ts";
+import {
+  type Arm,
+  besideSweep,
+  blockedArcs,
+  freeArcs,
+  sectorHits,
+  widestArc,
+} from "../../src/geometry/swept-sector.ts";
 import { add, rotateAbout, scale } from "../../src/geometry/vector.ts";
 import { between, boxes, motions, move, moveBox, turn, uprightBox } from "./arbitraries.ts";
 
@@ -100,23 +107,34 @@ describe("swept sector", () => {
     expect(() => freeArcs({ ...upright, zero: [0, 0, 2] }, arm, [post])).toThrow(RangeError);
   });
 
-  it("agrees with the box test at every degree, for boxes at any angle", () => {
-    const long: Arm = { radius: 1.2, halfWidth: 0.1, zMin: -0.1, zMax: 0.3 };
-    const armBox = (angle: number): OrientedBox => {
+  it("lets an arm that begins away from the axis pass a pin that stands nearer: free beside the axis, blocked from 80 mm out", () => {
+    const pin = block([0.07, 0, 0], [0.005, 0.005, 0.5]);
+    expect(freeArcs(upright, { ...arm, inner: 0.08 }, [pin])).toEqual([WHOLE]);
+    // From 74 mm out it meets the pin, 75 mm far, until its inner corner (74, -10) leaves the pin's side y = 5: 74·sin a - 10·cos a = 5.
+    const [free, ...rest] = freeArcs(upright, { ...arm, inner: 0.074 }, [pin]);
+    const half = Math.atan(10 / 74) + Math.asin(5 / Math.hypot(74, 10));
+    expect(rest).toEqual([]);
+    expectArc(free, half, FULL_TURN - half);
+  });
+
+  it("agrees with the box test at every degree, for boxes at any angle and arms that begin at the axis or away from it", () => {
+    const armBox = (long: Arm, angle: number): OrientedBox => {
       const spin = (v: readonly [number, number, number]) => rotateAbout(v, [0, 0, 1], angle);
+      const { inner = 0, radius } = long;
       return {
-        centre: add(spin([long.radius / 2, 0, 0]), [0, 0, (long.zMin + long.zMax) / 2]),
+        centre: add(spin([(inner + radius) / 2, 0, 0]), [0, 0, (long.zMin + long.zMax) / 2]),
         axes: [spin([1, 0, 0]), spin([0, 1, 0]), [0, 0, 1]],
-        half: [long.radius / 2, long.halfWidth, (long.zMax - long.zMin) / 2],
+        half: [(radius - inner) / 2, long.halfWidth, (long.zMax - long.zMin) / 2],
       };
     };
     fc.assert(
-      fc.property(boxes, between(0, 0.5), (box, near) => {
+      fc.property(boxes, between(0, 0.5), between(0, 1), (box, near, inner) => {
+        const long: Arm = { inner, radius: 1.2, halfWidth: 0.1, zMin: -0.1, zMax: 0.3 };
         const obstacle: OrientedBox = { ...box, centre: scale(box.centre, near) };
         const blocked = blockedArcs(upright, long, prismFromBox(obstacle));
         for (let degree = 0; degree < 360; degree += 1) {
           const angle = (degree * FULL_TURN) / 360;
-          const { depth } = boxPenetration(armBox(angle), obstacle);
+          const { depth } = boxPenetration(armBox(long, angle), obstacle);
           // Within a micrometre of touching either answer is right.
           if (Math.abs(depth) < 1e-6) continue;
           const hit = blocked.some((arc) => arcsOverlap(arc, { from: angle, to: angle + 1e-9 }));
@@ -124,6 +142,28 @@ describe("swept sector", () => {
         }
       }),
     );
+  });
+
+  it("never calls an obstacle beside a sweep that hits it, and sees that most are", () => {
+    let beside = 0;
+    fc.assert(
+      fc.property(
+        boxes,
+        between(0, 1.3),
+        between(0, 1),
+        between(0, 6),
+        between(0.1, 3),
+        (box, near, inner, from, size) => {
+          const long: Arm = { inner, radius: 1.2, halfWidth: 0.3, zMin: -0.1, zMax: 0.3 };
+          const obstacle = prismFromBox({ ...box, centre: scale(box.centre, near) });
+          const arc = { from, to: from + size };
+          if (!besideSweep(upright, long, arc, obstacle)) return;
+          beside += 1;
+          expect(blockedArcs(upright, long, obstacle).some((blocked) => arcsOverlap(blocked, arc))).toBe(false);
+        },
+      ),
+    );
+    expect(beside).toBeGreaterThan(10);
   });
 
   it("agrees with the box test for pins thinner than the arm, at every quarter degree", () => {

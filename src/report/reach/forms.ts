@@ -1,3 +1,4 @@
+import { WIDEST } from "../../facts/hands.ts";
 import type { Trial } from "../../facts/tool-trial.ts";
 import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
@@ -7,8 +8,13 @@ import type { ReachLine, ReachScrew, ReachSheet } from "./reach-sheet.ts";
 /** A way in words: "hex-key-6 by its short arm". */
 export const wayWords = ({ way }: Trial): string => `${showHidden(way.tool.name)} by its ${way.by}`;
 
+/** A width across a handle in words; room is not looked for any further than hands may ask. */
+export function handWords(width: number, units: ReachSheet["units"]): string {
+  return `${formatQuantity(width, "length", units)}${width < WIDEST ? "" : " or more"} across`;
+}
+
 /** What a way finds, in words with the frame's units. */
-export function reachWords({ trial, serves, inTheWay }: ReachLine, units: ReachSheet["units"]): string {
+export function reachWords({ trial, serves, inTheWay, hand }: ReachLine, units: ReachSheet["units"]): string {
   const part = inTheWay === undefined ? "" : showHidden(inTheWay);
   if (trial.straight < trial.asks) {
     const [room, asks] = [trial.straight, trial.asks].map((length) => formatQuantity(length, "length", units));
@@ -17,7 +23,8 @@ export function reachWords({ trial, serves, inTheWay }: ReachLine, units: ReachS
   const arc = formatQuantity(trial.swing, "angle", units);
   const swing = formatQuantity(trial.way.tool.swing, "angle", units);
   const stop = part === "" ? "" : `, ${part} most in the way`;
-  return `${serves ? "turns" : "does not turn:"} ${arc}${serves ? "" : " free"}, ${swing} needed${stop}`;
+  const held = hand === undefined ? "" : `; the hand has ${handWords(hand, units)}`;
+  return `${serves ? "turns" : "does not turn:"} ${arc}${serves ? "" : " free"}, ${swing} needed${stop}${held}`;
 }
 
 function* screwText({ room, lines, atEnd }: ReachScrew, sheet: ReachSheet): Generator<string> {
@@ -56,7 +63,7 @@ export function* reachJson(sheet: ReachSheet): Generator<string> {
       out: room.socket.out,
       depth: room.socket.depth,
       reachedInTheEnd: atEnd,
-      ways: lines.map(({ trial, serves, inTheWay }) => ({
+      ways: lines.map(({ trial, serves, inTheWay, hand }) => ({
         tool: trial.way.tool.name,
         by: trial.way.by,
         serves,
@@ -66,6 +73,7 @@ export function* reachJson(sheet: ReachSheet): Generator<string> {
         arcNeeded: trial.way.tool.swing,
         freeArcs: trial.free,
         inTheWay: inTheWay ?? null,
+        handWidth: hand ?? null,
       })),
     })),
   });

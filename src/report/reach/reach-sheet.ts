@@ -8,6 +8,8 @@ export interface ReachLine {
   readonly serves: boolean;
   /** What ends the free length or takes most of the turn. */
   readonly inTheWay: string | undefined;
+  /** Width across the handle that is free for the hand all along a swing, m; undefined where the tool does not turn. */
+  readonly hand: number | undefined;
 }
 
 /** A screw and the ways tried on it: the one chosen, or all of them. */

@@ -3,15 +3,22 @@ import type { ToolRoom } from "../../facts/tool-room.ts";
 import { toolScene } from "../../facts/tool-scene.ts";
 import { mostInTheWay, serves } from "../../facts/tool-trial.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
-import { reachWords, wayWords } from "./forms.ts";
+import { handWords, reachWords, wayWords } from "./forms.ts";
 
 /** The picture of the best tool on a screw, with its free and blocked turn; undefined where no tool fits it. */
 export function sweepPicture(room: ToolRoom, units: UnitSystem): string | undefined {
   const { best } = room;
   if (!best) return undefined;
-  const found = reachWords({ trial: best, serves: serves(best), inTheWay: mostInTheWay(best)?.id }, units);
-  return toolSweepPicture(room, best, toolScene(room, best), {
+  const line = { trial: best, serves: serves(best), inTheWay: mostInTheWay(best)?.id, hand: undefined };
+  const found = reachWords(line, units);
+  const scene = toolScene(room, best);
+  const { hand } = scene;
+  return toolSweepPicture(room, best, scene, {
     title: `${room.screw.ref.id}: ${wayWords(best)}`,
-    lines: [found, "tinted: free for the handle; grey: in its heights; pale: below; dashed: where it is put in"],
+    lines: [
+      found,
+      "tinted: free for the handle; grey: in its heights; pale: below; dashed: where it is put in",
+      ...(hand ? [`dotted: room for the hand, ${handWords(2 * hand.halfWidth, units)}`] : []),
+    ],
   });
 }
