@@ -24,11 +24,18 @@ function byTurns(findings: readonly Finding[]): readonly Finding[] {
 /** A value counts as worse when it moved away from its limit by more than this share: a stiffer bar is a little heavier. */
 const WORSE = 0.01;
 
+/** The same thing said of the same part, whichever other parts the sentence names this time. */
+const about = ({ rule, key, at }: Finding): string => `${rule} ${key} ${at.id}`;
+
+/** Whether a finding is gone, and has not come back with other parts in its sentence. */
+function gone(finding: Finding, before: Report, after: Report): boolean {
+  const alike = ({ findings }: Report): number => findings.filter((one) => about(one) === about(finding)).length;
+  return !after.findings.some((left) => left.print === finding.print) && alike(after) < alike(before);
+}
+
 /** Whether every finding left was there before, and no worse. */
 function nowhereWorse(before: Report, after: Report): boolean {
   const old = new Map<string, Finding>();
-  // The same thing said of the same part, whichever other parts the sentence names this time.
-  const about = ({ rule, key, at }: Finding): string => `${rule} ${key} ${at.id}`;
   for (const finding of before.findings) {
     old.set(finding.print, finding);
     if (!old.has(about(finding))) old.set(about(finding), finding);
@@ -66,8 +73,7 @@ function attempt(
   const bytes = new TextEncoder().encode(JSON.stringify(changed));
   const watch = { rule: finding.rule, key: finding.key, at: finding.at.id };
   const { report, watched } = inspectOnce({ ...inspection, bytes, margins: false }, watch);
-  const mended =
-    report.verdict !== "unread" && report.complete && !report.findings.some((left) => left.print === finding.print);
+  const mended = report.verdict !== "unread" && report.complete && gone(finding, before, report);
   if (!mended || report.undecided.length > before.undecided.length || !nowhereWorse(before, report)) return undefined;
   return {
     words: proposal.words,
