@@ -4,6 +4,7 @@ import { factOf } from "../facts/fact.ts";
 import { footing } from "../facts/footing.ts";
 import { appliedLoads, sumOf } from "../facts/free-body.ts";
 import { response } from "../facts/response.ts";
+import { sags } from "../facts/sag.ts";
 import { spans } from "../facts/spans.ts";
 import { structure } from "../facts/structure.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -19,6 +20,7 @@ export function staticsSheetOf(file: string, frame: Frame, bar?: string): Static
   const feet = factOf(footing, frame);
   const known = factOf(structure, frame);
   const { cases } = factOf(combinations, frame);
+  const bent = factOf(sags, frame);
   const held = bar === undefined ? [] : (factOf(spans, frame).get(bar) ?? []);
   const lines = found.views.map((view): StaticsLine => {
     const loads = [...appliedLoads(known, cases, view.combination.factors)];
@@ -29,7 +31,7 @@ export function staticsSheetOf(file: string, frame: Frame, bar?: string): Static
       share(Math.hypot(...all.force), all.forces),
       share(Math.hypot(...all.moment), all.moments),
     );
-    const line = bar === undefined ? undefined : barForces(view, bar, held);
+    const line = bar === undefined ? undefined : barForces(view, bar, held, bent);
     return {
       combination: view.combination.name,
       joints: view.bound,

@@ -1,6 +1,6 @@
 import { extrema, largest, type Piecewise } from "../mechanics/piecewise.ts";
 import type { View } from "./response.ts";
-import { sagOf } from "./sag.ts";
+import type { Sags } from "./sag.ts";
 import type { Span } from "./spans.ts";
 
 /** The largest forces in one bar under one combination: N, N·m, and its sag, m. */
@@ -18,13 +18,13 @@ export interface BarForces {
 }
 
 /** Extremes along a bar, at their exact places. */
-export function barForces(view: View, bar: string, held: readonly Span[]): BarForces | undefined {
+export function barForces(view: View, bar: string, held: readonly Span[], sags: Sags): BarForces | undefined {
   const forces = view.forces(bar);
   if (!forces) return undefined;
   const size = (field: Piecewise): number => Math.abs(largest(field).value);
   const { min, max } = extrema(forces.N);
   let sag: number | undefined;
-  for (const span of held) sag = Math.max(sag ?? 0, sagOf(view, bar, span) ?? 0);
+  for (const span of held) sag = Math.max(sag ?? 0, sags.of(view, bar, span) ?? 0);
   return {
     bar,
     N: [min.value, max.value],

@@ -58,6 +58,7 @@ export { plateEdges } from "./plate-edges.ts";
 export { pushLevel } from "./push-level.ts";
 export { response } from "./response.ts";
 export { reversing } from "./reversing.ts";
+export { sags } from "./sag.ts";
 export { screwCovers } from "./screw-covers.ts";
 export { secondOrder } from "./second-order.ts";
 export { shapedFits } from "./shaped-fits.ts";

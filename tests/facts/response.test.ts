@@ -7,7 +7,7 @@ import { footing } from "../../src/facts/footing.ts";
 import { appliedLoads, sumOf } from "../../src/facts/free-body.ts";
 import { masses } from "../../src/facts/mass.ts";
 import { response } from "../../src/facts/response.ts";
-import { sagOf } from "../../src/facts/sag.ts";
+import { sags as bent } from "../../src/facts/sag.ts";
 import { regionKey, sectionOf } from "../../src/facts/sections.ts";
 import { spans } from "../../src/facts/spans.ts";
 import { spreadForce } from "../../src/facts/spread-force.ts";
@@ -56,7 +56,7 @@ describe("the response", () => {
     const found = known(response, file);
     if (found.kind !== "solved") throw new Error(found.kind);
     const [span] = known(spans, file).get(bar) ?? [];
-    return found.views.map((view) => sagOf(view, bar, one(span)) ?? Number.NaN);
+    return found.views.map((view) => known(bent, file).of(view, bar, one(span)) ?? Number.NaN);
   };
   const loaded = (): FrameFile => {
     const file = gantry();

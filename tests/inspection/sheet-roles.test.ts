@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { factOf } from "../../src/facts/fact.ts";
 import { bounds } from "../../src/facts/joint-stiffness.ts";
 import { response } from "../../src/facts/response.ts";
-import { governedSag } from "../../src/facts/sag.ts";
+import { governedSag, sags } from "../../src/facts/sag.ts";
 import { spans } from "../../src/facts/spans.ts";
 import { sheetRoles } from "../../src/inspection/sheet-roles.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
@@ -57,7 +57,7 @@ it("a weight alone never takes a sheet's bracing away: stiffer joints then give 
   if (found.kind !== "solved") throw new Error(found.kind);
   for (const bound of bounds) expect(found.braces(bound)).toHaveLength(1);
   const [span] = factOf(spans, frame).get("top-3") ?? [];
-  const sag = span && governedSag(found.views, "top-3", span);
+  const sag = span && governedSag(factOf(sags, frame), found.views, "top-3", span);
   expect(sag?.measured).toBeLessThan(sag?.otherBounds?.soft ?? 0);
   expect(sag?.measured).toBeGreaterThan(sag?.otherBounds?.stiff ?? Infinity);
 });
