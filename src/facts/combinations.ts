@@ -3,10 +3,13 @@ import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/
 import { type Acting, acting } from "./acting.ts";
 import { defineFact } from "./fact.ts";
 import { footing } from "./footing.ts";
+import { appliedLoads, sumOf } from "./free-body.ts";
 import { loadFactors } from "./load-factors.ts";
 import { oddFloors } from "./odd-floors.ts";
 import { pushLevel } from "./push-level.ts";
 import { structure } from "./structure.ts";
+import { tippingEdges } from "./tipping-edges.ts";
+import { tippingPush } from "./tipping-push.ts";
 
 /**
  * service: everything at its own size. strength: with the factors of the method, in plumb and out of it, on an uneven floor, or with an
@@ -56,6 +59,8 @@ export const OUT_OF_PLUMB = 1 / 200;
 /** A person leans on it, N (common practice); a push at which it should still feel firm, N (common practice). */
 export const LEAN = 250;
 export const PUSH = 150;
+/** Of the push that tips a light frame, so much shows how stiff it stands before it does. */
+const BEFORE_TIPPING = 0.9;
 
 /** "1.35 self-weight", and the name alone where it is taken once. */
 const times = (factor: number, name: string): string =>
@@ -177,7 +182,7 @@ export const combinations = defineFact<
 >({
   id: "combinations",
   needs: { acting, structure, level: pushLevel, footing, by: loadFactors },
-  compute({ acting: known, level, footing: feet, by }, frame) {
+  compute({ acting: known, structure: nodes, level, footing: feet, by }, frame) {
     const base = known.cases.map((c) => c.loads);
     const n = base.length;
     const cases: SolverCase[] = [...base, ...base.map((c) => sideways(c, 0)), ...base.map((c) => sideways(c, 1))];
@@ -201,6 +206,15 @@ export const combinations = defineFact<
     };
     const words = (g: number, q: number, choice: Choice | undefined): string =>
       [times(g, "self-weight"), ...(choice?.names ?? []).map((name) => times(q, name))].join(" + ");
+    const edges = feet.some(({ hold }) => hold === "anchored") ? [] : tippingEdges(feet, frame.stands);
+    /** What a frame with these loads is pushed with to see how stiff it stands, N. */
+    const pushOn = (loads: readonly number[], axis: Side["axis"]): number => {
+      const tips = tippingPush(sumOf(appliedLoads(nodes, cases, loads)), edges, axis, {
+        height: level.height,
+        floor: frame.floor.z,
+      });
+      return Math.min(PUSH, Math.floor(BEFORE_TIPPING * tips));
+    };
     const slope = OUT_OF_PLUMB + frame.floor.slope;
     for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
       const own = factors(1, 1, choice);
@@ -276,13 +290,14 @@ export const combinations = defineFact<
           side,
         });
       }
-      // A light frame lifts off its feet when pushed empty; laden it shows how stiff it is.
       for (const choice of full ? [undefined, full] : [undefined]) {
         const pushed = factors(1, 1, choice);
         const across = pushes(cases, pushed);
-        pushed[pushAt + side.axis] = side.sign * PUSH;
+        const push = pushOn(pushed, side.axis);
+        if (push === 0) continue;
+        pushed[pushAt + side.axis] = side.sign * push;
         all.push({
-          name: `${words(1, 1, choice)} + a push of ${PUSH} N along ${way}`,
+          name: `${words(1, 1, choice)} + a push of ${push} N along ${way}`,
           kind: "sway",
           factors: pushed,
           sideways: true,

@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { GRAVITY } from "../../src/facts/acting.ts";
 import { factOf } from "../../src/facts/fact.ts";
 import type { Bound } from "../../src/facts/joint-stiffness.ts";
+import { gathered, masses } from "../../src/facts/mass.ts";
 import { sectionOf } from "../../src/facts/sections.ts";
 import { type Solved, soundAbove, stiffnessAt } from "../../src/facts/sound-above.ts";
 import { sways } from "../../src/facts/sway.ts";
@@ -24,9 +26,14 @@ function swayWith(stiffness: number, shelf: boolean): number {
  * Two-hinged portal pushed at its head, four legs sharing: the leg bends as a cantilever from the corner, the corner turns
  * with the half rail and its spring. Slope-deflection, shear left out.
  */
-function byHand(stiffness: number, EIleg: number, EIrail: number): number {
-  const { height: h, span: b } = PORTAL;
-  const leg = PUSH / 4;
+function byHand(
+  stiffness: number,
+  EIleg: number,
+  EIrail: number,
+  { span: b, push } = { span: PORTAL.span, push: PUSH },
+): number {
+  const { height: h } = PORTAL;
+  const leg = push / 4;
   return (leg * h ** 3) / (3 * EIleg) + leg * h ** 2 * (b / (6 * EIrail) + 1 / stiffness);
 }
 
@@ -97,6 +104,19 @@ describe("sway of a frame", () => {
     }
     expect(soundAbove(values, 2 * values.soft)).toBeUndefined();
     expect(soundAbove({ ...values, typical: 2 * values.soft }, values.soft)).toBeUndefined();
+  });
+
+  it("of a frame so light that the push would tip it is tried with nine tenths of what does", () => {
+    const light = frameFrom({ ...portal("tested"), loads: [] }, testedBracket("tested", 8e3));
+    const weight = gathered(factOf(masses, light).own).mass * GRAVITY;
+    // The middle of the weight is 0.355 m inside the line through two legs; the push comes at 0.84 m.
+    const push = Math.floor((0.9 * weight * 0.355) / PORTAL.height);
+    expect(push).toBeLessThan(PUSH);
+    const across = factOf(sways, light).find(({ axis, view }) => axis === 1 && view.bound === "typical");
+    expect(across?.view.combination.name).toBe(`self-weight + a push of ${push} N along +y`);
+    // Rails are short beside the depth of the legs: a tenth.
+    const hand = byHand(8e3, EIleg, EIrail, { span: 0.71, push });
+    expect(Math.abs((across?.amount ?? 0) / hand - 1)).toBeLessThan(0.1);
   });
 
   it("proves the rule", () => {
