@@ -1,4 +1,4 @@
-import { denseFactor, denseSolve } from "../dense.ts";
+import { type DenseFactor, denseFactor, denseSolve } from "../dense.ts";
 import type { Contact } from "../model.ts";
 import type { ContactStatus } from "../statics/state.ts";
 import type { ContactLinks } from "./links.ts";
@@ -147,23 +147,52 @@ export function solveCondensed(model: Condensed, assumed: Assumed, limits: Limit
   return solveStates(model, states, limits);
 }
 
-/** Forces and motions of the contacts for given states. */
-export function solveStates(model: Condensed, states: readonly ContactState[], limits: Limits): CondensedSolution {
-  const { links, flexibility, motion } = model;
-  const n = links.links.length;
+/** What the left sides of the equations hang on; undefined where some contact slips in a direction of its own. */
+function sameLeftSides(states: readonly ContactState[], { left, rigid }: Limits): string | undefined {
+  let key = `${left} ${rigid} `;
+  for (const { closed, side } of states) {
+    if (typeof side === "object") return undefined;
+    key += closed ? (side === "hold" ? "h" : "c") : "o";
+  }
+  return key;
+}
+
+/** Factors of the latest equations of a frame: most combinations leave the same contacts closed. */
+const factors = new WeakMap<Float64Array, Map<string, DenseFactor>>();
+const KEPT = 8;
+
+function factorOf(model: Condensed, all: readonly Condition[], key: string | undefined): DenseFactor {
+  const known = factors.get(model.flexibility) ?? new Map<string, DenseFactor>();
+  factors.set(model.flexibility, known);
+  const found = key === undefined ? undefined : known.get(key);
+  if (found) return found;
+  const n = model.links.links.length;
   const matrix = new Float64Array(n * n);
-  const rhs = new Float64Array(n);
-  conditions(model, states, limits).forEach((condition, i) => {
-    rhs[i] = condition.rhs;
-    for (const { link, a, c } of condition.terms) {
+  all.forEach(({ terms }, i) => {
+    for (const { link, a, c } of terms) {
       matrix[i * n + link] = (matrix[i * n + link] as number) + a;
-      rhs[i] = (rhs[i] as number) - c * (motion[link] as number);
       for (let j = 0; j < n; j++) {
-        matrix[i * n + j] = (matrix[i * n + j] as number) + c * (flexibility[link * n + j] as number);
+        matrix[i * n + j] = (matrix[i * n + j] as number) + c * (model.flexibility[link * n + j] as number);
       }
     }
   });
   const factor = denseFactor(matrix, n);
+  if (key !== undefined) {
+    if (known.size >= KEPT) known.clear();
+    known.set(key, factor);
+  }
+  return factor;
+}
+
+/** Forces and motions of the contacts for given states. */
+export function solveStates(model: Condensed, states: readonly ContactState[], limits: Limits): CondensedSolution {
+  const { links, flexibility, motion } = model;
+  const n = links.links.length;
+  const all = conditions(model, states, limits);
+  const rhs = Float64Array.from(all, ({ terms, rhs: own }) =>
+    terms.reduce((sum, { link, c }) => sum - c * (motion[link] as number), own),
+  );
+  const factor = factorOf(model, all, sameLeftSides(states, limits));
   const force = denseSolve(factor, rhs);
   const total = new Float64Array(n);
   const contact = new Float64Array(n);

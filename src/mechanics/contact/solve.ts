@@ -6,6 +6,7 @@ import { buildSystem } from "../assembly/system.ts";
 import type { Frame } from "../frame.ts";
 import type { AppliedCase } from "../load/applied-case.ts";
 import type { Combination, Contact } from "../model.ts";
+import { TOGETHER } from "../sparse/products.ts";
 import { solveRefined } from "../sparse/refine.ts";
 import { combineResultants } from "../statics/checks.ts";
 import { recover } from "../statics/recover.ts";
@@ -25,21 +26,26 @@ export interface ContactAnswers {
 export function condenseContacts(frame: Frame): ContactAnswers {
   const { numbering, matrix, factor } = frame.system;
   const { links } = frame.contacts;
-  const rhs = new Float64Array(numbering.count * links.length);
   const full = new Float64Array(numbering.unknownOf.length);
-  links.forEach(({ link }, i) => {
-    full.fill(0);
-    link.freedoms.forEach((freedom, j) => {
-      full[freedom] = (full[freedom] as number) + (link.weights[j] as number);
+  const displacements: Float64Array[] = [];
+  // A few at a time: hundreds of feet on thousands of bars would fill memory with right-hand sides.
+  for (let first = 0; first < links.length; first += TOGETHER) {
+    const some = links.slice(first, first + TOGETHER);
+    const rhs = new Float64Array(numbering.count * some.length);
+    some.forEach(({ link }, i) => {
+      full.fill(0);
+      link.freedoms.forEach((freedom, j) => {
+        full[freedom] = (full[freedom] as number) + (link.weights[j] as number);
+      });
+      gather(numbering, full, rhs, i * numbering.count);
     });
-    gather(numbering, full, rhs, i * numbering.count);
-  });
-  const { x } = solveRefined(factor, matrix, rhs, links.length);
-  const displacements = links.map((_, i) => {
-    const own = new Float64Array(numbering.unknownOf.length);
-    scatter(numbering, x, i * numbering.count, own);
-    return own;
-  });
+    const { x } = solveRefined(factor, matrix, rhs, some.length);
+    some.forEach((_, i) => {
+      const own = new Float64Array(numbering.unknownOf.length);
+      scatter(numbering, x, i * numbering.count, own);
+      displacements.push(own);
+    });
+  }
   const flexibility = new Float64Array(links.length * links.length);
   links.forEach(({ link }, i) => {
     displacements.forEach((u, j) => {

@@ -27,7 +27,7 @@ export function addFixedEndForces(
 ): void {
   for (const load of loads) {
     if (load.kind === "point") {
-      addPoint(rigidity, length, load.start, load.value, factor, out, at);
+      addPoint(rigidity, length, load.start, load.values, load.at, factor, out, at);
     } else {
       addLine(rigidity, length, load, factor, out, at);
     }
@@ -42,18 +42,18 @@ export function addFixedEndForces(
   }
 }
 
-const atPoint: number[] = [0, 0, 0, 0, 0, 0];
+const atPoint = new Float64Array(6);
 
 function addLine(r: Rigidity, length: number, load: LocalLoad, factor: number, out: Float64Array, at: number): void {
   const half = (load.end - load.start) / 2;
   for (let g = 0; g < GAUSS_AT.length; g++) {
     const t = (1 + (GAUSS_AT[g] as number)) / 2;
     for (let i = 0; i < 6; i++) {
-      const first = load.value[i] as number;
-      atPoint[i] = first + t * ((load.value[6 + i] as number) - first);
+      const first = load.values[load.at + i] as number;
+      atPoint[i] = first + t * ((load.values[load.at + 6 + i] as number) - first);
     }
     const x = load.start + t * (load.end - load.start);
-    addPoint(r, length, x, atPoint, factor * half * (GAUSS_WEIGHT[g] as number), out, at);
+    addPoint(r, length, x, atPoint, 0, factor * half * (GAUSS_WEIGHT[g] as number), out, at);
   }
 }
 
@@ -61,19 +61,20 @@ function addPoint(
   r: Rigidity,
   length: number,
   x: number,
-  value: readonly number[],
+  value: Float64Array,
+  v: number,
   factor: number,
   out: Float64Array,
   at: number,
 ): void {
   const xi = x / length;
-  addAlong(out, at, factor * (value[0] as number), xi);
-  addAlong(out, at + 3, factor * (value[3] as number), xi);
+  addAlong(out, at, factor * (value[v] as number), xi);
+  addAlong(out, at + 3, factor * (value[v + 3] as number), xi);
   // Plane of local y: displacement along y, rotation about z. Plane of local z: the rotation about y is minus the slope.
   fillShape(shape, r.EIz, r.GAy, length, xi);
-  addAcross(out, at + 1, at + 5, factor * (value[1] as number), factor * (value[5] as number), 1);
+  addAcross(out, at + 1, at + 5, factor * (value[v + 1] as number), factor * (value[v + 5] as number), 1);
   fillShape(shape, r.EIy, r.GAz, length, xi);
-  addAcross(out, at + 2, at + 4, factor * (value[2] as number), factor * (value[4] as number), -1);
+  addAcross(out, at + 2, at + 4, factor * (value[v + 2] as number), factor * (value[v + 4] as number), -1);
 }
 
 /** A force along the axis or a torque is shared like the lever says. */

@@ -13,7 +13,7 @@ export interface Resultant {
   readonly momentScale: number;
 }
 
-const outOf = (axes: Triad, v: readonly number[], at: number): Vec3 =>
+const outOf = (axes: Triad, v: Float64Array, at: number): Vec3 =>
   add(add(scale(axes.x, v[at] as number), scale(axes.y, v[at + 1] as number)), scale(axes.z, v[at + 2] as number));
 
 /** Length of a vector; Math.hypot guards against overflow that loads do not reach, at ten times the cost. */
@@ -34,9 +34,9 @@ export function resultant(model: FrameModel, loadCase: LoadCase, memberLoads: Lo
     const member = model.members[m];
     if (!member) continue;
     const start = add(model.nodes[member.from] ?? ORIGIN, member.fromOffset ?? ORIGIN);
-    for (const { kind, start: a, end: b, value } of loads) {
-      const [first, last] = [outOf(member.axes, value, 0), outOf(member.axes, value, 6)];
-      const [turnFirst, turnLast] = [outOf(member.axes, value, 3), outOf(member.axes, value, 9)];
+    for (const { kind, start: a, end: b, values, at } of loads) {
+      const [first, last] = [outOf(member.axes, values, at), outOf(member.axes, values, at + 6)];
+      const [turnFirst, turnLast] = [outOf(member.axes, values, at + 3), outOf(member.axes, values, at + 9)];
       if (kind === "point") {
         put(first, turnFirst, add(start, scale(member.axes.x, a)));
         continue;

@@ -57,14 +57,14 @@ function addToPiece(
 ): void {
   if (load.kind === "point") {
     if (load.start === x)
-      for (let i = 0; i < 6; i++) jump[i] = (jump[i] as number) + factor * (load.value[i] as number);
+      for (let i = 0; i < 6; i++) jump[i] = (jump[i] as number) + factor * (load.values[load.at + i] as number);
     return;
   }
   if (load.start > x || load.end < end || load.start === load.end) return;
   const span = load.end - load.start;
   for (let i = 0; i < 6; i++) {
-    const first = load.value[i] as number;
-    const slope = ((load.value[6 + i] as number) - first) / span;
+    const first = load.values[load.at + i] as number;
+    const slope = ((load.values[load.at + 6 + i] as number) - first) / span;
     q[i] = (q[i] as number) + factor * (first + slope * (x - load.start));
     q[6 + i] = (q[6 + i] as number) + factor * slope;
   }

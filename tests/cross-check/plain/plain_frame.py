@@ -139,6 +139,7 @@ class Frame:
         self.nodes = [np.array(p, float) for p in model["nodes"]]
         self.size = 6 * len(self.nodes)
         self.pieces = []
+        self.place = {n: at for n, at in enumerate(self.nodes)}
         for m, bar in enumerate(model["members"]):
             self.cut(m, bar, pieces)
         self.K = np.zeros((self.size, self.size))
@@ -164,6 +165,8 @@ class Frame:
         L = np.linalg.norm(ends[1] - ends[0]) / pieces
         R = turned(bar["axes"])
         at = [bar["from"]] + [self.size // 6 + i for i in range(pieces - 1)] + [bar["to"]]
+        for i in range(1, pieces):
+            self.place[at[i]] = ends[0] + (ends[1] - ends[0]) * i / pieces
         self.size += 6 * (pieces - 1)
         for i in range(pieces):
             first = carried(arms[0] if i == 0 else zero)
