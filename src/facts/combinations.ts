@@ -7,6 +7,7 @@ import { appliedLoads, sumOf } from "./free-body.ts";
 import { loadFactors } from "./load-factors.ts";
 import { oddFloors } from "./odd-floors.ts";
 import { pushLevel } from "./push-level.ts";
+import { slidesExclude } from "./slides.ts";
 import { structure } from "./structure.ts";
 import { tippingEdges } from "./tipping-edges.ts";
 import { tippingPush } from "./tipping-push.ts";
@@ -193,7 +194,9 @@ export const combinations = defineFact<
       cases.push({ nodes: level.nodes.map((node) => ({ node, force })) });
     }
     const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
+    const slidesApart = slidesExclude(frame);
     const excludes = (a: string, b: string): boolean =>
+      slidesApart(a, b) ||
       frame.cases.some((c) => (c.id === a && c.excludes.includes(b)) || (c.id === b && c.excludes.includes(a)));
     const choices = together(known, excludes);
     const full = choices.fullest[choices.fullest.length - 1];
