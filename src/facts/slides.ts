@@ -1,7 +1,12 @@
 import type { Frame } from "../model/frame.ts";
 
+const OUT = " pulled out";
+
 /** The load case of a thing that is pulled out, by the id of its mass: no id of a file has a space. */
-export const pulledOut = (mass: string): string => `${mass} pulled out`;
+export const pulledOut = (mass: string): string => `${mass}${OUT}`;
+
+/** Whether something is pulled out in a combination of this name. */
+export const hasPulledOut = (combination: string): boolean => combination.includes(OUT);
 
 /** Names of the cases that equipment makes, pushed in and pulled out. */
 export function equipmentCases({ masses }: Pick<Frame, "masses">): ReadonlySet<string> {
