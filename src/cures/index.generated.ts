@@ -1,6 +1,8 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
+import { barUnderPanel } from "./bar-under-panel.ts";
 import { buttCut } from "./butt-cut.ts";
 import { coverEnd } from "./cover-end.ts";
+import { fittingSheet } from "./fitting-sheet.ts";
 import { otherFace } from "./other-face.ts";
 import { otherScrew } from "./other-screw.ts";
 import { postAtMidSpan } from "./post-at-mid-span.ts";
@@ -9,12 +11,15 @@ import { screwedSheet } from "./screwed-sheet.ts";
 import { seatOnPost } from "./seat-on-post.ts";
 import { stifferProfile } from "./stiffer-profile.ts";
 import { sturdierJoint } from "./sturdier-joint.ts";
+import { thickerSheet } from "./thicker-sheet.ts";
 import type { Cure } from "./cure.ts";
 
 /** Every cure that is tried. */
 export const builtInCures: readonly Cure[] = [
+  barUnderPanel,
   buttCut,
   coverEnd,
+  fittingSheet,
   otherFace,
   otherScrew,
   postAtMidSpan,
@@ -23,4 +28,5 @@ export const builtInCures: readonly Cure[] = [
   seatOnPost,
   stifferProfile,
   sturdierJoint,
+  thickerSheet,
 ];

@@ -1,5 +1,5 @@
 import { area } from "../geometry/polygon.ts";
-import { along, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
+import { add, along, cross, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { LoadCase, MemberLoad, NodeLoad } from "../mechanics/model.ts";
 import type { Load, Mass } from "../model/frame.ts";
 import { faceNormal } from "./axes.ts";
@@ -8,6 +8,7 @@ import { chooseFace } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
 import { frameMiddle } from "./frame-middle.ts";
 import { type PanelShare, panelShares } from "./panel-shares.ts";
+import { pulledOut } from "./slides.ts";
 import { spreadForce } from "./spread-force.ts";
 import { type Structure, structure } from "./structure.ts";
 import { faceDistance } from "./tubes.ts";
@@ -134,6 +135,23 @@ export const acting = defineFact<
         gathering.point(point.bar, point.station, forces[i] ?? [0, 0, 0], [0, 0, 0]);
     };
 
+    // Pulled out it turns about what carries it: what the carriers' forces do not balance, they take as moments, alike.
+    const pull = (gathering: Gathering, mass: Mass, by: Vec3): void => {
+      const points = carriers(mass, all, shares);
+      const places = points.map((p) => p.at);
+      const weight = scale(DOWN, mass.mass * GRAVITY);
+      const shut = spreadForce(weight, mass.centre, places);
+      const out = spreadForce(weight, add(mass.centre, by), places);
+      let left = cross(by, weight);
+      for (const [i, at] of places.entries())
+        left = subtract(left, cross(at, subtract(out[i] ?? [0, 0, 0], shut[i] ?? [0, 0, 0])));
+      for (const [i, point] of points.entries()) {
+        // What is bolted down is in the self-weight where it is pushed in.
+        const force = mass.fixed ? subtract(out[i] ?? [0, 0, 0], shut[i] ?? [0, 0, 0]) : (out[i] ?? [0, 0, 0]);
+        gathering.point(point.bar, point.station, force, [0, 0, 0], scale(left, 1 / points.length));
+      }
+    };
+
     const own = new Gathering(known, shares);
     for (const body of all.values()) {
       if (!body.prism) continue;
@@ -166,6 +184,14 @@ export const acting = defineFact<
       const gathering = new Gathering(known, shares);
       heavy(gathering, mass, scale(DOWN, mass.mass * GRAVITY));
       cases.push({ name: mass.ref.id, kind: "variable", place: 0, loads: { members: gathering.members, nodes: [] } });
+    }
+
+    for (const mass of frame.masses) {
+      if (!mass.slides) continue;
+      const gathering = new Gathering(known, shares);
+      pull(gathering, mass, mass.slides.by);
+      const loads = { members: gathering.members, nodes: [] };
+      cases.push({ name: pulledOut(mass.ref.id), kind: "variable", place: 0, loads });
     }
 
     const put = (gathering: Gathering, load: Load, id: string, place: number): boolean => {

@@ -1,12 +1,14 @@
 import type { Vec3 } from "../geometry/vector.ts";
 import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/model.ts";
-import { type Acting, acting } from "./acting.ts";
+import { acting } from "./acting.ts";
+import { type Choice, together } from "./acting-together.ts";
 import { defineFact } from "./fact.ts";
 import { footing } from "./footing.ts";
 import { appliedLoads, sumOf } from "./free-body.ts";
 import { loadFactors } from "./load-factors.ts";
 import { oddFloors } from "./odd-floors.ts";
 import { pushLevel } from "./push-level.ts";
+import { slidesExclude } from "./slides.ts";
 import { structure } from "./structure.ts";
 import { tippingEdges } from "./tipping-edges.ts";
 import { tippingPush } from "./tipping-push.ts";
@@ -123,52 +125,6 @@ function pushes(cases: readonly SolverCase[], factors: readonly number[]): boole
   return Math.hypot(x, y) > ACROSS * Math.abs(z);
 }
 
-/** Cases that act together, each at one place of its own. */
-interface Choice {
-  readonly names: readonly string[];
-  readonly indices: readonly number[];
-}
-
-interface Choices {
-  /** Each variable case alone, then every fullest set. */
-  readonly all: readonly Choice[];
-  /** Sets to which no further variable case can be added, at least one for each case. */
-  readonly fullest: readonly Choice[];
-  readonly accidental: readonly Choice[];
-}
-
-/** Sets of cases that may act together. */
-function together(known: Acting, excludes: (a: string, b: string) => boolean): Choices {
-  const namesOf = (kind: Acting["cases"][number]["kind"]): readonly string[] => [
-    ...new Set(known.cases.filter((c) => c.kind === kind).map((c) => c.name)),
-  ];
-  const places = new Map<string, number[]>();
-  for (const [i, c] of known.cases.entries()) places.set(c.name, [...(places.get(c.name) ?? []), i]);
-  const choose = (names: readonly string[]): Choice[] => {
-    const most = names.reduce((count, name) => Math.max(count, places.get(name)?.length ?? 0), 0);
-    return Array.from({ length: most }, (_, place) => ({
-      names,
-      indices: names.map((name) => places.get(name)?.[Math.min(place, (places.get(name)?.length ?? 1) - 1)] ?? 0),
-    }));
-  };
-  const names = namesOf("variable");
-  const sets = new Map<string, readonly string[]>();
-  for (const seed of names) {
-    const taken = [seed];
-    for (const name of names) if (name !== seed && !taken.some((other) => excludes(name, other))) taken.push(name);
-    const inOrder = names.filter((name) => taken.includes(name));
-    sets.set(JSON.stringify(inOrder), inOrder);
-  }
-  const alone = names.flatMap((name) => choose([name]));
-  const several = [...sets.values()].filter((set) => set.length > 1).flatMap(choose);
-  const single = [...sets.values()].filter((set) => set.length === 1).flatMap(choose);
-  return {
-    all: [...alone, ...several],
-    fullest: [...single, ...several],
-    accidental: namesOf("accidental").flatMap((name) => choose([name])),
-  };
-}
-
 /** Load cases as the solver takes them, and all combinations that the rules look at. */
 export const combinations = defineFact<
   Combinations,
@@ -193,7 +149,9 @@ export const combinations = defineFact<
       cases.push({ nodes: level.nodes.map((node) => ({ node, force })) });
     }
     const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
+    const slidesApart = slidesExclude(frame);
     const excludes = (a: string, b: string): boolean =>
+      slidesApart(a, b) ||
       frame.cases.some((c) => (c.id === a && c.excludes.includes(b)) || (c.id === b && c.excludes.includes(a)));
     const choices = together(known, excludes);
     const full = choices.fullest[choices.fullest.length - 1];

@@ -14,6 +14,7 @@ import { type Bound, bounds } from "./joint-stiffness.ts";
 import { loadFactors } from "./load-factors.ts";
 import { type LooseMotion, namedMotions } from "./loose-motion.ts";
 import { type SheetBrace, sheetBraces } from "./sheet-braces.ts";
+import { hasPulledOut } from "./slides.ts";
 import { type Feet, solverModel } from "./solver-model.ts";
 import { structure } from "./structure.ts";
 
@@ -237,8 +238,8 @@ export const response = defineFact<
             views.push(viewOf(solution, whole, i, combination, bound, known.piecesOf, feet, contactOf));
             if (combination.sideways) racked.push({ combination, couplings: state.couplings });
           }
-          // Over a hollow it tips before it comes to rest: frame.tips judges how far it leans.
-          else if (combination.gaps) continue;
+          // Over a hollow, or with a heavy drawer out and factors on it, it may tip before it rests: frame.tips judges that, from weights.
+          else if (combination.gaps || hasPulledOut(combination.name)) continue;
           // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
           else if (!combination.sideways || state?.kind === "unsettled") {
             const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";

@@ -51,8 +51,9 @@ export const stability = defineFact<
   compute({ response: found, footing: feet, by: { reserve } }) {
     const firstOrder = FIRST_ORDER * reserve;
     const views = found.kind === "solved" ? found.views : [];
+    // On an uneven floor the legs press harder one by one, not the frame as a whole: bar.buckles looks at them.
     const standing = views.filter(
-      ({ combination: c, bound }) => c.kind === "strength" && c.sideways && bound === "typical",
+      ({ combination: c, bound }) => c.kind === "strength" && c.sideways && !c.gaps && bound === "typical",
     );
     // The four ways out of plumb press nearly alike, but which feet hold differs: all of them are looked at.
     const alike = new Map<string, View[]>();

@@ -1,4 +1,3 @@
-import type { Side } from "./combinations.ts";
 import type { Sum } from "./free-body.ts";
 import type { TippingEdge } from "./tipping-edges.ts";
 
@@ -9,7 +8,7 @@ import type { TippingEdge } from "./tipping-edges.ts";
 export function tippingPush(
   { force, moment }: Sum,
   edges: readonly TippingEdge[],
-  axis: Side["axis"],
+  axis: 0 | 1,
   at: { readonly height: number; readonly floor: number },
 ): number {
   let least = Infinity;
@@ -18,10 +17,7 @@ export function tippingPush(
     if (lever <= 0) continue;
     const [x, y] = inward;
     const held =
-      moment[1] * x -
-      moment[0] * y +
-      (from[0] * x + from[1] * y) * force[2] -
-      at.floor * (force[0] * x + force[1] * y);
+      moment[1] * x - moment[0] * y + (from[0] * x + from[1] * y) * force[2] - at.floor * (force[0] * x + force[1] * y);
     least = Math.min(least, Math.max(0, held) / lever);
   }
   return least;

@@ -1,13 +1,13 @@
-import { add, along, rotateAbout, subtract, type Vec2, type Vec3 } from "../geometry/vector.ts";
-import type { Door, Frame } from "../model/frame.ts";
+import type { Vec2, Vec3 } from "../geometry/vector.ts";
 import type { Ref } from "../model/ref.ts";
-import { type ActingCase, acting, GRAVITY } from "./acting.ts";
+import { acting, GRAVITY } from "./acting.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { type Foothold, footing } from "./footing.ts";
-import { gathered, type Masses, masses, type Weight } from "./mass.ts";
-import { type Structure, structure } from "./structure.ts";
+import { masses } from "./mass.ts";
+import { structure } from "./structure.ts";
 import { type TippingEdge, tippingEdges } from "./tipping-edges.ts";
+import { type Movable, type Place, type Weighing, weigh } from "./weighing.ts";
 
 /** The line between two feet over which a frame tips. */
 export interface TippingLine {
@@ -21,6 +21,8 @@ export interface TippingLine {
 export interface Tipping extends TippingLine {
   /** What is on it: names of load cases and equipment; none: empty. */
   readonly laden: readonly string[];
+  /** What is pulled out, by id. */
+  readonly out: readonly string[];
   readonly doorsOpen: boolean;
   /** kg */
   readonly mass: number;
@@ -55,53 +57,37 @@ export type Stability =
       pushed(test: PushTest): Tipping;
     };
 
-/** Something that may be there or not, in one of several places (doors and roaming loads: exactly one of them). */
-interface Movable {
-  readonly name: string;
-  readonly kind: "load" | "door";
-  readonly places: readonly { readonly mass: number; readonly centre: Vec3; readonly open: boolean }[];
-}
-
-/** Positions of a door that are tried between shut and fully open. */
-const DOOR_STEPS = 12;
 /** Rounds of the search for the worst set of loads: each round is better than the last, and few are needed. */
 const ROUNDS = 50;
 
-/** Weight [kg] and its centre of what a load case puts downward on the bars. */
-function weighed(loadCase: ActingCase, known: Structure): Weight {
-  const parts: Weight[] = [];
-  const ref: Ref = { kind: "load", id: loadCase.name };
-  for (const load of loadCase.loads.members ?? []) {
-    const piece = known.pieces[load.member];
-    const from = piece && known.nodes[piece.from]?.at;
-    const to = piece && known.nodes[piece.to]?.at;
-    if (!from || !to || load.kind === "strain" || !load.force) continue;
-    const span = Math.hypot(...subtract(to, from));
-    const middle = load.kind === "point" ? load.along : (load.start + load.end) / 2;
-    const down =
-      load.kind === "point" ? -load.force[2] : (-(load.force[0][2] + load.force[1][2]) / 2) * (load.end - load.start);
-    const at = add(along(from, subtract(to, from), span > 0 ? middle / span : 0), load.arm ?? [0, 0, 0]);
-    if (down > 0) parts.push({ ref, mass: down / GRAVITY, centre: at });
-  }
-  return { ref, ...gathered(parts) };
+interface Chosen {
+  readonly mass: number;
+  readonly inside: number;
+  readonly height: number;
+  readonly open: boolean;
 }
 
-function doorPlaces(door: Door, moving: readonly Weight[]): Movable["places"] {
-  const { mass, centre } = gathered(moving);
-  const pin = door.hinges[0]?.at ?? centre;
-  const [shut, open] = door.swing;
-  return Array.from({ length: DOOR_STEPS + 1 }, (_, i) => {
-    const angle = shut + ((open - shut) * i) / DOOR_STEPS;
-    return { mass, centre: add(pin, rotateAbout(subtract(centre, pin), door.axis, angle)), open: i > 0 };
-  });
-}
-
-interface Weighing {
-  readonly always: { readonly mass: number; readonly centre: Vec3 };
-  readonly movable: readonly Movable[];
-  readonly floor: number;
-  /** How far one foot may stand high or low, m. */
-  readonly uneven: number;
+/** The place of a movable thing that costs least, none where an absent load costs less; and the same with an interlocked one pushed in. */
+function choose(
+  { kind, places, interlocked }: Movable,
+  edge: TippingEdge,
+  floor: number,
+  cost: (inside: number, height: number) => number,
+): { readonly shut: Chosen | undefined; readonly any: Chosen | undefined; readonly gain: number } {
+  const cheapest = (some: readonly Place[]): { readonly is: Chosen | undefined; readonly cost: number } => {
+    let best: { is: Chosen; cost: number } | undefined;
+    for (const { mass, centre, open } of some) {
+      const is = { mass, inside: edge.inside(centre), height: centre[2] - floor, open };
+      const own = mass * cost(is.inside, is.height);
+      // Below what is left of rounding a door is no worse open.
+      if (!best || own < best.cost - 1e-9) best = { is, cost: own };
+    }
+    return !best || (kind === "load" && best.cost >= 0) ? { is: undefined, cost: 0 } : best;
+  };
+  const any = cheapest(places);
+  if (!interlocked) return { shut: any.is, any: any.is, gain: 0 };
+  const shut = cheapest(places.filter(({ open }) => !open));
+  return { shut: shut.is, any: any.is, gain: shut.cost - any.cost };
 }
 
 const lineOf = ({ feet, from, inward }: TippingEdge, floor: number): TippingLine => ({
@@ -120,27 +106,27 @@ function worstState(
   let inside = always.mass * edge.inside(always.centre);
   let height = always.mass * (always.centre[2] - floor);
   const laden: string[] = [];
+  const out: string[] = [];
   let doorsOpen = false;
-  for (const { name, kind, places } of movable) {
-    let best: { mass: number; inside: number; height: number; open: boolean; cost: number } | undefined;
-    for (const place of places) {
-      const d = edge.inside(place.centre);
-      const z = place.centre[2] - floor;
-      const own = place.mass * cost(d, z);
-      // Below what is left of rounding a door is no worse open.
-      if (!best || own < best.cost - 1e-9)
-        best = { mass: place.mass, inside: d, height: z, open: place.open, cost: own };
-    }
-    if (!best || (kind === "load" && best.cost >= 0)) continue;
+  const chosen = movable.map((one) => choose(one, edge, floor, cost));
+  // Of what an interlock holds, the one that is worst pulled out.
+  const most = chosen.reduce((a, { gain }) => Math.max(a, gain), 0);
+  const only = chosen.findIndex(({ gain }) => gain > 0 && gain === most);
+  for (const [i, { shut, any, gain }] of chosen.entries()) {
+    const best = gain > 0 && i !== only ? shut : any;
+    const one = movable[i];
+    if (!best || !one) continue;
     mass += best.mass;
     inside += best.mass * best.inside;
     height += best.mass * best.height;
-    if (kind === "load") laden.push(name);
-    else doorsOpen ||= best.open;
+    if (one.kind === "load") laden.push(one.name);
+    if (one.kind === "door") doorsOpen ||= best.open;
+    else if (best.open) out.push(one.name);
   }
   return {
     ...lineOf(edge, floor),
     laden,
+    out,
     doorsOpen,
     mass,
     inside: inside / mass,
@@ -171,45 +157,6 @@ export function pushRatio({ mass, inside }: Tipping, test: PushTest): number {
 function worstPush(weighing: Weighing, edge: TippingEdge, test: PushTest): Tipping {
   const states = [0, test.share * test.height].map((worth) => worstState(weighing, edge, (inside) => inside - worth));
   return states.reduce((a, b) => (pushRatio(b, test) > pushRatio(a, test) ? b : a));
-}
-
-function weigh(
-  frame: Pick<Frame, "doors" | "masses" | "floor">,
-  all: Masses,
-  cases: readonly ActingCase[],
-  known: Structure,
-): Weighing {
-  const onDoor = new Map<string, string>();
-  for (const door of frame.doors) for (const id of [...door.bars, ...door.panels]) onDoor.set(id, door.ref.id);
-  for (const mass of frame.masses) {
-    const door = mass.on.map((id) => onDoor.get(id)).find((id) => id !== undefined);
-    if (door !== undefined) onDoor.set(mass.ref.id, door);
-  }
-  const always: Weight[] = [];
-  const doors = new Map<string, Weight[]>(frame.doors.map((door) => [door.ref.id, []]));
-  for (const weight of [...all.own, ...all.fixed]) (doors.get(onDoor.get(weight.ref.id) ?? "") ?? always).push(weight);
-  const movable: Movable[] = frame.doors.map((door) => ({
-    name: door.ref.id,
-    kind: "door",
-    places: doorPlaces(door, doors.get(door.ref.id) ?? []),
-  }));
-  for (const { ref, mass, centre } of all.removable)
-    movable.push({ name: ref.id, kind: "load", places: [{ mass, centre, open: false }] });
-  const things = new Set(frame.masses.map((mass) => mass.ref.id));
-  const byName = new Map<string, { mass: number; centre: Vec3; open: boolean }[]>();
-  for (const loadCase of cases) {
-    if (loadCase.name === "self-weight" || loadCase.kind === "accidental" || things.has(loadCase.name)) continue;
-    const weight = weighed(loadCase, known);
-    if (!(weight.mass > 0)) continue;
-    if (loadCase.kind === "permanent") always.push(weight);
-    else {
-      const places = byName.get(loadCase.name) ?? [];
-      places.push({ ...weight, open: false });
-      byName.set(loadCase.name, places);
-    }
-  }
-  for (const [name, places] of byName) movable.push({ name, kind: "load", places });
-  return { always: gathered(always), movable, floor: frame.floor.z, uneven: frame.floor.uneven };
 }
 
 /** Tilt of a level floor at which it tips, rad: what its centre of mass allows less what it leans already. */

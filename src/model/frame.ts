@@ -233,6 +233,8 @@ export interface Mass {
   readonly fixed: boolean;
   readonly rigid: boolean;
   readonly shakes?: Si<"frequency">;
+  /** How far and which way it is pulled out in use, m; interlocked ones one at a time. */
+  readonly slides?: { readonly by: Triple; readonly interlock: boolean };
 }
 
 export type LoadAmount =

@@ -24,7 +24,7 @@ export const rule = defineRule({
   messages: {
     clash: {
       text: "runs {depth:length} into {other:part}",
-      advice: "move one of them, or cut a bar shorter, with gloves and eye protection on",
+      advice: "move one of them, or cut a bar shorter, with eye protection on, and gloves once the saw stands still",
       measures: "length",
     },
   },

@@ -13,7 +13,8 @@ const tilt = defineCriterion({
   quantity: "angle",
   standard: "10°",
   within: ["1°", "45°"],
-  about: "tilt in any direction at which the frame must still stand, laden or empty, its doors in any position",
+  about:
+    "tilt in any direction at which the frame must still stand, laden or empty, its doors in any position, what slides pulled out",
   basis: "IEC 61010-1 7.4, IEC 60601-1 9.4 in transport, IEC 62368-1: stability at 10°",
 });
 const push = defineCriterion({
@@ -44,9 +45,10 @@ const reach = defineCriterion({
 
 const slope = defineFact<number>({ id: "floor-slope", compute: (_, frame) => frame.floor.slope });
 
-function state({ laden, doorsOpen }: Tipping): string {
+function state({ laden, out, doorsOpen }: Tipping): string {
   const load = laden.length === 0 ? "empty" : `laden with ${laden.join(", ")}`;
-  return doorsOpen ? `${load}, doors open` : load;
+  const pulled = out.length === 0 ? "" : `, ${out.join(", ")} pulled out`;
+  return `${load}${pulled}${doorsOpen ? ", doors open" : ""}`;
 }
 
 export const rule = defineRule({

@@ -28,7 +28,7 @@ export const rule = defineRule({
       text: "{fittings:parts} have {room:length} of room in a corner; notches of {along:length} by {across:length} clear all corners",
       overlap:
         "{fittings:parts} stand {room:length} in a corner of the sheet; notches of {along:length} by {across:length} clear all corners",
-      advice: 'write "notches" of that size, and cut them with a radius',
+      advice: 'write "notches" of that size, and cut them with a radius, with eye protection on',
       measures: "length",
       sense: "at least",
     },

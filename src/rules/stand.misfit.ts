@@ -31,7 +31,7 @@ export const rule = defineRule({
     partly: {
       text: "{missing:word} of its plate's {count:word} screws meet no core bore in the end of {bar:bar}: {holes:word}",
       advice:
-        "take a plate whose holes all lie over core bores, or drill it to suit the leg, clamped down and with eye protection on",
+        "take a plate whose holes all lie over core bores, or drill it to suit the leg: clamped down, eye protection on, gloves off",
       level: "hold",
     },
   },

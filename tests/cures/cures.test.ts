@@ -178,6 +178,41 @@ describe("cures are computed: the changed frame is inspected whole before one is
     expect(scant.cureTrials.untried).toBeGreaterThan(0);
     expect(inspect(file, 0).cureTrials).toEqual({ tried: 0, untried: 0 });
   });
+
+  it("offers a panel that bends the next thicker sheet of its material, and a bar half way under it", () => {
+    const file = changed((f) => {
+      for (const panel of f.panels ?? []) panel.sheet = "plywood-6";
+      for (const load of f.loads ?? []) if (load.pressure !== undefined) load.pressure = 1.4;
+    });
+    const report = inspect(file, 40);
+    const bending = report.findings.filter((finding) => finding.rule === "panel.flexes");
+    expect(bending.map(({ key }) => key)).toEqual(["sags"]);
+    const words = bending.flatMap((finding) => finding.cures.map((cure) => cure.words));
+    expect(words).toEqual(["sheet plywood-9", "another bar like cross-1 half way to the next"]);
+    provesItself(file, report);
+  });
+
+  const slotted = JSON.parse(readFileSync("docs/rules/panel.misfit.sound.frame.json", "utf8")) as FrameFile;
+  it.each([
+    ["a strip made for its slots", { gasket: "strip-10" }, "strip", "gasket strip-8"],
+    ["the nearest sheet that the strip takes", { sheet: "polycarbonate-8" }, "tight", "sheet polycarbonate-6"],
+    ["the nearest sheet that the strip grips", { sheet: "polycarbonate-3" }, "thin", "sheet polycarbonate-4"],
+    [
+      "the thickest sheet that goes into a bare slot",
+      { sheet: "polycarbonate-10", gasket: undefined },
+      "thick",
+      "sheet polycarbonate-8",
+    ],
+    ["its size worked out", { size: [570, 468] as [number, number] }, "slips", "its size worked out"],
+  ])("offers a panel that does not fit %s", (_, slip, key, words) => {
+    const file = structuredClone(slotted);
+    Object.assign(file.panels?.find(({ id }) => id === "side") ?? {}, slip);
+    const report = inspect(JSON.parse(JSON.stringify(file)), 40);
+    const misfits = report.findings.filter((finding) => finding.rule === "panel.misfit");
+    expect(misfits.map((finding) => finding.key)).toContain(key);
+    for (const finding of misfits) expect(finding.cures.map((cure) => cure.words)).toContain(words);
+    provesItself(JSON.parse(JSON.stringify(file)), report);
+  });
 });
 
 describe("edits", () => {

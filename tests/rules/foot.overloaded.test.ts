@@ -43,6 +43,33 @@ describe("push on feet", () => {
     expect((hardest(file) / weightOf(file)) * 3000).toBeCloseTo(Number(check.expected.value), -1);
   });
 
+  it("loads.castor.ecc: the same with equipment in the middle that is pulled out so far, whatever carries it", () => {
+    const check = referenceCheck("loads", "loads.castor.ecc");
+    const reference = Number(check.expected.value) / 3000;
+    const drawers = (count: number, out: number, interlock: boolean, more: object = {}): number => {
+      const file = table();
+      const masses = Array.from({ length: count }, (_, i) => ({
+        id: `drawer-${i + 1}`,
+        mass: 1e5 / count,
+        centre: [0, 0, 500],
+        on: ["low-1", "low-2"],
+        fixed: true,
+        slides: { by: [out, 0, 0], interlock },
+        ...more,
+      }));
+      Object.assign(file, { masses });
+      return hardest(file) / (weightOf(table()) + 1e5 * GRAVITY);
+    };
+    expect(drawers(1, 150, true)).toBeCloseTo(reference, 2);
+    // On one bar across the way out: the bar takes the moment.
+    expect(drawers(1, 150, true, { on: ["low-3"] })).toBeCloseTo(reference, 2);
+    // One of two, twice as far; both of two.
+    expect(drawers(2, 300, true)).toBeCloseTo(reference, 2);
+    expect(drawers(2, 150, false)).toBeCloseTo(reference, 2);
+    // Taken off in use: then the frame alone.
+    expect(drawers(1, 150, true, { fixed: false })).toBeCloseTo(reference, 2);
+  });
+
   it("is half the weight on each of two feet across the corner where a stiff frame stands on an uneven floor", () => {
     const file = blocked(20);
     file.floor = { uneven: 20 };

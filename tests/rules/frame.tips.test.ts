@@ -81,6 +81,44 @@ describe("tipping", () => {
     expect(state.laden).toEqual(["tank"]);
   });
 
+  it("pulls drawers out, of those that an interlock holds the worst one (statics)", () => {
+    // A body of 1000 t and drawers of 200 t, pulled 500 mm over the front feet at y = −300: 300 mm inside, then 200 mm outside.
+    const cabinet = (...drawers: { out: number; interlock?: boolean; fixed?: boolean }[]): FrameFile => {
+      const file = weighted(0, 0, 700);
+      for (const [i, { out, fixed = true, ...more }] of drawers.entries())
+        file.masses?.push({
+          id: `drawer-${i + 1}`,
+          mass: 2e5,
+          centre: [0, 0, 700],
+          on: ["low-3"],
+          fixed,
+          slides: { by: [0, -out, 0], ...more },
+        });
+      return file;
+    };
+    const inside = (tons: number, moment: number): number => moment / tons;
+    const one = standing(cabinet({ out: 500 })).tilted();
+    expect(one.out).toEqual(["drawer-1"]);
+    expect(one.inside).toBeCloseTo(inside(1200, 1000 * 0.3 - 200 * 0.2), 4);
+    expect(one.height).toBeCloseTo(0.7, 4);
+
+    const held = standing(cabinet({ out: 400 }, { out: 500 })).tilted();
+    expect(held.out).toEqual(["drawer-2"]);
+    expect(held.inside).toBeCloseTo(inside(1400, 1000 * 0.3 + 200 * 0.3 - 200 * 0.2), 4);
+
+    const free = { out: 500, interlock: false };
+    const both = standing(cabinet(free, free)).tilted();
+    expect(both.out).toEqual(["drawer-1", "drawer-2"]);
+    expect(both.inside).toBeCloseTo(inside(1400, 1000 * 0.3 - 400 * 0.2), 4);
+
+    // Goods that may be away are there only where they are pulled out.
+    const goods = standing(cabinet({ out: 500, fixed: false })).tilted();
+    expect([goods.laden, goods.out]).toEqual([["drawer-1"], ["drawer-1"]]);
+    expect(goods.inside).toBeCloseTo(inside(1200, 1000 * 0.3 - 200 * 0.2), 4);
+    const back = standing(cabinet({ out: 100, fixed: false })).tilted();
+    expect(back.inside).toBeCloseTo(inside(1200, 1000 * 0.3 + 200 * 0.2), 4);
+  });
+
   it("swings doors to where they weigh most", () => {
     const file = table(1000, 600, 800);
     file.bars = [

@@ -36,7 +36,7 @@ var require_ucs2length = __commonJS({
 
 // <stdin>
 var whole = validate52;
-var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/frame-1.json", "title": "FrameFile", "description": "One frame of T-slotted aluminium bars, format 1: what a drawing shows. Whatever can be derived (cut lengths, which bar an end meets, where screws and nuts land) is derived. +z is up.", "type": "object", "required": ["format", "title", "units", "bars"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "What the frame is, as its title block says.", "examples": ["Potting bench, bay 3"] }, "revision": { "type": "string", "maxLength": 40, "description": "Revision letter or number of the drawing." }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, kPa, N/mm, kg. in-lbf-lb: in, lbf, lbf\xB7in, psi, lbf/in, lb. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "stock": { "type": "array", "items": { "type": "string", "minLength": 1 }, "description": "Stock files of the team, relative to this file; later files replace earlier parts of the same name and the built-in ones.", "examples": [["./workshop.stock.json"]] }, "defaults": { "$ref": "#/$defs/defaults" }, "site": { "$ref": "#/$defs/site" }, "floor": { "$ref": "#/$defs/floor" }, "method": { "enum": ["partial-factors", "allowable-stress"], "x-expected": "partial-factors or allowable-stress", "description": "How strength is judged: partial-factors (loads and strengths each with a factor of their own; usual), or allowable-stress (loads at their own size, strengths divided by a safety factor)." }, "criteria": { "$ref": "#/$defs/criteria" }, "kits": { "type": "object", "description": "Named sets of connectors that many joints share.", "propertyNames": { "$ref": "#/$defs/id" }, "additionalProperties": { "$ref": "#/$defs/kit" }, "examples": [{ "corner": [{ "connector": "inside-bracket-40", "on": "below" }] }] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/bar" }, "description": "The bars." }, "joints": { "type": "array", "items": { "$ref": "#/$defs/joint" }, "description": "What fastens bar ends to the bars they meet." }, "fastenings": { "type": "array", "items": { "$ref": "#/$defs/fastening" }, "description": "Plates and brackets placed by a point and a face, holding two or more bars." }, "ties": { "type": "array", "items": { "$ref": "#/$defs/tie" }, "description": "Parts that hold bars lying side by side." }, "pivots": { "type": "array", "items": { "$ref": "#/$defs/pivot" }, "description": "Joints meant to turn about one axis." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/panel" }, "description": "Sheets in slots, on faces or laid on bars." }, "doors": { "type": "array", "items": { "$ref": "#/$defs/door" }, "description": "Groups that swing on hinges." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stand" }, "description": "Feet and casters." }, "masses": { "type": "array", "items": { "$ref": "#/$defs/mass" }, "description": "Equipment and goods the frame carries." }, "loads": { "type": "array", "items": { "$ref": "#/$defs/load" }, "description": "Forces and pressures, each in a load case." }, "cases": { "type": "array", "items": { "$ref": "#/$defs/loadCase" }, "description": "What is known about load cases named by loads; a case not listed here is variable." }, "groups": { "type": "array", "items": { "$ref": "#/$defs/group" }, "description": "Sub-assemblies built on the table and lifted whole." }, "zones": { "type": "array", "items": { "$ref": "#/$defs/zone" }, "description": "Volumes a person must not reach." }, "copies": { "type": "array", "items": { "$ref": "#/$defs/copy" }, "description": "Parts repeated by shift, mirror or turn." } }, "$defs": { "id": { "type": "string", "pattern": "^[^\\s/.][^\\s/.]*$", "maxLength": 256, "description": "A name without spaces, dots or slashes, unique in the file.", "examples": ["rail-1"] }, "ref": { "type": "string", "minLength": 1, "maxLength": 256, "description": "The id of a part of this frame.", "examples": ["rail-1", "rail-1/to"] }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [860, "30 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [30] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [250, "250 lbf"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "pressure": { "type": ["number", "string"], "maxLength": 64, "description": "A pressure: a number in kPa (or psi), or a string with its unit.", "x-quantity": "pressure", "examples": [1.5, "1.5 kPa"] }, "lineLoad": { "type": ["number", "string"], "maxLength": 64, "description": "A force per length: a number in N/mm (or lbf/in), or a string with its unit.", "x-quantity": "lineLoad", "examples": [0.5] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [35, "80 lb"] }, "temperature": { "type": ["number", "string"], "maxLength": 64, "description": "A temperature: a number in \xB0C (or \xB0F), or a string with its unit.", "x-quantity": "temperature", "examples": [20] }, "frequency": { "type": ["number", "string"], "maxLength": 64, "description": "A frequency: a number in Hz, or a string with its unit.", "x-quantity": "frequency", "examples": [25] }, "point": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "A point [x, y, z] of the drawing; +z is up.", "examples": [[20, 20, 860]] }, "vector": { "type": "array", "prefixItems": [{ "type": "number" }, { "type": "number" }, { "type": "number" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[number, number, number]", "description": "A direction [x, y, z]; its length does not matter.", "examples": [[0, -0.5, 0.87]] }, "direction": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z"] }, { "$ref": "#/$defs/vector" }], "description": "A direction of the drawing: one of +x -x +y -y +z -z, or a vector.", "examples": ["+x", [1, 0, 1]], "x-expected": "one of +x, -x, +y, -y, +z, -z, or a vector [x, y, z]" }, "face": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "above", "below", "inner", "outer", "A", "B", "C", "D"] }], "description": "A face of a bar: the global direction it looks (when exactly one face looks that way within 5\xB0); above, below, inner (towards the frame's middle), outer; or A to D, counted right-handed about the bar from the face that looks up at roll 0.", "examples": ["below", "+y"] }, "choice": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "all"] }, { "type": "integer", "minimum": 1 }], "description": "Which of several slots or bores: the one furthest that way, its number counted along the face, or all.", "examples": ["+z", 2], "x-expected": "one of +x, -x, +y, -y, +z, -z, all, or a number from 1" }, "end": { "enum": ["from", "to"], "description": "One end of a bar: from or to, as its two points are named.", "examples": ["from"] }, "ends": { "enum": ["from", "to", "both"], "description": "Which end of each bar: from, to or both.", "examples": ["both"] }, "criterion": { "description": 'A limit set for this frame or part: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits set here instead of the usual ones, by criterion name; `trysquare rules` lists them.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "defaults": { "type": "object", "additionalProperties": false, "description": "What holds for every part that does not say otherwise.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt (the standard): an end drawn to another bar's centreline is cut at the face it meets. as-drawn: the points are the cut ends." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under a screw; standard end-load." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque; rated (the standard) takes it from stock." }, "ends": { "enum": ["deburred", "raw"], "description": "Edge of cut ends; standard deburred." }, "caps": { "enum": ["all-open-ends", "none"], "description": "Caps on ends that nothing else closes; standard all-open-ends." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps screws from loosening; standard none." } } }, "site": { "type": "object", "additionalProperties": false, "description": "Where the frame will stand.", "properties": { "place": { "enum": ["indoors", "outdoors"], "description": "Standard indoors." }, "temperature": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/temperature" }, { "$ref": "#/$defs/temperature" }], "items": false, "minItems": 2, "maxItems": 2, "tsType": "[Temperature, Temperature]", "description": "Coldest and warmest; standard 5 to 35 \xB0C indoors, -20 to 45 \xB0C outdoors." }, "vibration": { "enum": ["none", "light", "strong"], "description": "Standard none." }, "reach": { "enum": ["public", "trained"], "description": "Who can touch the frame; standard trained." } } }, "floor": { "type": "object", "additionalProperties": false, "description": "The floor it stands on.", "properties": { "z": { "$ref": "#/$defs/length", "description": "Height of the floor in the drawing; standard 0." }, "slope": { "type": ["string", "number"], "maxLength": 64, "description": "Slope as a ratio, or degrees; standard level.", "examples": ["1:100"] }, "uneven": { "$ref": "#/$defs/length", "description": "How far one foot may stand high or low, or a wheel runs over an edge; standard even." }, "friction": { "type": "number", "minimum": 0, "maximum": 2, "description": "Coefficient of friction between feet and floor; standard 0.3." } } }, "kit": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/kitItem" }, "description": "Connectors put on one end of a bar." }, "kitItem": { "type": "object", "required": ["connector"], "additionalProperties": false, "description": "One connector on a bar's end.", "properties": { "connector": { "type": "string", "minLength": 1, "description": "Name of a connector in stock.", "examples": ["inside-bracket-40"] }, "on": { "$ref": "#/$defs/face", "description": "The face of the ending bar it sits on; brackets and end fasteners need it." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot of that face, where it has several." }, "bore": { "$ref": "#/$defs/choice", "description": "Which core bore of the end, for end screws, where it has several." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw, by their ids in stock.", "examples": [["a2"]] }, "shift": { "$ref": "#/$defs/length", "description": "Moves the connector sideways from the slot line, towards the face counted next (A to B to C to D)." } } }, "endSpec": { "type": "object", "additionalProperties": false, "description": "How one end is cut and closed. At most one of cut, butt, mitre, angle, plane.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point." }, "butt": { "$ref": "#/$defs/id", "description": "Cut at the face of this bar." }, "mitre": { "$ref": "#/$defs/id", "description": "Mitred against this bar." }, "angle": { "$ref": "#/$defs/angle", "description": "Cut turned by this angle out of square, about the axis given." }, "about": { "$ref": "#/$defs/direction", "description": "The axis of angle." }, "plane": { "$ref": "#/$defs/vector", "description": "Outward normal of the cut, through the drawn point." }, "cap": { "type": "string", "minLength": 1, "description": "A cap of stock, or none." }, "edge": { "enum": ["deburred", "raw"], "description": "Edge of this cut; standard defaults.ends." } } }, "bar": { "type": "object", "required": ["id", "profile", "from", "to"], "additionalProperties": false, "description": "One bar, drawn by two points on its centreline.", "properties": { "id": { "$ref": "#/$defs/id" }, "profile": { "type": "string", "minLength": 1, "description": "Name of a profile in stock.", "examples": ["40x40-8"] }, "from": { "$ref": "#/$defs/point" }, "to": { "$ref": "#/$defs/point" }, "tall": { "$ref": "#/$defs/direction", "description": "Where the long side of the section points (face A). Not together with roll." }, "roll": { "$ref": "#/$defs/angle", "description": "Turn about from \u2192 to, right-handed, out of the usual position: face A as near to up as can be; on a vertical bar face A looks +x." }, "ends": { "type": "object", "additionalProperties": false, "description": "How the ends are cut and closed.", "properties": { "from": { "$ref": "#/$defs/endSpec", "description": "The end at the from point." }, "to": { "$ref": "#/$defs/endSpec", "description": "The end at the to point." }, "both": { "$ref": "#/$defs/endSpec", "description": "Both ends alike." } } }, "holes": { "type": "array", "items": { "$ref": "#/$defs/hole" }, "description": "Holes drilled across the bar." }, "criteria": { "$ref": "#/$defs/criteria" } }, "examples": [{ "id": "rail-1", "profile": "40x40-8", "from": [20, 20, 840], "to": [1480, 20, 840] }] }, "hole": { "type": "object", "required": ["at", "on", "diameter"], "additionalProperties": false, "description": "A drilled hole.", "properties": { "at": { "$ref": "#/$defs/length", "description": "Distance from the from end as cut." }, "on": { "$ref": "#/$defs/face" }, "diameter": { "$ref": "#/$defs/length" }, "through": { "type": "boolean", "description": "Through the whole bar (standard) or only the near wall." } } }, "joint": { "type": "object", "required": ["bars", "by"], "additionalProperties": false, "description": "Fastens the named ends to the bars they meet.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a joint of one end; otherwise joints are named after bar and end: rail-1.from." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'The bars whose ends are fastened; "rail-1/to" names one end.' }, "ends": { "$ref": "#/$defs/ends", "description": "Which ends of the bars named whole; standard both." }, "onto": { "$ref": "#/$defs/ref", "description": "The bar the end meets, where it meets several." }, "by": { "anyOf": [{ "type": "string", "minLength": 1 }, { "$ref": "#/$defs/kit" }], "description": "Name of a kit, or connectors.", "x-expected": "the name of a kit, or a list of connectors" } }, "examples": [{ "bars": ["rail-1", "rail-2"], "ends": "both", "by": "corner" }] }, "fastening": { "type": "object", "required": ["part", "on", "at", "holds"], "additionalProperties": false, "description": "A plate or bracket placed by hand.", "properties": { "id": { "$ref": "#/$defs/id" }, "part": { "type": "string", "minLength": 1, "description": "Name of a connector in stock." }, "on": { "$ref": "#/$defs/face", "description": "The face of the first bar held; a plate lies on it, a bracket has its first leg there." }, "against": { "$ref": "#/$defs/face", "description": "For a bracket: the face of the second bar held that carries the other leg." }, "at": { "$ref": "#/$defs/point", "description": "Where the part's own zero point comes to lie (brought into the face)." }, "turn": { "$ref": "#/$defs/angle", "description": "Turn of a plate about the outward normal of its face, from the direction of the first bar." }, "holds": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars it holds together; the first carries the face named by on." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw." } }, "examples": [{ "part": "plate-T-40", "on": "+y", "at": [0, -20, 800], "turn": 90, "holds": ["leg-1", "rail-1"], "omit": ["h5"] }] }, "tie": { "type": "object", "required": ["bars", "part", "at"], "additionalProperties": false, "description": "Holds two bars that lie side by side.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars, side by side." }, "part": { "type": "string", "minLength": 1, "description": "A side tie of stock." }, "at": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Distances from the from end of the first bar." } } }, "pivot": { "type": "object", "required": ["bars", "part", "at", "axis"], "additionalProperties": false, "description": "A joint meant to turn.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars that turn against each other." }, "part": { "type": "string", "minLength": 1, "description": "A pivot or hinge of stock." }, "at": { "$ref": "#/$defs/point", "description": "A point on its axis." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction it turns about." }, "locked": { "type": "boolean", "description": "Clamped in use; standard false." } } }, "panelEdge": { "anyOf": [{ "const": "free" }, { "type": "object", "required": ["bar"], "additionalProperties": false, "properties": { "bar": { "$ref": "#/$defs/ref", "description": "The bar whose slot holds this edge." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot, where the side that looks at the panel has several." } } }], "description": "An edge of a panel: free, or the bar that holds it.", "examples": ["free", { "bar": "post-1", "slot": 1 }], "x-expected": "free, or an object with bar and slot" }, "panel": { "type": "object", "required": ["id", "sheet", "held"], "additionalProperties": false, "description": "A sheet.", "properties": { "id": { "$ref": "#/$defs/id" }, "sheet": { "type": "string", "minLength": 1, "description": "Name of a sheet in stock.", "examples": ["polycarbonate-5"] }, "held": { "enum": ["in-slot", "on-face", "laid"], "description": "in-slot: edges in the slots of bars. on-face: screwed to faces. laid: resting on bars, held by its weight." }, "edges": { "type": "array", "minItems": 2, "items": { "$ref": "#/$defs/panelEdge" }, "description": "For in-slot: the bars round the panel in order." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "For on-face and laid: the bars it lies on; it covers the rectangle round their faces." }, "on": { "$ref": "#/$defs/direction", "description": "For on-face and laid: the side of the bars it lies on; standard +z for laid." }, "overhang": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 4, "maxItems": 4, "tsType": "[Length, Length, Length, Length]", "description": "How far it stands past the bars: towards \u2212, + of the first in-plane axis, then \u2212, + of the second (x before y before z)." }, "gasket": { "type": "string", "description": "Name of a gasket in stock." }, "screws": { "type": "object", "required": ["pitch"], "additionalProperties": false, "properties": { "pitch": { "$ref": "#/$defs/length", "description": "Greatest distance between two screws along a bar." }, "screw": { "type": "string", "description": "A screw of stock." } }, "description": "Screws of an on-face panel, at most this far apart." }, "size": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Size as ordered, along the first in-plane axis, then the second (x before y before z); derived when left out." }, "notches": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Notches as cut in all four corners: along the first in-plane axis, then the second, as size." }, "criteria": { "$ref": "#/$defs/criteria" } } }, "door": { "type": "object", "required": ["id", "bars", "hinges", "axis", "swing"], "additionalProperties": false, "description": "Parts that swing together.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars that swing." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "description": "The panels that swing with them." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction the hinges turn about." }, "hinges": { "type": "array", "minItems": 1, "description": "What the door hangs on.", "items": { "type": "object", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A hinge of stock." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it hangs on." }, "at": { "$ref": "#/$defs/point", "description": "A point on the axis it turns about." } } } }, "latch": { "type": "object", "description": "What holds the door shut.", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A pivot of stock that holds the door shut." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it is held to." }, "at": { "$ref": "#/$defs/point", "description": "Where it holds." } } }, "swing": { "type": "array", "items": { "$ref": "#/$defs/angle" }, "minItems": 2, "maxItems": 2, "tsType": "[Angle, Angle]", "description": "Shut and fully open, right-handed about axis." } } }, "stand": { "type": "object", "required": ["part", "bars"], "additionalProperties": false, "description": "Feet or casters under bar ends.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a single stand; otherwise named after bar and end: leg-1.foot." }, "part": { "type": "string", "minLength": 1, "description": "A foot or caster of stock.", "examples": ["foot-40-M8"] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'One stand under each of these bars; "leg-1/from" names the end too.' }, "end": { "$ref": "#/$defs/end", "description": "Which end; the lower one when left out." }, "raise": { "$ref": "#/$defs/length", "description": "Height it is set to, floor to bar end." }, "hold": { "enum": ["rest", "anchored", "rolling"], "description": "rest on the floor (standard for feet), anchored to it, or rolling (standard for casters)." }, "brake": { "type": "boolean", "description": "Whether the caster has its brake set in use." } } }, "mass": { "type": "object", "required": ["id", "mass", "centre", "on"], "additionalProperties": false, "description": "A thing of weight.", "properties": { "id": { "$ref": "#/$defs/id" }, "mass": { "$ref": "#/$defs/massValue" }, "centre": { "$ref": "#/$defs/point" }, "box": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "Its size along x, y, z." }, "on": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars or panels that carry it." }, "fixed": { "type": "boolean", "description": "Bolted down (standard) or taken off in use." }, "rigid": { "type": "boolean", "description": "Stiff enough to stiffen the frame; standard false." }, "shakes": { "$ref": "#/$defs/frequency", "description": "Frequency at which it shakes the frame." } } }, "load": { "type": "object", "required": ["case", "on"], "additionalProperties": false, "description": "One load: give exactly one of force, line, pressure, moment.", "properties": { "id": { "$ref": "#/$defs/id" }, "case": { "$ref": "#/$defs/id", "description": "The load case it belongs to.", "examples": ["trays"] }, "on": { "anyOf": [{ "$ref": "#/$defs/ref" }, { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" } }], "description": "The bar, panel or mass it acts on.", "x-expected": "the id of a part, or a list of ids" }, "force": { "$ref": "#/$defs/force", "description": "A force, for each part named." }, "line": { "$ref": "#/$defs/lineLoad", "description": "A force per length of bar." }, "pressure": { "$ref": "#/$defs/pressure", "description": "A pressure on a panel." }, "moment": { "$ref": "#/$defs/moment", "description": "A moment about direction." }, "direction": { "$ref": "#/$defs/direction", "description": "Where it points; standard -z." }, "at": { "anyOf": [{ "enum": ["middle", "worst"] }, { "$ref": "#/$defs/length" }], "description": "Where along a bar, from its from point; middle (standard), or worst: roaming to where it does most harm.", "x-expected": "middle, worst, or a length" }, "part": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "The part of the bar a line load covers; the whole bar when left out." }, "face": { "$ref": "#/$defs/face", "description": "The face it acts on; the centreline when left out." } }, "examples": [{ "case": "trays", "on": "top", "pressure": "1.5 kPa" }] }, "loadCase": { "type": "object", "required": ["id"], "additionalProperties": false, "description": "A load case.", "properties": { "id": { "$ref": "#/$defs/id" }, "kind": { "enum": ["permanent", "variable", "accidental"], "description": "Standard variable." }, "excludes": { "type": "array", "items": { "$ref": "#/$defs/id" }, "description": "Cases that never act together with this one; said of one of two, it holds for both." }, "about": { "type": "string", "description": "What the case stands for, in words." } } }, "group": { "type": "object", "required": ["id", "parts"], "additionalProperties": false, "description": "A sub-assembly.", "properties": { "id": { "$ref": "#/$defs/id" }, "parts": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, doors, stands and masses; each is in one group at most." }, "built": { "type": "boolean", "description": "It comes put together, bought or from an earlier frame: no more nuts can be laid into its closed slots." } } }, "zone": { "type": "object", "required": ["id", "box", "risk"], "additionalProperties": false, "description": "A volume that hurts.", "properties": { "id": { "$ref": "#/$defs/id" }, "box": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2, "tsType": "[Point, Point]", "description": "Two opposite corners." }, "risk": { "enum": ["low", "high"], "description": "How badly a person can be hurt in it." } } }, "copy": { "type": "object", "required": ["of", "suffix"], "additionalProperties": false, "description": "Repeats parts; joints and stands of copied bars, and what needs only copied parts, are copied too. Exactly one of shift, mirror, turn.", "properties": { "of": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, masses, doors, groups or zones; also what an earlier entry made." }, "suffix": { "type": "string", "minLength": 1, "maxLength": 40, "pattern": "^[^\\s/.]+$", "description": "Added to the ids; with times, the number of the copy is added too." }, "shift": { "$ref": "#/$defs/point", "description": "How far each copy is moved on." }, "times": { "type": "integer", "minimum": 1, "maximum": 1e4, "description": "How many copies, each shifted or turned further; standard 1. Not with mirror." }, "mirror": { "type": "object", "description": "Each part is copied to the other side of a plane.", "required": ["across", "at"], "additionalProperties": false, "properties": { "across": { "enum": ["x", "y", "z"], "description": "The axis normal to the mirror." }, "at": { "$ref": "#/$defs/length", "description": "Where the mirror stands on that axis." } } }, "turn": { "type": "object", "description": "How far each copy is turned on.", "required": ["about", "through", "angle"], "additionalProperties": false, "properties": { "about": { "$ref": "#/$defs/direction", "description": "Direction of the axis." }, "through": { "$ref": "#/$defs/point", "description": "A point on the axis." }, "angle": { "$ref": "#/$defs/angle", "description": "Right-handed about the axis." } } } }, "examples": [{ "of": ["leg-1", "rail-1"], "mirror": { "across": "x", "at": 750 }, "suffix": "b" }] } } };
+var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/frame-1.json", "title": "FrameFile", "description": "One frame of T-slotted aluminium bars, format 1: what a drawing shows. Whatever can be derived (cut lengths, which bar an end meets, where screws and nuts land) is derived. +z is up.", "type": "object", "required": ["format", "title", "units", "bars"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "What the frame is, as its title block says.", "examples": ["Potting bench, bay 3"] }, "revision": { "type": "string", "maxLength": 40, "description": "Revision letter or number of the drawing." }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, kPa, N/mm, kg. in-lbf-lb: in, lbf, lbf\xB7in, psi, lbf/in, lb. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "stock": { "type": "array", "items": { "type": "string", "minLength": 1 }, "description": "Stock files of the team, relative to this file; later files replace earlier parts of the same name and the built-in ones.", "examples": [["./workshop.stock.json"]] }, "defaults": { "$ref": "#/$defs/defaults" }, "site": { "$ref": "#/$defs/site" }, "floor": { "$ref": "#/$defs/floor" }, "method": { "enum": ["partial-factors", "allowable-stress"], "x-expected": "partial-factors or allowable-stress", "description": "How strength is judged: partial-factors (loads and strengths each with a factor of their own; usual), or allowable-stress (loads at their own size, strengths divided by a safety factor)." }, "criteria": { "$ref": "#/$defs/criteria" }, "kits": { "type": "object", "description": "Named sets of connectors that many joints share.", "propertyNames": { "$ref": "#/$defs/id" }, "additionalProperties": { "$ref": "#/$defs/kit" }, "examples": [{ "corner": [{ "connector": "inside-bracket-40", "on": "below" }] }] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/bar" }, "description": "The bars." }, "joints": { "type": "array", "items": { "$ref": "#/$defs/joint" }, "description": "What fastens bar ends to the bars they meet." }, "fastenings": { "type": "array", "items": { "$ref": "#/$defs/fastening" }, "description": "Plates and brackets placed by a point and a face, holding two or more bars." }, "ties": { "type": "array", "items": { "$ref": "#/$defs/tie" }, "description": "Parts that hold bars lying side by side." }, "pivots": { "type": "array", "items": { "$ref": "#/$defs/pivot" }, "description": "Joints meant to turn about one axis." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/panel" }, "description": "Sheets in slots, on faces or laid on bars." }, "doors": { "type": "array", "items": { "$ref": "#/$defs/door" }, "description": "Groups that swing on hinges." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stand" }, "description": "Feet and casters." }, "masses": { "type": "array", "items": { "$ref": "#/$defs/mass" }, "description": "Equipment and goods the frame carries." }, "loads": { "type": "array", "items": { "$ref": "#/$defs/load" }, "description": "Forces and pressures, each in a load case." }, "cases": { "type": "array", "items": { "$ref": "#/$defs/loadCase" }, "description": "What is known about load cases named by loads; a case not listed here is variable." }, "groups": { "type": "array", "items": { "$ref": "#/$defs/group" }, "description": "Sub-assemblies built on the table and lifted whole." }, "zones": { "type": "array", "items": { "$ref": "#/$defs/zone" }, "description": "Volumes a person must not reach." }, "copies": { "type": "array", "items": { "$ref": "#/$defs/copy" }, "description": "Parts repeated by shift, mirror or turn." } }, "$defs": { "id": { "type": "string", "pattern": "^[^\\s/.][^\\s/.]*$", "maxLength": 256, "description": "A name without spaces, dots or slashes, unique in the file.", "examples": ["rail-1"] }, "ref": { "type": "string", "minLength": 1, "maxLength": 256, "description": "The id of a part of this frame.", "examples": ["rail-1", "rail-1/to"] }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [860, "30 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [30] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [250, "250 lbf"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "pressure": { "type": ["number", "string"], "maxLength": 64, "description": "A pressure: a number in kPa (or psi), or a string with its unit.", "x-quantity": "pressure", "examples": [1.5, "1.5 kPa"] }, "lineLoad": { "type": ["number", "string"], "maxLength": 64, "description": "A force per length: a number in N/mm (or lbf/in), or a string with its unit.", "x-quantity": "lineLoad", "examples": [0.5] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [35, "80 lb"] }, "temperature": { "type": ["number", "string"], "maxLength": 64, "description": "A temperature: a number in \xB0C (or \xB0F), or a string with its unit.", "x-quantity": "temperature", "examples": [20] }, "frequency": { "type": ["number", "string"], "maxLength": 64, "description": "A frequency: a number in Hz, or a string with its unit.", "x-quantity": "frequency", "examples": [25] }, "point": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }, { "$ref": "#/$defs/length" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "A point [x, y, z] of the drawing; +z is up.", "examples": [[20, 20, 860]] }, "vector": { "type": "array", "prefixItems": [{ "type": "number" }, { "type": "number" }, { "type": "number" }], "items": false, "minItems": 3, "maxItems": 3, "tsType": "[number, number, number]", "description": "A direction [x, y, z]; its length does not matter.", "examples": [[0, -0.5, 0.87]] }, "direction": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z"] }, { "$ref": "#/$defs/vector" }], "description": "A direction of the drawing: one of +x -x +y -y +z -z, or a vector.", "examples": ["+x", [1, 0, 1]], "x-expected": "one of +x, -x, +y, -y, +z, -z, or a vector [x, y, z]" }, "face": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "above", "below", "inner", "outer", "A", "B", "C", "D"] }], "description": "A face of a bar: the global direction it looks (when exactly one face looks that way within 5\xB0); above, below, inner (towards the frame's middle), outer; or A to D, counted right-handed about the bar from the face that looks up at roll 0.", "examples": ["below", "+y"] }, "choice": { "anyOf": [{ "enum": ["+x", "-x", "+y", "-y", "+z", "-z", "all"] }, { "type": "integer", "minimum": 1 }], "description": "Which of several slots or bores: the one furthest that way, its number counted along the face, or all.", "examples": ["+z", 2], "x-expected": "one of +x, -x, +y, -y, +z, -z, all, or a number from 1" }, "end": { "enum": ["from", "to"], "description": "One end of a bar: from or to, as its two points are named.", "examples": ["from"] }, "ends": { "enum": ["from", "to", "both"], "description": "Which end of each bar: from, to or both.", "examples": ["both"] }, "criterion": { "description": 'A limit set for this frame or part: a value, a share of the span ("span / 300"), or a value with its basis.', "anyOf": [{ "type": ["number", "string"], "maxLength": 64 }, { "type": "object", "required": ["value", "basis"], "additionalProperties": false, "properties": { "value": { "type": ["number", "string"], "maxLength": 64 }, "basis": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the limit comes from." } } }], "examples": ["span / 500", { "value": "2 mm", "basis": "customer drawing" }] }, "criteria": { "type": "object", "description": "Limits set here instead of the usual ones, by criterion name; `trysquare rules` lists them.", "additionalProperties": { "$ref": "#/$defs/criterion" }, "examples": [{ "joint-gap": "0.3 mm" }] }, "defaults": { "type": "object", "additionalProperties": false, "description": "What holds for every part that does not say otherwise.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt (the standard): an end drawn to another bar's centreline is cut at the face it meets. as-drawn: the points are the cut ends." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under a screw; standard end-load." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque; rated (the standard) takes it from stock." }, "ends": { "enum": ["deburred", "raw"], "description": "Edge of cut ends; standard deburred." }, "caps": { "enum": ["all-open-ends", "none"], "description": "Caps on ends that nothing else closes; standard all-open-ends." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps screws from loosening; standard none." } } }, "site": { "type": "object", "additionalProperties": false, "description": "Where the frame will stand.", "properties": { "place": { "enum": ["indoors", "outdoors"], "description": "Standard indoors." }, "temperature": { "type": "array", "prefixItems": [{ "$ref": "#/$defs/temperature" }, { "$ref": "#/$defs/temperature" }], "items": false, "minItems": 2, "maxItems": 2, "tsType": "[Temperature, Temperature]", "description": "Coldest and warmest; standard 5 to 35 \xB0C indoors, -20 to 45 \xB0C outdoors." }, "vibration": { "enum": ["none", "light", "strong"], "description": "Standard none." }, "reach": { "enum": ["public", "trained"], "description": "Who can touch the frame; standard trained." } } }, "floor": { "type": "object", "additionalProperties": false, "description": "The floor it stands on.", "properties": { "z": { "$ref": "#/$defs/length", "description": "Height of the floor in the drawing; standard 0." }, "slope": { "type": ["string", "number"], "maxLength": 64, "description": "Slope as a ratio, or degrees; standard level.", "examples": ["1:100"] }, "uneven": { "$ref": "#/$defs/length", "description": "How far one foot may stand high or low, or a wheel runs over an edge; standard even." }, "friction": { "type": "number", "minimum": 0, "maximum": 2, "description": "Coefficient of friction between feet and floor; standard 0.3." } } }, "kit": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/kitItem" }, "description": "Connectors put on one end of a bar." }, "kitItem": { "type": "object", "required": ["connector"], "additionalProperties": false, "description": "One connector on a bar's end.", "properties": { "connector": { "type": "string", "minLength": 1, "description": "Name of a connector in stock.", "examples": ["inside-bracket-40"] }, "on": { "$ref": "#/$defs/face", "description": "The face of the ending bar it sits on; brackets and end fasteners need it." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot of that face, where it has several." }, "bore": { "$ref": "#/$defs/choice", "description": "Which core bore of the end, for end screws, where it has several." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw, by their ids in stock.", "examples": [["a2"]] }, "shift": { "$ref": "#/$defs/length", "description": "Moves the connector sideways from the slot line, towards the face counted next (A to B to C to D)." } } }, "endSpec": { "type": "object", "additionalProperties": false, "description": "How one end is cut and closed. At most one of cut, butt, mitre, angle, plane.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt: cut at the face of the bar the end is drawn into. as-drawn: square at the drawn point." }, "butt": { "$ref": "#/$defs/id", "description": "Cut at the face of this bar." }, "mitre": { "$ref": "#/$defs/id", "description": "Mitred against this bar." }, "angle": { "$ref": "#/$defs/angle", "description": "Cut turned by this angle out of square, about the axis given." }, "about": { "$ref": "#/$defs/direction", "description": "The axis of angle." }, "plane": { "$ref": "#/$defs/vector", "description": "Outward normal of the cut, through the drawn point." }, "cap": { "type": "string", "minLength": 1, "description": "A cap of stock, or none." }, "edge": { "enum": ["deburred", "raw"], "description": "Edge of this cut; standard defaults.ends." } } }, "bar": { "type": "object", "required": ["id", "profile", "from", "to"], "additionalProperties": false, "description": "One bar, drawn by two points on its centreline.", "properties": { "id": { "$ref": "#/$defs/id" }, "profile": { "type": "string", "minLength": 1, "description": "Name of a profile in stock.", "examples": ["40x40-8"] }, "from": { "$ref": "#/$defs/point" }, "to": { "$ref": "#/$defs/point" }, "tall": { "$ref": "#/$defs/direction", "description": "Where the long side of the section points (face A). Not together with roll." }, "roll": { "$ref": "#/$defs/angle", "description": "Turn about from \u2192 to, right-handed, out of the usual position: face A as near to up as can be; on a vertical bar face A looks +x." }, "ends": { "type": "object", "additionalProperties": false, "description": "How the ends are cut and closed.", "properties": { "from": { "$ref": "#/$defs/endSpec", "description": "The end at the from point." }, "to": { "$ref": "#/$defs/endSpec", "description": "The end at the to point." }, "both": { "$ref": "#/$defs/endSpec", "description": "Both ends alike." } } }, "holes": { "type": "array", "items": { "$ref": "#/$defs/hole" }, "description": "Holes drilled across the bar." }, "criteria": { "$ref": "#/$defs/criteria" } }, "examples": [{ "id": "rail-1", "profile": "40x40-8", "from": [20, 20, 840], "to": [1480, 20, 840] }] }, "hole": { "type": "object", "required": ["at", "on", "diameter"], "additionalProperties": false, "description": "A drilled hole.", "properties": { "at": { "$ref": "#/$defs/length", "description": "Distance from the from end as cut." }, "on": { "$ref": "#/$defs/face" }, "diameter": { "$ref": "#/$defs/length" }, "through": { "type": "boolean", "description": "Through the whole bar (standard) or only the near wall." } } }, "joint": { "type": "object", "required": ["bars", "by"], "additionalProperties": false, "description": "Fastens the named ends to the bars they meet.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a joint of one end; otherwise joints are named after bar and end: rail-1.from." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'The bars whose ends are fastened; "rail-1/to" names one end.' }, "ends": { "$ref": "#/$defs/ends", "description": "Which ends of the bars named whole; standard both." }, "onto": { "$ref": "#/$defs/ref", "description": "The bar the end meets, where it meets several." }, "by": { "anyOf": [{ "type": "string", "minLength": 1 }, { "$ref": "#/$defs/kit" }], "description": "Name of a kit, or connectors.", "x-expected": "the name of a kit, or a list of connectors" } }, "examples": [{ "bars": ["rail-1", "rail-2"], "ends": "both", "by": "corner" }] }, "fastening": { "type": "object", "required": ["part", "on", "at", "holds"], "additionalProperties": false, "description": "A plate or bracket placed by hand.", "properties": { "id": { "$ref": "#/$defs/id" }, "part": { "type": "string", "minLength": 1, "description": "Name of a connector in stock." }, "on": { "$ref": "#/$defs/face", "description": "The face of the first bar held; a plate lies on it, a bracket has its first leg there." }, "against": { "$ref": "#/$defs/face", "description": "For a bracket: the face of the second bar held that carries the other leg." }, "at": { "$ref": "#/$defs/point", "description": "Where the part's own zero point comes to lie (brought into the face)." }, "turn": { "$ref": "#/$defs/angle", "description": "Turn of a plate about the outward normal of its face, from the direction of the first bar." }, "holds": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars it holds together; the first carries the face named by on." }, "screw": { "type": "string", "description": "A screw of stock instead of the connector's own." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under its screws; standard defaults.nut." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque of its screws; standard defaults.torque." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps its screws from loosening; standard defaults.lock." }, "omit": { "type": "array", "items": { "type": "string" }, "description": "Holes left without a screw." } }, "examples": [{ "part": "plate-T-40", "on": "+y", "at": [0, -20, 800], "turn": 90, "holds": ["leg-1", "rail-1"], "omit": ["h5"] }] }, "tie": { "type": "object", "required": ["bars", "part", "at"], "additionalProperties": false, "description": "Holds two bars that lie side by side.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars, side by side." }, "part": { "type": "string", "minLength": 1, "description": "A side tie of stock." }, "at": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Distances from the from end of the first bar." } } }, "pivot": { "type": "object", "required": ["bars", "part", "at", "axis"], "additionalProperties": false, "description": "A joint meant to turn.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "The two bars that turn against each other." }, "part": { "type": "string", "minLength": 1, "description": "A pivot or hinge of stock." }, "at": { "$ref": "#/$defs/point", "description": "A point on its axis." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction it turns about." }, "locked": { "type": "boolean", "description": "Clamped in use; standard false." } } }, "panelEdge": { "anyOf": [{ "const": "free" }, { "type": "object", "required": ["bar"], "additionalProperties": false, "properties": { "bar": { "$ref": "#/$defs/ref", "description": "The bar whose slot holds this edge." }, "slot": { "$ref": "#/$defs/choice", "description": "Which slot, where the side that looks at the panel has several." } } }], "description": "An edge of a panel: free, or the bar that holds it.", "examples": ["free", { "bar": "post-1", "slot": 1 }], "x-expected": "free, or an object with bar and slot" }, "panel": { "type": "object", "required": ["id", "sheet", "held"], "additionalProperties": false, "description": "A sheet.", "properties": { "id": { "$ref": "#/$defs/id" }, "sheet": { "type": "string", "minLength": 1, "description": "Name of a sheet in stock.", "examples": ["polycarbonate-5"] }, "held": { "enum": ["in-slot", "on-face", "laid"], "description": "in-slot: edges in the slots of bars. on-face: screwed to faces. laid: resting on bars, held by its weight." }, "edges": { "type": "array", "minItems": 2, "items": { "$ref": "#/$defs/panelEdge" }, "description": "For in-slot: the bars round the panel in order." }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "For on-face and laid: the bars it lies on; it covers the rectangle round their faces." }, "on": { "$ref": "#/$defs/direction", "description": "For on-face and laid: the side of the bars it lies on; standard +z for laid." }, "overhang": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 4, "maxItems": 4, "tsType": "[Length, Length, Length, Length]", "description": "How far it stands past the bars: towards \u2212, + of the first in-plane axis, then \u2212, + of the second (x before y before z)." }, "gasket": { "type": "string", "description": "Name of a gasket in stock." }, "screws": { "type": "object", "required": ["pitch"], "additionalProperties": false, "properties": { "pitch": { "$ref": "#/$defs/length", "description": "Greatest distance between two screws along a bar." }, "screw": { "type": "string", "description": "A screw of stock." } }, "description": "Screws of an on-face panel, at most this far apart." }, "size": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Size as ordered, along the first in-plane axis, then the second (x before y before z); derived when left out." }, "notches": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Notches as cut in all four corners: along the first in-plane axis, then the second, as size." }, "criteria": { "$ref": "#/$defs/criteria" } } }, "door": { "type": "object", "required": ["id", "bars", "hinges", "axis", "swing"], "additionalProperties": false, "description": "Parts that swing together.", "properties": { "id": { "$ref": "#/$defs/id" }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars that swing." }, "panels": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "description": "The panels that swing with them." }, "axis": { "$ref": "#/$defs/direction", "description": "The direction the hinges turn about." }, "hinges": { "type": "array", "minItems": 1, "description": "What the door hangs on.", "items": { "type": "object", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A hinge of stock." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it hangs on." }, "at": { "$ref": "#/$defs/point", "description": "A point on the axis it turns about." } } } }, "latch": { "type": "object", "description": "What holds the door shut.", "required": ["part", "bars", "at"], "additionalProperties": false, "properties": { "part": { "type": "string", "description": "A pivot of stock that holds the door shut." }, "bars": { "type": "array", "items": { "$ref": "#/$defs/ref" }, "minItems": 2, "maxItems": 2, "tsType": "[Ref, Ref]", "description": "Door bar first, then the bar it is held to." }, "at": { "$ref": "#/$defs/point", "description": "Where it holds." } } }, "swing": { "type": "array", "items": { "$ref": "#/$defs/angle" }, "minItems": 2, "maxItems": 2, "tsType": "[Angle, Angle]", "description": "Shut and fully open, right-handed about axis." } } }, "stand": { "type": "object", "required": ["part", "bars"], "additionalProperties": false, "description": "Feet or casters under bar ends.", "properties": { "id": { "$ref": "#/$defs/id", "description": "Only for a single stand; otherwise named after bar and end: leg-1.foot." }, "part": { "type": "string", "minLength": 1, "description": "A foot or caster of stock.", "examples": ["foot-40-M8"] }, "bars": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": 'One stand under each of these bars; "leg-1/from" names the end too.' }, "end": { "$ref": "#/$defs/end", "description": "Which end; the lower one when left out." }, "raise": { "$ref": "#/$defs/length", "description": "Height it is set to, floor to bar end." }, "hold": { "enum": ["rest", "anchored", "rolling"], "description": "rest on the floor (standard for feet), anchored to it, or rolling (standard for casters)." }, "brake": { "type": "boolean", "description": "Whether the caster has its brake set in use." } } }, "mass": { "type": "object", "required": ["id", "mass", "centre", "on"], "additionalProperties": false, "description": "A thing of weight.", "properties": { "id": { "$ref": "#/$defs/id" }, "mass": { "$ref": "#/$defs/massValue" }, "centre": { "$ref": "#/$defs/point" }, "box": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "Its size along x, y, z." }, "on": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars or panels that carry it." }, "fixed": { "type": "boolean", "description": "Bolted down (standard) or taken off in use." }, "rigid": { "type": "boolean", "description": "Stiff enough to stiffen the frame; standard false." }, "shakes": { "$ref": "#/$defs/frequency", "description": "Frequency at which it shakes the frame." }, "slides": { "type": "object", "required": ["by"], "additionalProperties": false, "description": "A drawer, or what else is pulled out in use. The file draws it pushed in.", "properties": { "by": { "$ref": "#/$defs/point", "description": "How far and which way its centre comes out, [x, y, z].", "examples": [[0, -450, 0]] }, "interlock": { "type": "boolean", "description": "An interlock keeps the others in while it is out (standard); false: all that say so come out together." } } } } }, "load": { "type": "object", "required": ["case", "on"], "additionalProperties": false, "description": "One load: give exactly one of force, line, pressure, moment.", "properties": { "id": { "$ref": "#/$defs/id" }, "case": { "$ref": "#/$defs/id", "description": "The load case it belongs to.", "examples": ["trays"] }, "on": { "anyOf": [{ "$ref": "#/$defs/ref" }, { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" } }], "description": "The bar, panel or mass it acts on.", "x-expected": "the id of a part, or a list of ids" }, "force": { "$ref": "#/$defs/force", "description": "A force, for each part named." }, "line": { "$ref": "#/$defs/lineLoad", "description": "A force per length of bar." }, "pressure": { "$ref": "#/$defs/pressure", "description": "A pressure on a panel." }, "moment": { "$ref": "#/$defs/moment", "description": "A moment about direction." }, "direction": { "$ref": "#/$defs/direction", "description": "Where it points; standard -z." }, "at": { "anyOf": [{ "enum": ["middle", "worst"] }, { "$ref": "#/$defs/length" }], "description": "Where along a bar, from its from point; middle (standard), or worst: roaming to where it does most harm.", "x-expected": "middle, worst, or a length" }, "part": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "The part of the bar a line load covers; the whole bar when left out." }, "face": { "$ref": "#/$defs/face", "description": "The face it acts on; the centreline when left out." } }, "examples": [{ "case": "trays", "on": "top", "pressure": "1.5 kPa" }] }, "loadCase": { "type": "object", "required": ["id"], "additionalProperties": false, "description": "A load case.", "properties": { "id": { "$ref": "#/$defs/id" }, "kind": { "enum": ["permanent", "variable", "accidental"], "description": "Standard variable." }, "excludes": { "type": "array", "items": { "$ref": "#/$defs/id" }, "description": "Cases that never act together with this one; said of one of two, it holds for both." }, "about": { "type": "string", "description": "What the case stands for, in words." } } }, "group": { "type": "object", "required": ["id", "parts"], "additionalProperties": false, "description": "A sub-assembly.", "properties": { "id": { "$ref": "#/$defs/id" }, "parts": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, doors, stands and masses; each is in one group at most." }, "built": { "type": "boolean", "description": "It comes put together, bought or from an earlier frame: no more nuts can be laid into its closed slots." } } }, "zone": { "type": "object", "required": ["id", "box", "risk"], "additionalProperties": false, "description": "A volume that hurts.", "properties": { "id": { "$ref": "#/$defs/id" }, "box": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2, "tsType": "[Point, Point]", "description": "Two opposite corners." }, "risk": { "enum": ["low", "high"], "description": "How badly a person can be hurt in it." } } }, "copy": { "type": "object", "required": ["of", "suffix"], "additionalProperties": false, "description": "Repeats parts; joints and stands of copied bars, and what needs only copied parts, are copied too. Exactly one of shift, mirror, turn.", "properties": { "of": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, masses, doors, groups or zones; also what an earlier entry made." }, "suffix": { "type": "string", "minLength": 1, "maxLength": 40, "pattern": "^[^\\s/.]+$", "description": "Added to the ids; with times, the number of the copy is added too." }, "shift": { "$ref": "#/$defs/point", "description": "How far each copy is moved on." }, "times": { "type": "integer", "minimum": 1, "maximum": 1e4, "description": "How many copies, each shifted or turned further; standard 1. Not with mirror." }, "mirror": { "type": "object", "description": "Each part is copied to the other side of a plane.", "required": ["across", "at"], "additionalProperties": false, "properties": { "across": { "enum": ["x", "y", "z"], "description": "The axis normal to the mirror." }, "at": { "$ref": "#/$defs/length", "description": "Where the mirror stands on that axis." } } }, "turn": { "type": "object", "description": "How far each copy is turned on.", "required": ["about", "through", "angle"], "additionalProperties": false, "properties": { "about": { "$ref": "#/$defs/direction", "description": "Direction of the axis." }, "through": { "$ref": "#/$defs/point", "description": "A point on the axis." }, "angle": { "$ref": "#/$defs/angle", "description": "Right-handed about the axis." } } } }, "examples": [{ "of": ["leg-1", "rail-1"], "mirror": { "across": "x", "at": 750 }, "suffix": "b" }] } } };
 var func1 = Object.prototype.hasOwnProperty;
 var func2 = require_ucs2length().default;
 var schema20 = { "type": "object", "additionalProperties": false, "description": "What holds for every part that does not say otherwise.", "properties": { "cut": { "enum": ["butt", "as-drawn"], "description": "butt (the standard): an end drawn to another bar's centreline is cut at the face it meets. as-drawn: the points are the cut ends." }, "nut": { "enum": ["end-load", "drop-in"], "description": "Kind of T-nut under a screw; standard end-load." }, "torque": { "anyOf": [{ "const": "rated" }, { "$ref": "#/$defs/moment" }], "description": "Tightening torque; rated (the standard) takes it from stock." }, "ends": { "enum": ["deburred", "raw"], "description": "Edge of cut ends; standard deburred." }, "caps": { "enum": ["all-open-ends", "none"], "description": "Caps on ends that nothing else closes; standard all-open-ends." }, "lock": { "enum": ["none", "thread-lock", "washer"], "description": "What keeps screws from loosening; standard none." } } };
@@ -3556,6 +3556,7 @@ function validate168(data, { instancePath = "", parentData, parentDataProperty, 
   return errors === 0;
 }
 validate168.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var schema51 = { "type": "object", "required": ["id", "mass", "centre", "on"], "additionalProperties": false, "description": "A thing of weight.", "properties": { "id": { "$ref": "#/$defs/id" }, "mass": { "$ref": "#/$defs/massValue" }, "centre": { "$ref": "#/$defs/point" }, "box": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 3, "maxItems": 3, "tsType": "[Length, Length, Length]", "description": "Its size along x, y, z." }, "on": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "The bars or panels that carry it." }, "fixed": { "type": "boolean", "description": "Bolted down (standard) or taken off in use." }, "rigid": { "type": "boolean", "description": "Stiff enough to stiffen the frame; standard false." }, "shakes": { "$ref": "#/$defs/frequency", "description": "Frequency at which it shakes the frame." }, "slides": { "type": "object", "required": ["by"], "additionalProperties": false, "description": "A drawer, or what else is pulled out in use. The file draws it pushed in.", "properties": { "by": { "$ref": "#/$defs/point", "description": "How far and which way its centre comes out, [x, y, z].", "examples": [[0, -450, 0]] }, "interlock": { "type": "boolean", "description": "An interlock keeps the others in while it is out (standard); false: all that say so come out together." } } } } };
 var schema52 = { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [35, "80 lb"] };
 function validate177(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
@@ -3674,7 +3675,7 @@ function validate175(data, { instancePath = "", parentData, parentDataProperty, 
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === "id" || key0 === "mass" || key0 === "centre" || key0 === "box" || key0 === "on" || key0 === "fixed" || key0 === "rigid" || key0 === "shakes")) {
+      if (!func1.call(schema51.properties, key0)) {
         const err4 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
         if (vErrors === null) {
           vErrors = [err4];
@@ -3797,12 +3798,62 @@ function validate175(data, { instancePath = "", parentData, parentDataProperty, 
         errors = vErrors.length;
       }
     }
+    if (data.slides !== void 0) {
+      let data10 = data.slides;
+      if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
+        if (data10.by === void 0) {
+          const err12 = { instancePath: instancePath + "/slides", schemaPath: "#/properties/slides/required", keyword: "required", params: { missingProperty: "by" }, message: "must have required property 'by'" };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+        for (const key1 in data10) {
+          if (!(key1 === "by" || key1 === "interlock")) {
+            const err13 = { instancePath: instancePath + "/slides", schemaPath: "#/properties/slides/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" };
+            if (vErrors === null) {
+              vErrors = [err13];
+            } else {
+              vErrors.push(err13);
+            }
+            errors++;
+          }
+        }
+        if (data10.by !== void 0) {
+          if (!validate86(data10.by, { instancePath: instancePath + "/slides/by", parentData: data10, parentDataProperty: "by", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors);
+            errors = vErrors.length;
+          }
+        }
+        if (data10.interlock !== void 0) {
+          if (typeof data10.interlock !== "boolean") {
+            const err14 = { instancePath: instancePath + "/slides/interlock", schemaPath: "#/properties/slides/properties/interlock/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+            if (vErrors === null) {
+              vErrors = [err14];
+            } else {
+              vErrors.push(err14);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err15 = { instancePath: instancePath + "/slides", schemaPath: "#/properties/slides/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err12 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err16 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err12];
+      vErrors = [err16];
     } else {
-      vErrors.push(err12);
+      vErrors.push(err16);
     }
     errors++;
   }
@@ -3812,10 +3863,10 @@ function validate175(data, { instancePath = "", parentData, parentDataProperty, 
 validate175.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema54 = { "type": "object", "required": ["case", "on"], "additionalProperties": false, "description": "One load: give exactly one of force, line, pressure, moment.", "properties": { "id": { "$ref": "#/$defs/id" }, "case": { "$ref": "#/$defs/id", "description": "The load case it belongs to.", "examples": ["trays"] }, "on": { "anyOf": [{ "$ref": "#/$defs/ref" }, { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" } }], "description": "The bar, panel or mass it acts on.", "x-expected": "the id of a part, or a list of ids" }, "force": { "$ref": "#/$defs/force", "description": "A force, for each part named." }, "line": { "$ref": "#/$defs/lineLoad", "description": "A force per length of bar." }, "pressure": { "$ref": "#/$defs/pressure", "description": "A pressure on a panel." }, "moment": { "$ref": "#/$defs/moment", "description": "A moment about direction." }, "direction": { "$ref": "#/$defs/direction", "description": "Where it points; standard -z." }, "at": { "anyOf": [{ "enum": ["middle", "worst"] }, { "$ref": "#/$defs/length" }], "description": "Where along a bar, from its from point; middle (standard), or worst: roaming to where it does most harm.", "x-expected": "middle, worst, or a length" }, "part": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "The part of the bar a line load covers; the whole bar when left out." }, "face": { "$ref": "#/$defs/face", "description": "The face it acts on; the centreline when left out." } }, "examples": [{ "case": "trays", "on": "top", "pressure": "1.5 kPa" }] };
 var schema55 = { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [250, "250 lbf"] };
-function validate190(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate191(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate190.evaluated;
+  const evaluated0 = validate191.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3842,15 +3893,15 @@ function validate190(data, { instancePath = "", parentData, parentDataProperty, 
       errors++;
     }
   }
-  validate190.errors = vErrors;
+  validate191.errors = vErrors;
   return errors === 0;
 }
-validate190.evaluated = { "dynamicProps": false, "dynamicItems": false };
+validate191.evaluated = { "dynamicProps": false, "dynamicItems": false };
 var schema56 = { "type": ["number", "string"], "maxLength": 64, "description": "A force per length: a number in N/mm (or lbf/in), or a string with its unit.", "x-quantity": "lineLoad", "examples": [0.5] };
-function validate192(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate193(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate192.evaluated;
+  const evaluated0 = validate193.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3877,15 +3928,15 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
       errors++;
     }
   }
-  validate192.errors = vErrors;
+  validate193.errors = vErrors;
   return errors === 0;
 }
-validate192.evaluated = { "dynamicProps": false, "dynamicItems": false };
+validate193.evaluated = { "dynamicProps": false, "dynamicItems": false };
 var schema57 = { "type": ["number", "string"], "maxLength": 64, "description": "A pressure: a number in kPa (or psi), or a string with its unit.", "x-quantity": "pressure", "examples": [1.5, "1.5 kPa"] };
-function validate194(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate195(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate194.evaluated;
+  const evaluated0 = validate195.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3912,14 +3963,14 @@ function validate194(data, { instancePath = "", parentData, parentDataProperty, 
       errors++;
     }
   }
-  validate194.errors = vErrors;
+  validate195.errors = vErrors;
   return errors === 0;
 }
-validate194.evaluated = { "dynamicProps": false, "dynamicItems": false };
-function validate185(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate195.evaluated = { "dynamicProps": false, "dynamicItems": false };
+function validate186(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate185.evaluated;
+  const evaluated0 = validate186.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4028,20 +4079,20 @@ function validate185(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.force !== void 0) {
-      if (!validate190(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate190.errors : vErrors.concat(validate190.errors);
+      if (!validate191(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate191.errors : vErrors.concat(validate191.errors);
         errors = vErrors.length;
       }
     }
     if (data.line !== void 0) {
-      if (!validate192(data.line, { instancePath: instancePath + "/line", parentData: data, parentDataProperty: "line", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors);
+      if (!validate193(data.line, { instancePath: instancePath + "/line", parentData: data, parentDataProperty: "line", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors);
         errors = vErrors.length;
       }
     }
     if (data.pressure !== void 0) {
-      if (!validate194(data.pressure, { instancePath: instancePath + "/pressure", parentData: data, parentDataProperty: "pressure", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors);
+      if (!validate195(data.pressure, { instancePath: instancePath + "/pressure", parentData: data, parentDataProperty: "pressure", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors);
         errors = vErrors.length;
       }
     }
@@ -4152,15 +4203,15 @@ function validate185(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate185.errors = vErrors;
+  validate186.errors = vErrors;
   return errors === 0;
 }
-validate185.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate186.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema58 = { "type": "object", "required": ["id"], "additionalProperties": false, "description": "A load case.", "properties": { "id": { "$ref": "#/$defs/id" }, "kind": { "enum": ["permanent", "variable", "accidental"], "description": "Standard variable." }, "excludes": { "type": "array", "items": { "$ref": "#/$defs/id" }, "description": "Cases that never act together with this one; said of one of two, it holds for both." }, "about": { "type": "string", "description": "What the case stands for, in words." } } };
-function validate202(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate203(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate202.evaluated;
+  const evaluated0 = validate203.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4246,14 +4297,14 @@ function validate202(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate202.errors = vErrors;
+  validate203.errors = vErrors;
   return errors === 0;
 }
-validate202.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate206(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate203.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate207(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate206.evaluated;
+  const evaluated0 = validate207.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4345,15 +4396,15 @@ function validate206(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate206.errors = vErrors;
+  validate207.errors = vErrors;
   return errors === 0;
 }
-validate206.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate207.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema60 = { "type": "object", "required": ["id", "box", "risk"], "additionalProperties": false, "description": "A volume that hurts.", "properties": { "id": { "$ref": "#/$defs/id" }, "box": { "type": "array", "items": { "$ref": "#/$defs/point" }, "minItems": 2, "maxItems": 2, "tsType": "[Point, Point]", "description": "Two opposite corners." }, "risk": { "enum": ["low", "high"], "description": "How badly a person can be hurt in it." } } };
-function validate210(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate211(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate210.evaluated;
+  const evaluated0 = validate211.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4464,16 +4515,16 @@ function validate210(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate210.errors = vErrors;
+  validate211.errors = vErrors;
   return errors === 0;
 }
-validate210.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate211.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema61 = { "type": "object", "required": ["of", "suffix"], "additionalProperties": false, "description": "Repeats parts; joints and stands of copied bars, and what needs only copied parts, are copied too. Exactly one of shift, mirror, turn.", "properties": { "of": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/ref" }, "description": "Bars, panels, masses, doors, groups or zones; also what an earlier entry made." }, "suffix": { "type": "string", "minLength": 1, "maxLength": 40, "pattern": "^[^\\s/.]+$", "description": "Added to the ids; with times, the number of the copy is added too." }, "shift": { "$ref": "#/$defs/point", "description": "How far each copy is moved on." }, "times": { "type": "integer", "minimum": 1, "maximum": 1e4, "description": "How many copies, each shifted or turned further; standard 1. Not with mirror." }, "mirror": { "type": "object", "description": "Each part is copied to the other side of a plane.", "required": ["across", "at"], "additionalProperties": false, "properties": { "across": { "enum": ["x", "y", "z"], "description": "The axis normal to the mirror." }, "at": { "$ref": "#/$defs/length", "description": "Where the mirror stands on that axis." } } }, "turn": { "type": "object", "description": "How far each copy is turned on.", "required": ["about", "through", "angle"], "additionalProperties": false, "properties": { "about": { "$ref": "#/$defs/direction", "description": "Direction of the axis." }, "through": { "$ref": "#/$defs/point", "description": "A point on the axis." }, "angle": { "$ref": "#/$defs/angle", "description": "Right-handed about the axis." } } } }, "examples": [{ "of": ["leg-1", "rail-1"], "mirror": { "across": "x", "at": 750 }, "suffix": "b" }] };
 var pattern4 = new RegExp("^[^\\s/.]+$", "u");
-function validate214(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate215(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate214.evaluated;
+  const evaluated0 = validate215.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4755,10 +4806,10 @@ function validate214(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate214.errors = vErrors;
+  validate215.errors = vErrors;
   return errors === 0;
 }
-validate214.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate215.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;
@@ -5267,8 +5318,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data34)) {
         const len11 = data34.length;
         for (let i11 = 0; i11 < len11; i11++) {
-          if (!validate185(data34[i11], { instancePath: instancePath + "/loads/" + i11, parentData: data34, parentDataProperty: i11, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate185.errors : vErrors.concat(validate185.errors);
+          if (!validate186(data34[i11], { instancePath: instancePath + "/loads/" + i11, parentData: data34, parentDataProperty: i11, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate186.errors : vErrors.concat(validate186.errors);
             errors = vErrors.length;
           }
         }
@@ -5287,8 +5338,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data36)) {
         const len12 = data36.length;
         for (let i12 = 0; i12 < len12; i12++) {
-          if (!validate202(data36[i12], { instancePath: instancePath + "/cases/" + i12, parentData: data36, parentDataProperty: i12, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate202.errors : vErrors.concat(validate202.errors);
+          if (!validate203(data36[i12], { instancePath: instancePath + "/cases/" + i12, parentData: data36, parentDataProperty: i12, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate203.errors : vErrors.concat(validate203.errors);
             errors = vErrors.length;
           }
         }
@@ -5307,8 +5358,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data38)) {
         const len13 = data38.length;
         for (let i13 = 0; i13 < len13; i13++) {
-          if (!validate206(data38[i13], { instancePath: instancePath + "/groups/" + i13, parentData: data38, parentDataProperty: i13, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate206.errors : vErrors.concat(validate206.errors);
+          if (!validate207(data38[i13], { instancePath: instancePath + "/groups/" + i13, parentData: data38, parentDataProperty: i13, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate207.errors : vErrors.concat(validate207.errors);
             errors = vErrors.length;
           }
         }
@@ -5327,8 +5378,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data40)) {
         const len14 = data40.length;
         for (let i14 = 0; i14 < len14; i14++) {
-          if (!validate210(data40[i14], { instancePath: instancePath + "/zones/" + i14, parentData: data40, parentDataProperty: i14, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate210.errors : vErrors.concat(validate210.errors);
+          if (!validate211(data40[i14], { instancePath: instancePath + "/zones/" + i14, parentData: data40, parentDataProperty: i14, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate211.errors : vErrors.concat(validate211.errors);
             errors = vErrors.length;
           }
         }
@@ -5347,8 +5398,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data42)) {
         const len15 = data42.length;
         for (let i15 = 0; i15 < len15; i15++) {
-          if (!validate214(data42[i15], { instancePath: instancePath + "/copies/" + i15, parentData: data42, parentDataProperty: i15, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate214.errors : vErrors.concat(validate214.errors);
+          if (!validate215(data42[i15], { instancePath: instancePath + "/copies/" + i15, parentData: data42, parentDataProperty: i15, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate215.errors : vErrors.concat(validate215.errors);
             errors = vErrors.length;
           }
         }
@@ -5375,11 +5426,11 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate52.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var bar = validate222;
-function validate222(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+var bar = validate223;
+function validate223(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate222.evaluated;
+  const evaluated0 = validate223.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -5563,15 +5614,15 @@ function validate222(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate222.errors = vErrors;
+  validate223.errors = vErrors;
   return errors === 0;
 }
-validate222.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var copy = validate233;
-function validate233(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate223.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var copy = validate234;
+function validate234(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate233.evaluated;
+  const evaluated0 = validate234.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -5853,15 +5904,15 @@ function validate233(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate233.errors = vErrors;
+  validate234.errors = vErrors;
   return errors === 0;
 }
-validate233.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var door = validate240;
-function validate240(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate234.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var door = validate241;
+function validate241(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate240.evaluated;
+  const evaluated0 = validate241.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6268,15 +6319,15 @@ function validate240(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate240.errors = vErrors;
+  validate241.errors = vErrors;
   return errors === 0;
 }
-validate240.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var fastening = validate250;
-function validate250(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate241.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var fastening = validate251;
+function validate251(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate250.evaluated;
+  const evaluated0 = validate251.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6523,15 +6574,15 @@ function validate250(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate250.errors = vErrors;
+  validate251.errors = vErrors;
   return errors === 0;
 }
-validate250.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var group = validate258;
-function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate251.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var group = validate259;
+function validate259(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate258.evaluated;
+  const evaluated0 = validate259.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6623,15 +6674,15 @@ function validate258(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate258.errors = vErrors;
+  validate259.errors = vErrors;
   return errors === 0;
 }
-validate258.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var joint = validate261;
-function validate261(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate259.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var joint = validate262;
+function validate262(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate261.evaluated;
+  const evaluated0 = validate262.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6776,15 +6827,15 @@ function validate261(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate261.errors = vErrors;
+  validate262.errors = vErrors;
   return errors === 0;
 }
-validate261.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var load = validate267;
-function validate267(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate262.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var load = validate268;
+function validate268(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate267.evaluated;
+  const evaluated0 = validate268.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6893,20 +6944,20 @@ function validate267(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.force !== void 0) {
-      if (!validate190(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate190.errors : vErrors.concat(validate190.errors);
+      if (!validate191(data.force, { instancePath: instancePath + "/force", parentData: data, parentDataProperty: "force", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate191.errors : vErrors.concat(validate191.errors);
         errors = vErrors.length;
       }
     }
     if (data.line !== void 0) {
-      if (!validate192(data.line, { instancePath: instancePath + "/line", parentData: data, parentDataProperty: "line", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate192.errors : vErrors.concat(validate192.errors);
+      if (!validate193(data.line, { instancePath: instancePath + "/line", parentData: data, parentDataProperty: "line", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate193.errors : vErrors.concat(validate193.errors);
         errors = vErrors.length;
       }
     }
     if (data.pressure !== void 0) {
-      if (!validate194(data.pressure, { instancePath: instancePath + "/pressure", parentData: data, parentDataProperty: "pressure", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate194.errors : vErrors.concat(validate194.errors);
+      if (!validate195(data.pressure, { instancePath: instancePath + "/pressure", parentData: data, parentDataProperty: "pressure", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate195.errors : vErrors.concat(validate195.errors);
         errors = vErrors.length;
       }
     }
@@ -7017,15 +7068,15 @@ function validate267(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate267.errors = vErrors;
+  validate268.errors = vErrors;
   return errors === 0;
 }
-validate267.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var loadCase = validate280;
-function validate280(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate268.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var loadCase = validate281;
+function validate281(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate280.evaluated;
+  const evaluated0 = validate281.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7111,15 +7162,15 @@ function validate280(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate280.errors = vErrors;
+  validate281.errors = vErrors;
   return errors === 0;
 }
-validate280.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var mass = validate283;
-function validate283(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate281.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var mass = validate284;
+function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate283.evaluated;
+  const evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7164,7 +7215,7 @@ function validate283(data, { instancePath = "", parentData, parentDataProperty, 
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === "id" || key0 === "mass" || key0 === "centre" || key0 === "box" || key0 === "on" || key0 === "fixed" || key0 === "rigid" || key0 === "shakes")) {
+      if (!func1.call(schema51.properties, key0)) {
         const err4 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
         if (vErrors === null) {
           vErrors = [err4];
@@ -7287,24 +7338,74 @@ function validate283(data, { instancePath = "", parentData, parentDataProperty, 
         errors = vErrors.length;
       }
     }
+    if (data.slides !== void 0) {
+      let data10 = data.slides;
+      if (data10 && typeof data10 == "object" && !Array.isArray(data10)) {
+        if (data10.by === void 0) {
+          const err12 = { instancePath: instancePath + "/slides", schemaPath: "#/properties/slides/required", keyword: "required", params: { missingProperty: "by" }, message: "must have required property 'by'" };
+          if (vErrors === null) {
+            vErrors = [err12];
+          } else {
+            vErrors.push(err12);
+          }
+          errors++;
+        }
+        for (const key1 in data10) {
+          if (!(key1 === "by" || key1 === "interlock")) {
+            const err13 = { instancePath: instancePath + "/slides", schemaPath: "#/properties/slides/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key1 }, message: "must NOT have additional properties" };
+            if (vErrors === null) {
+              vErrors = [err13];
+            } else {
+              vErrors.push(err13);
+            }
+            errors++;
+          }
+        }
+        if (data10.by !== void 0) {
+          if (!validate86(data10.by, { instancePath: instancePath + "/slides/by", parentData: data10, parentDataProperty: "by", rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate86.errors : vErrors.concat(validate86.errors);
+            errors = vErrors.length;
+          }
+        }
+        if (data10.interlock !== void 0) {
+          if (typeof data10.interlock !== "boolean") {
+            const err14 = { instancePath: instancePath + "/slides/interlock", schemaPath: "#/properties/slides/properties/interlock/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
+            if (vErrors === null) {
+              vErrors = [err14];
+            } else {
+              vErrors.push(err14);
+            }
+            errors++;
+          }
+        }
+      } else {
+        const err15 = { instancePath: instancePath + "/slides", schemaPath: "#/properties/slides/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+        if (vErrors === null) {
+          vErrors = [err15];
+        } else {
+          vErrors.push(err15);
+        }
+        errors++;
+      }
+    }
   } else {
-    const err12 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
+    const err16 = { instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" };
     if (vErrors === null) {
-      vErrors = [err12];
+      vErrors = [err16];
     } else {
-      vErrors.push(err12);
+      vErrors.push(err16);
     }
     errors++;
   }
-  validate283.errors = vErrors;
+  validate284.errors = vErrors;
   return errors === 0;
 }
-validate283.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var panel = validate290;
-function validate290(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate284.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var panel = validate292;
+function validate292(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate290.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7644,15 +7745,15 @@ function validate290(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate290.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate290.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var pivot = validate300;
-function validate300(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate292.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var pivot = validate302;
+function validate302(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate300.evaluated;
+  const evaluated0 = validate302.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7805,15 +7906,15 @@ function validate300(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate300.errors = vErrors;
+  validate302.errors = vErrors;
   return errors === 0;
 }
-validate300.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var stand = validate305;
-function validate305(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate302.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var stand = validate307;
+function validate307(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate305.evaluated;
+  const evaluated0 = validate307.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7951,15 +8052,15 @@ function validate305(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate305.errors = vErrors;
+  validate307.errors = vErrors;
   return errors === 0;
 }
-validate305.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var tie = validate310;
-function validate310(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate307.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var tie = validate312;
+function validate312(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate310.evaluated;
+  const evaluated0 = validate312.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -8109,15 +8210,15 @@ function validate310(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate310.errors = vErrors;
+  validate312.errors = vErrors;
   return errors === 0;
 }
-validate310.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var zone = validate314;
-function validate314(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate312.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var zone = validate316;
+function validate316(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate314.evaluated;
+  const evaluated0 = validate316.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -8228,10 +8329,10 @@ function validate314(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate314.errors = vErrors;
+  validate316.errors = vErrors;
   return errors === 0;
 }
-validate314.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate316.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 export {
   bar,
   copy,

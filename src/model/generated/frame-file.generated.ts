@@ -150,6 +150,13 @@ export type Point5 = [Length, Length, Length]
  */
 export type Point6 = [Length, Length, Length]
 /**
+ * A point [x, y, z] of the drawing; +z is up.
+ * 
+ * @minItems 3
+ * @maxItems 3
+ */
+export type Point7 = [Length, Length, Length]
+/**
  * An angle: a number in degrees, or a string with its unit.
  * 
  * This interface was referenced by `FrameFile`'s JSON-Schema
@@ -982,6 +989,16 @@ rigid?: boolean
  * Frequency at which it shakes the frame.
  */
 shakes?: (number | string)
+/**
+ * A drawer, or what else is pulled out in use. The file draws it pushed in.
+ */
+slides?: {
+by: Point5
+/**
+ * An interlock keeps the others in while it is out (standard); false: all that say so come out together.
+ */
+interlock?: boolean
+}
 }
 /**
  * One load: give exactly one of force, line, pressure, moment.
@@ -1112,7 +1129,7 @@ of: [Ref, ...(Ref)[]]
  * Added to the ids; with times, the number of the copy is added too.
  */
 suffix: string
-shift?: Point5
+shift?: Point6
 /**
  * How many copies, each shifted or turned further; standard 1. Not with mirror.
  */
@@ -1138,7 +1155,7 @@ turn?: {
  * Direction of the axis.
  */
 about: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
-through: Point6
+through: Point7
 /**
  * An angle: a number in degrees, or a string with its unit.
  */

@@ -128,6 +128,9 @@ export function copyMass(mass: Mass, instance: Instance): Mass {
     centre: movePoint(placement, mass.centre),
     ...(mass.box === undefined ? {} : { box: moveSizes(placement, mass.box) }),
     on: Object.freeze(mass.on.map((id) => renamed(instance, id))),
+    ...(mass.slides === undefined
+      ? {}
+      : { slides: Object.freeze({ ...mass.slides, by: moveVector(placement, mass.slides.by) }) }),
   });
 }
 

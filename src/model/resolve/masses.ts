@@ -2,7 +2,23 @@ import type { Mass } from "../frame.ts";
 import type { Mass as MassFile } from "../generated/frame-file.generated.ts";
 import { ref } from "../ref.ts";
 import { point, positive, quantities, triple } from "./values.ts";
-import { name, references, type Work } from "./work.ts";
+import { name, references, refuse, type Work } from "./work.ts";
+
+/** How a mass is pulled out; complains of one that goes nowhere. */
+function slidesOf(work: Work, raw: MassFile["slides"], pointer: string): Mass["slides"] {
+  const by = raw && point(work, raw.by, `${pointer}/by`);
+  if (!raw || !by) return undefined;
+  if (Math.hypot(...by) === 0) {
+    refuse(work, "slides-nowhere", `${pointer}/by`, {
+      found: "a way out of length 0",
+      expected: "how far and which way it is pulled out",
+      mend: 'leave out "slides" where nothing is pulled out',
+    });
+    return undefined;
+  }
+  if (raw.interlock === undefined) work.assumed.add("what slides is pulled out one at a time");
+  return Object.freeze({ by, interlock: raw.interlock ?? true });
+}
 
 function resolveMass(work: Work, raw: MassFile, pointer: string): Mass | undefined {
   const mass = positive(work, raw.mass, "mass", `${pointer}/mass`, "mass");
@@ -12,6 +28,7 @@ function resolveMass(work: Work, raw: MassFile, pointer: string): Mass | undefin
   const on = references(work, raw.on, ["bar", "panel"], `${pointer}/on`);
   const shakes =
     raw.shakes === undefined ? undefined : positive(work, raw.shakes, "frequency", `${pointer}/shakes`, "frequency");
+  const slides = slidesOf(work, raw.slides, `${pointer}/slides`);
   if (raw.fixed === undefined) work.assumed.add("masses are bolted down");
   if (mass === undefined || centre === undefined) return undefined;
   return Object.freeze({
@@ -23,6 +40,7 @@ function resolveMass(work: Work, raw: MassFile, pointer: string): Mass | undefin
     fixed: raw.fixed ?? true,
     rigid: raw.rigid ?? false,
     ...(shakes === undefined ? {} : { shakes }),
+    ...(slides === undefined ? {} : { slides }),
   });
 }
 

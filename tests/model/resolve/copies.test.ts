@@ -338,7 +338,7 @@ test("a laid panel, its mass and a zone are turned by a right angle", () => {
         notches: [20, 30],
       },
     ],
-    masses: [{ id: "m", mass: 10, centre: [100, 0, 50], box: [30, 20, 10], on: ["p"] }],
+    masses: [{ id: "m", mass: 10, centre: [100, 0, 50], box: [30, 20, 10], on: ["p"], slides: { by: [0, -80, 0] } }],
     zones: [
       {
         id: "z",
@@ -359,6 +359,7 @@ test("a laid panel, its mass and a zone are turned by a right angle", () => {
   expect(panel.notches).toEqual([0.03, 0.02]);
   const mass = find(frame.masses, "mt");
   expect(mass).toMatchObject({ centre: [0, 0.1, 0.05], box: [0.02, 0.03, 0.01], on: ["pt"] });
+  near(mass.slides?.by ?? [0, 0, 0], [0.08, 0, 0]);
   const zone = find(frame.zones, "zt");
   near(zone.low, [-0.2, 0, 0]);
   near(zone.high, [0, 0.1, 0.3]);

@@ -2,6 +2,14 @@ import { tells } from "./tells.ts";
 
 tells([
   [
+    "a drawer that is pulled out nowhere",
+    '"on": ["top"]}],',
+    '"on": ["top"], "slides": {"by": [0, 0, 0]}}],',
+    [
+      '25:100 slides-nowhere: a way out of length 0; expected how far and which way it is pulled out (leave out "slides" where nothing is pulled out)',
+    ],
+  ],
+  [
     "a load without an amount",
     '"pressure": 1.5',
     '"direction": "-z"',

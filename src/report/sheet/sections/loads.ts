@@ -51,7 +51,8 @@ ${frame.cases.map(
     mass,
     on,
     fixed,
-  }) => html`<tr><th scope="row">${ref.id}</th><td>${fixed ? "permanent" : "variable"}</td><td>${formatQuantity(mass, "mass", frame.units)} on ${listed(on)}</td></tr>
+    slides,
+  }) => html`<tr><th scope="row">${ref.id}</th><td>${fixed ? "permanent" : "variable"}</td><td>${formatQuantity(mass, "mass", frame.units)} on ${listed(on)}${slides ? `, pulled out by ${formatQuantity(Math.hypot(...slides.by), "length", frame.units)}` : ""}</td></tr>
 `,
 )}</tbody></table>
 ${
