@@ -109,7 +109,9 @@ export interface PieceData {
   readonly id: string;
   /** The bar it goes with, −1 for none. */
   readonly bar: number;
-  /** Flat faces: corners, three numbers each; triangles over them where they are not convex. */
+  /** Corners, three numbers each. */
+  readonly points: readonly number[];
+  /** Flat faces: their corners by place in that list; triangles over them where they are not convex. */
   readonly faces: readonly { readonly at: readonly number[]; readonly triangles?: readonly number[] }[];
 }
 

@@ -29,25 +29,43 @@ function profileData({ region, height, width }: Profile): ProfileData {
   };
 }
 
-/** A face with the triangles it needs where it is not convex. */
-function faceData({ rings: [ring = []], normal }: Surface, convex: boolean): PieceData["faces"][number] {
-  const at = ring.flatMap((point) => mm(point, 1));
-  if (convex) return { at };
+/** Corners that faces share are given once. */
+function corners(): { readonly points: number[]; placeOf(point: Vec3): number } {
+  const points: number[] = [];
+  const places = new Map<string, number>();
+  return {
+    points,
+    placeOf(point) {
+      const own = mm(point, 1);
+      const key = own.join();
+      const known = places.get(key);
+      if (known !== undefined) return known;
+      points.push(...own);
+      places.set(key, points.length / 3 - 1);
+      return points.length / 3 - 1;
+    },
+  };
+}
+
+/** Triangles that a face needs where it is not convex. */
+function trianglesOver({ rings: [ring = []], normal }: Surface): readonly number[] {
   const [u, v] = perpendicularPair(normal);
-  return { at, triangles: triangulate({ outer: ring.map((p): Vec2 => [dot(p, u), dot(p, v)]), holes: [] }) };
+  return triangulate({ outer: ring.map((p): Vec2 => [dot(p, u), dot(p, v)]), holes: [] });
 }
 
 function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceData | undefined {
   const { kind, of, surfaces } = solid;
   if (kind === "bar") return undefined;
   const bar = solid.with.map((id) => indexOf.get(id)).find((index) => index !== undefined) ?? -1;
-  const skins = surfaces.filter((surface) => surface.kind === "skin");
-  return {
-    kind,
-    id: of.id,
-    bar,
-    faces: skins.map((one) => faceData(one, (one.rings[0]?.length ?? 0) <= 4 || kind !== "connector")),
-  };
+  const { points, placeOf } = corners();
+  const faces = surfaces
+    .filter((surface) => surface.kind === "skin")
+    .map((surface) => {
+      const [ring = []] = surface.rings;
+      const at = ring.map(placeOf);
+      return ring.length <= 4 || kind !== "connector" ? { at } : { at, triangles: trianglesOver(surface) };
+    });
+  return { kind, id: of.id, bar, points, faces };
 }
 
 /** Doors with what swings with them; pieces are numbered as they are given, after all bars. */

@@ -58,16 +58,21 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
 .beside{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;align-items:flex-start}
 .beside .check.near{float:none;margin:.5rem 0;max-width:none;flex:0 1 17rem}
+.ends{display:flex;flex-wrap:wrap;gap:.2rem 1rem;align-items:flex-start;margin:.5rem 0}
+.ends .check.near{float:none;margin:0;max-width:none;flex:0 1 15rem}
+.faces{display:flex;flex-wrap:wrap;gap:.5rem;flex:1 1 9rem}
+.face{margin:0;width:8.5rem}
+.face svg{display:block;width:100%;height:auto;background:#fff;border:1px solid var(--rule)}
+.face figcaption{padding-left:0}
 .finding{display:flow-root}
 .check figcaption{padding-left:0}
 .forces{width:auto}
-.cures{background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
+.cures{display:flow-root;background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
 .cures p{font-size:.8rem;color:var(--soft);margin:0}
 .cures ul{margin:.1rem 0;padding-left:1.1rem}
 .pair{display:flex;clear:both;gap:.5rem;margin:.3rem 0}
 .cures .pair figure{margin:0;flex:0 1 15rem;background:#fff;border:1px solid var(--rule);min-width:0}
 .pair svg{display:block;width:100%;height:auto}
-.change{white-space:nowrap}
 .mend{font-size:.92rem}
 .concession{font-style:italic}
 .trace{font-size:.8rem;color:var(--soft);overflow-wrap:anywhere}
@@ -110,6 +115,7 @@ tr th span{color:var(--soft)}
 :focus-visible{outline:3px solid var(--note);outline-offset:1px}
 .tools input[type=range]{width:8.5rem}
 .legend{display:flex;flex-wrap:wrap;gap:.2rem .9rem;font-size:.82rem;min-height:1.4em}
+.legend:empty{min-height:0}
 .swatch{display:inline-block;width:1.1em;height:.9em;border:1px solid var(--ink);vertical-align:-.08em}
 .readout{font-size:.85rem;color:var(--soft);min-height:1.4em;margin:.25rem 0}
 .readout b{color:var(--ink)}
