@@ -12,6 +12,9 @@ export interface ModelData {
   readonly doors: readonly DoorData[];
   /** Arrows of loads: from and to, six numbers each. */
   readonly arrows: readonly (readonly number[])[];
+  /** Moments, by their axis from and to in the same way. */
+  readonly moments: readonly (readonly number[])[];
+  readonly supports: readonly { readonly at: readonly number[]; readonly hold: "rest" | "anchored" | "rolling" }[];
   /** Dashed boxes of goods: the ends of their edges. */
   readonly boxes: readonly number[];
   readonly pins: readonly PinData[];

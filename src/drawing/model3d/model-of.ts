@@ -136,6 +136,8 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = []
     paths: pathsData(paths, all, frame.units),
     doors: doorsData(frame, scene, indexOf),
     arrows: symbols.arrows.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
+    moments: symbols.moments.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
+    supports: symbols.supports.map(({ at, hold }) => ({ at: mm(at, 1), hold })),
     boxes: symbols.masses.flatMap(({ edges }) => edges.flatMap(([a, b]) => [...mm(a, 1), ...mm(b, 1)])),
     pins,
     poses: posed.list,
