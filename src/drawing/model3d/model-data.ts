@@ -112,7 +112,9 @@ export interface PieceData {
   readonly id: string;
   /** The bar it goes with, −1 for none. */
   readonly bar: number;
-  /** Corners, three numbers each. */
+  /** Its first corner, mm. */
+  readonly origin: readonly number[];
+  /** Its corners from there, tenths of a mm, three numbers each: most are small whole numbers. */
   readonly points: readonly number[];
   /** Flat faces: their corners by place in that list; triangles over them where they are not convex. */
   readonly faces: readonly { readonly at: readonly number[]; readonly triangles?: readonly number[] }[];

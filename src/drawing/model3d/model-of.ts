@@ -29,14 +29,16 @@ function profileData({ region, height, width }: Profile): ProfileData {
   };
 }
 
-/** Corners that faces share are given once. */
-function corners(): { readonly points: number[]; placeOf(point: Vec3): number } {
+/** Corners that faces share are given once, each from the first. */
+function corners(first: Vec3): { readonly points: number[]; placeOf(point: Vec3): number } {
   const points: number[] = [];
   const places = new Map<string, number>();
+  const tenths = (point: Vec3): readonly number[] => point.map((c) => Math.round(c * 10 * TO_MM));
+  const origin = tenths(first);
   return {
     points,
     placeOf(point) {
-      const own = mm(point, 1);
+      const own = tenths(point).map((c, i) => c - (origin[i] ?? 0));
       const key = own.join();
       const known = places.get(key);
       if (known !== undefined) return known;
@@ -57,15 +59,15 @@ function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceDat
   const { kind, of, surfaces } = solid;
   if (kind === "bar") return undefined;
   const bar = solid.with.map((id) => indexOf.get(id)).find((index) => index !== undefined) ?? -1;
-  const { points, placeOf } = corners();
-  const faces = surfaces
-    .filter((surface) => surface.kind === "skin")
-    .map((surface) => {
-      const [ring = []] = surface.rings;
-      const at = ring.map(placeOf);
-      return ring.length <= 4 || kind !== "connector" ? { at } : { at, triangles: trianglesOver(surface) };
-    });
-  return { kind, id: of.id, bar, points, faces };
+  const skins = surfaces.filter((surface) => surface.kind === "skin");
+  const first = skins[0]?.rings[0]?.[0] ?? [0, 0, 0];
+  const { points, placeOf } = corners(first);
+  const faces = skins.map((surface) => {
+    const [ring = []] = surface.rings;
+    const at = ring.map(placeOf);
+    return ring.length <= 4 || kind !== "connector" ? { at } : { at, triangles: trianglesOver(surface) };
+  });
+  return { kind, id: of.id, bar, origin: mm(first, 1), points, faces };
 }
 
 /** Doors with what swings with them; pieces are numbered as they are given, after all bars. */
