@@ -120,15 +120,15 @@ function stateOf(body: Body, name: EndName, near: readonly Cover[], floor: numbe
   const slope = Math.max(1e-6, Math.abs(dot(plane.normal, body.axes.x)));
   const metal = area(section) / slope;
   const [only, second] = found;
-  const openRegions = (): readonly Region[] =>
+  const openUnder = (covers: readonly Cover[]): readonly Region[] =>
     uncovered(
       section,
-      found.map((cover) => cover.region),
+      covers.map(({ region }) => region),
     );
-  const left = only?.disc !== undefined && !second ? outsideDisc(body.bar.profile, only.disc) : areaOf(openRegions());
+  const left =
+    only?.disc !== undefined && !second ? outsideDisc(body.bar.profile, only.disc) : areaOf(openUnder(found));
   const openWithoutCap = left / slope;
-  const regions = near.map((cover) => cover.region);
-  const touched = near.length === found.length ? openWithoutCap : openArea(section, regions) / slope;
+  const touched = near.length === found.length ? openWithoutCap : areaOf(openUnder(near)) / slope;
   const capped = end.cap.kind === "part" || (end.cap.kind === "if-open" && openWithoutCap > 0);
   return {
     ref: end.ref,
@@ -142,7 +142,7 @@ function stateOf(body: Body, name: EndName, near: readonly Cover[], floor: numbe
     openWithoutCap,
     capped,
     covers: found.map((cover) => cover.by),
-    openRegions,
+    openRegions: () => openUnder(near),
   };
 }
 
