@@ -31,7 +31,7 @@ export interface EndState {
   readonly capped: boolean;
   /** What covers it, in words. */
   readonly covers: readonly string[];
-  /** The sawn metal that nothing covers, caps aside, in section coordinates y and z. */
+  /** The sawn metal that a fingertip gets to, caps aside, in section coordinates y and z. */
   openRegions(): readonly Region[];
 }
 
