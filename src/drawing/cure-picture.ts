@@ -4,6 +4,7 @@ import { differences } from "./differences.ts";
 import { bestCorner } from "./joint-picture.ts";
 import { type Look, lineDrawing, type Picture } from "./line-drawing.ts";
 import type { FatedBar } from "./overlay.ts";
+import { roundAbout } from "./round-about.ts";
 import type { Scene } from "./scene.ts";
 import { type Solid, skins } from "./solids/solid.ts";
 import { viewFrom, views } from "./view.ts";
@@ -75,17 +76,6 @@ function changeOf(before: Scene, after: Scene, bars: readonly FatedBar[], near: 
   // What goes with a bar that moves needs no room of its own.
   if (points.length === 0) points.push(...(spread ? corners(here) : all));
   return { old, now, points };
-}
-
-/** Points of an outline beyond which it is that of a cut end rather than a face. */
-const FACE = 8;
-
-/** What is drawn of a solid round a point, m: none of what lies far off, of bars that run out of the picture no cut end. */
-function roundAbout(solid: Solid, at: Vec3, radius: number): Solid | undefined {
-  const far = (points: readonly Vec3[]): boolean => points.every((point) => distance(point, at) > 2 * radius);
-  if (solid.kind !== "bar") return far(solid.prism.vertices) ? undefined : solid;
-  const near = solid.surfaces.filter(({ rings }) => rings.flat().length <= FACE || !far(rings.flat()));
-  return { ...solid, surfaces: near };
 }
 
 /** From where a place is seen from outside and above. */

@@ -3,6 +3,7 @@ import { depthOrder } from "../geometry/depth-order.ts";
 import { along, dot, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import { drawnSymbols } from "./draw-symbols.ts";
 import { drawnMarks, type Mark } from "./marks.ts";
+import { ringPath } from "./ring-path.ts";
 import type { Scene } from "./scene.ts";
 import type { Solid, Surface } from "./solids/solid.ts";
 import { escaped, tidy } from "./svg.ts";
@@ -16,6 +17,8 @@ export interface Picture {
   readonly view: View;
   /** Greatest width and height, picture units; the height shrinks to what is drawn. */
   readonly size: Vec2;
+  /** Surfaces smaller than this would be specks and are left out, picture units; 1 where absent. */
+  readonly finest?: number;
   /** What the picture shows, for those who do not see it. */
   readonly title: string;
   /** Plain where absent. */
@@ -115,19 +118,7 @@ function sheetFor(scene: Scene, picture: Picture): Sheet {
 }
 
 const pathOf = (rings: Surface["rings"], sheet: Sheet): string =>
-  rings
-    .map((ring) => {
-      // Points that fall on one another at the scale of the picture are drawn once.
-      let last = "";
-      const steps: string[] = [];
-      for (const point of ring) {
-        const at = sheet.place(point).map(tidy).join(" ");
-        if (at !== last) steps.push(at);
-        last = at;
-      }
-      return `M${steps.join("L")}Z`;
-    })
-    .join("");
+  rings.map((ring) => ringPath(ring.map((point) => sheet.place(point)))).join("");
 
 function fillOf({ kind, normal }: Surface, base: Vec3, view: View): string {
   const lit = Math.max(0, dot(normal, light(view)));
@@ -135,16 +126,41 @@ function fillOf({ kind, normal }: Surface, base: Vec3, view: View): string {
   return hex(base.map((c) => c * share * DEPTH[kind]));
 }
 
-function painted(solid: Solid, look: Look, tint: Vec3 | undefined, sheet: Sheet, view: View): string {
+/** Whether a ring on the picture is at least so large one way or the other. */
+function atLeast(ring: readonly Vec2[] = [], size: number): boolean {
+  const spread = (axis: 0 | 1): number => {
+    let [low, high] = [Infinity, -Infinity];
+    for (const point of ring) [low, high] = [Math.min(low, point[axis]), Math.max(high, point[axis])];
+    return high - low;
+  };
+  return spread(0) >= size || spread(1) >= size;
+}
+
+function painted(
+  solid: Solid,
+  look: Look,
+  tint: Vec3 | undefined,
+  sheet: Sheet,
+  { view, finest = 1 }: Picture,
+): string {
   const base = tint ?? (look === "marked" ? MARKED : PLAIN);
   const ink = look === "faint" ? FAINT_INK : INK;
   const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
-  const paths = seen.map((surface) => {
-    const width = surface.kind === "skin" ? 0.9 : 0.45;
-    const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
-    return `<path d="${pathOf(surface.rings, sheet)}" fill="${fillOf(surface, base, view)}"${see} stroke-width="${width}"/>`;
-  });
-  return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}" stroke="${ink}">${paths.join("")}</g>\n`;
+  const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
+  // Surfaces that follow each other and look alike are one path.
+  const paths: { readonly style: string; d: string }[] = [];
+  for (const surface of seen) {
+    const rings = surface.rings.map((ring) => ring.map((point) => sheet.place(point)));
+    if (!atLeast(rings[0], finest)) continue;
+    const style = `fill="${fillOf(surface, base, view)}" stroke-width="${surface.kind === "skin" ? 0.9 : 0.45}"`;
+    const last = paths.at(-1);
+    const d = rings.map(ringPath).join("");
+    if (last?.style === style) last.d += d;
+    else paths.push({ style, d });
+  }
+  if (paths.length === 0) return "";
+  const drawn = paths.map(({ style, d }) => `<path d="${d}" ${style}/>`).join("");
+  return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}" stroke="${ink}"${see}>${drawn}</g>\n`;
 }
 
 /** What was there and is no longer: the edges turned to the eye, dashed, over a breath of their colour. */
@@ -189,7 +205,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
   );
   const parts = order.flatMap((index) => {
     const solid = shown[index];
-    return solid ? [painted(solid, look(solid), picture.tint?.(solid), sheet, view)] : [];
+    return solid ? [painted(solid, look(solid), picture.tint?.(solid), sheet, picture)] : [];
   });
   const clashing = shown.filter(({ kind, of }) => kind !== "screw" && scene.clashing.has(of.id));
   return [

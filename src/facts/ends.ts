@@ -31,6 +31,8 @@ export interface EndState {
   readonly capped: boolean;
   /** What covers it, in words. */
   readonly covers: readonly string[];
+  /** The sawn metal that a fingertip gets to, caps aside, in section coordinates y and z. */
+  openRegions(): readonly Region[];
 }
 
 /** Corners of a disc taken as a polygon: 64 hold its area to 0.2 %. */
@@ -101,12 +103,12 @@ function holdsAll(outline: Ring, { min, max }: Bounds2): boolean {
   });
 }
 
-/** Metal of a section that nothing covers, m². */
-function openArea(section: Region, covered: readonly Region[]): number {
-  if (covered.length === 0) return area(section);
+/** Metal of a section that nothing covers. */
+function uncovered(section: Region, covered: readonly Region[]): readonly Region[] {
+  if (covered.length === 0) return [section];
   const box = bounds(section);
-  if (covered.some((cover) => holdsAll(cover.outer, box))) return 0;
-  return areaOf(difference([section], union(covered)));
+  if (covered.some((cover) => holdsAll(cover.outer, box))) return [];
+  return difference([section], union(covered));
 }
 
 function stateOf(body: Body, name: EndName, near: readonly Cover[], floor: number): EndState {
@@ -118,16 +120,15 @@ function stateOf(body: Body, name: EndName, near: readonly Cover[], floor: numbe
   const slope = Math.max(1e-6, Math.abs(dot(plane.normal, body.axes.x)));
   const metal = area(section) / slope;
   const [only, second] = found;
+  const openUnder = (covers: readonly Cover[]): readonly Region[] =>
+    uncovered(
+      section,
+      covers.map(({ region }) => region),
+    );
   const left =
-    only?.disc !== undefined && !second
-      ? outsideDisc(body.bar.profile, only.disc)
-      : openArea(
-          section,
-          found.map((cover) => cover.region),
-        );
+    only?.disc !== undefined && !second ? outsideDisc(body.bar.profile, only.disc) : areaOf(openUnder(found));
   const openWithoutCap = left / slope;
-  const regions = near.map((cover) => cover.region);
-  const touched = near.length === found.length ? openWithoutCap : openArea(section, regions) / slope;
+  const touched = near.length === found.length ? openWithoutCap : areaOf(openUnder(near)) / slope;
   const capped = end.cap.kind === "part" || (end.cap.kind === "if-open" && openWithoutCap > 0);
   return {
     ref: end.ref,
@@ -141,6 +142,7 @@ function stateOf(body: Body, name: EndName, near: readonly Cover[], floor: numbe
     openWithoutCap,
     capped,
     covers: found.map((cover) => cover.by),
+    openRegions: () => openUnder(near),
   };
 }
 

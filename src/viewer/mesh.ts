@@ -158,9 +158,8 @@ function addCaps(model: ModelData, bar: BarData, index: number, solid: Growing, 
     }
 }
 
-function corners({ at }: PieceData["faces"][number]): readonly Vec[] {
-  return Array.from({ length: at.length / 3 }, (_, i) => vecAt(at, 3 * i));
-}
+const cornerOf = ({ origin, points }: PieceData, place: number): Vec =>
+  add(vecAt(origin, 0), vecAt(points, 3 * place), 0.1);
 
 /** Normal of a flat loop, by the sum of its edges' cross products (M. Newell). */
 function normalOf(loop: readonly Vec[]): Vec {
@@ -176,7 +175,7 @@ type Ride = (p: Vec) => readonly [bar: number, station: number];
 
 function addPiece(piece: PieceData, index: number, ride: Ride, into: Growing, edges: Growing): void {
   for (const face of piece.faces) {
-    const loop = corners(face);
+    const loop = face.at.map((place) => cornerOf(piece, place));
     const normal = normalOf(loop);
     const fan = face.triangles ?? loop.slice(2).flatMap((_, i) => [0, i + 1, i + 2]);
     for (const i of fan) into.put(loop[i] ?? [0, 0, 0], normal, index, ...ride(loop[i] ?? [0, 0, 0]));
@@ -239,7 +238,7 @@ export function meshesOf(model: ModelData): Meshes {
   const middles: Vec[] = axes.map(({ from, to }) => mix(from, to, 0.5));
   for (const [i, bar] of model.bars.entries()) addBar(model, bar, i, solid, edges);
   model.pieces.forEach((piece, i) => {
-    const points = piece.faces.flatMap(corners);
+    const points = Array.from({ length: piece.points.length / 3 }, (_, k) => cornerOf(piece, k));
     const middle = times(
       points.reduce((a, b) => add(a, b), [0, 0, 0] as Vec),
       1 / Math.max(1, points.length),

@@ -7,7 +7,7 @@ import { swungList, swungParts } from "./doors.ts";
 import { programOf } from "./gl-program.ts";
 import type { Meshes } from "./mesh.ts";
 import { PATH_INKS, pathMesh } from "./path-mesh.ts";
-import { signMesh } from "./sign-mesh.ts";
+import { LOAD_SIGN, signMesh } from "./sign-mesh.ts";
 import { add, mix, size, times } from "./vec.ts";
 
 export interface Painter {
@@ -41,10 +41,10 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   const solid = batches.of(meshes.solid);
   const panels = batches.of(meshes.panels);
   const edges = batches.of(meshes.edges);
-  const signs = batches.of(signMesh(model));
-  signs.recolour(() => LOAD);
   const { low, high, axes } = meshes;
   const across = size(add(high, low, -1));
+  const signs = batches.of(signMesh(model, across));
+  signs.recolour((part) => (part === LOAD_SIGN ? LOAD : INK));
   gl.enable(gl.DEPTH_TEST);
   gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
   gl.clearColor(1, 1, 1, 1);

@@ -194,7 +194,7 @@ describe("the inspection sheet", () => {
     const article = page.slice(page.indexOf('data-rule="end.bare"'));
     // The section of the 40x40-8 is 663 mm², all of it open.
     expect(article.slice(0, article.indexOf("</article>"))).toMatch(
-      /<title>the end tool-rail\/to from near by<\/title>[\s\S]*tool-rail\/to: 663 mm² of sawn metal lie open/,
+      /<title>the end tool-rail\/to from near by<\/title>[\s\S]*tool-rail\/to square on<\/title>[\s\S]*tool-rail\/to: 663 mm² open/,
     );
   });
 

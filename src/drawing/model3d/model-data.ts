@@ -12,6 +12,9 @@ export interface ModelData {
   readonly doors: readonly DoorData[];
   /** Arrows of loads: from and to, six numbers each. */
   readonly arrows: readonly (readonly number[])[];
+  /** Moments, by their axis from and to in the same way. */
+  readonly moments: readonly (readonly number[])[];
+  readonly supports: readonly { readonly at: readonly number[]; readonly hold: "rest" | "anchored" | "rolling" }[];
   /** Dashed boxes of goods: the ends of their edges. */
   readonly boxes: readonly number[];
   readonly pins: readonly PinData[];
@@ -109,7 +112,11 @@ export interface PieceData {
   readonly id: string;
   /** The bar it goes with, −1 for none. */
   readonly bar: number;
-  /** Flat faces: corners, three numbers each; triangles over them where they are not convex. */
+  /** Its first corner, mm. */
+  readonly origin: readonly number[];
+  /** Its corners from there, tenths of a mm, three numbers each: most are small whole numbers. */
+  readonly points: readonly number[];
+  /** Flat faces: their corners by place in that list; triangles over them where they are not convex. */
   readonly faces: readonly { readonly at: readonly number[]; readonly triangles?: readonly number[] }[];
 }
 

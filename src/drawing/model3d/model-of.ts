@@ -29,12 +29,30 @@ function profileData({ region, height, width }: Profile): ProfileData {
   };
 }
 
-/** A face with the triangles it needs where it is not convex. */
-function faceData({ rings: [ring = []], normal }: Surface, convex: boolean): PieceData["faces"][number] {
-  const at = ring.flatMap((point) => mm(point, 1));
-  if (convex) return { at };
+/** Corners that faces share are given once, each from the first. */
+function corners(first: Vec3): { readonly points: number[]; placeOf(point: Vec3): number } {
+  const points: number[] = [];
+  const places = new Map<string, number>();
+  const tenths = (point: Vec3): readonly number[] => point.map((c) => Math.round(c * 10 * TO_MM));
+  const origin = tenths(first);
+  return {
+    points,
+    placeOf(point) {
+      const own = tenths(point).map((c, i) => c - (origin[i] ?? 0));
+      const key = own.join();
+      const known = places.get(key);
+      if (known !== undefined) return known;
+      points.push(...own);
+      places.set(key, points.length / 3 - 1);
+      return points.length / 3 - 1;
+    },
+  };
+}
+
+/** Triangles that a face needs where it is not convex. */
+function trianglesOver({ rings: [ring = []], normal }: Surface): readonly number[] {
   const [u, v] = perpendicularPair(normal);
-  return { at, triangles: triangulate({ outer: ring.map((p): Vec2 => [dot(p, u), dot(p, v)]), holes: [] }) };
+  return triangulate({ outer: ring.map((p): Vec2 => [dot(p, u), dot(p, v)]), holes: [] });
 }
 
 function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceData | undefined {
@@ -42,12 +60,14 @@ function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceDat
   if (kind === "bar") return undefined;
   const bar = solid.with.map((id) => indexOf.get(id)).find((index) => index !== undefined) ?? -1;
   const skins = surfaces.filter((surface) => surface.kind === "skin");
-  return {
-    kind,
-    id: of.id,
-    bar,
-    faces: skins.map((one) => faceData(one, (one.rings[0]?.length ?? 0) <= 4 || kind !== "connector")),
-  };
+  const first = skins[0]?.rings[0]?.[0] ?? [0, 0, 0];
+  const { points, placeOf } = corners(first);
+  const faces = skins.map((surface) => {
+    const [ring = []] = surface.rings;
+    const at = ring.map(placeOf);
+    return ring.length <= 4 || kind !== "connector" ? { at } : { at, triangles: trianglesOver(surface) };
+  });
+  return { kind, id: of.id, bar, origin: mm(first, 1), points, faces };
 }
 
 /** Doors with what swings with them; pieces are numbered as they are given, after all bars. */
@@ -118,6 +138,8 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = []
     paths: pathsData(paths, all, frame.units),
     doors: doorsData(frame, scene, indexOf),
     arrows: symbols.arrows.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
+    moments: symbols.moments.map(({ from, to }) => [...mm(from, 1), ...mm(to, 1)]),
+    supports: symbols.supports.map(({ at, hold }) => ({ at: mm(at, 1), hold })),
     boxes: symbols.masses.flatMap(({ edges }) => edges.flatMap(([a, b]) => [...mm(a, 1), ...mm(b, 1)])),
     pins,
     poses: posed.list,

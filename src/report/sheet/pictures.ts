@@ -1,10 +1,8 @@
 import { barDiagram } from "../../drawing/bar-diagram.ts";
 import { doorPicture } from "../../drawing/door-picture.ts";
 import { swingsOf } from "../../drawing/door-swing.ts";
-import { endPicture } from "../../drawing/end-picture.ts";
 import { jointPicture } from "../../drawing/joint-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
-import { ends } from "../../facts/ends.ts";
 import { factOf } from "../../facts/fact.ts";
 import { jointForces } from "../../facts/joint-forces.ts";
 import type { View } from "../../facts/response.ts";
@@ -14,6 +12,7 @@ import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { sweepPicture } from "../reach/sweep-picture.ts";
+import { openEndPictures } from "./end-pictures.ts";
 import { viewOfFinding } from "./finding-shape.ts";
 import { framePicture } from "./frame-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
@@ -39,18 +38,6 @@ function forcesTable(frame: Frame, joint: string, view: View): Markup | undefine
       ({ clamp, shear, pull, bent }) =>
         html`<tr><th scope="row">${clamp.placed.ref.id}</th><td class="num">${print(shear)}</td><td class="num">${print(pull)}</td><td class="num">${print(bent)}</td></tr>`,
     )}</tbody></table>
-`;
-}
-
-/** The first cut end that a finding is about, from near by, with the metal that lies open. */
-function openEndPicture(frame: Frame, scene: Scene, { at, related }: Finding): Markup | undefined {
-  const named = new Set([at, ...related.map((other) => other.at)].map(({ id }) => id));
-  const sizes = new Map(frame.bars.map(({ ref, profile }) => [ref.id, Math.max(profile.width, profile.height)]));
-  const first = factOf(ends, frame).find((end) => named.has(end.ref.id) && end.open > 0);
-  if (!first) return undefined;
-  const metal = formatQuantity(first.open, "area", frame.units);
-  const svg = endPicture(scene, first, sizes.get(first.bar.id) ?? 0);
-  return html`<figure class="check near">${drawn(svg)}<figcaption>${first.ref.id}: ${metal} of sawn metal lie open.</figcaption></figure>
 `;
 }
 
@@ -88,7 +75,7 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     if (tool) return tool;
     if (finding.at.kind === "panel") return panelFindingPicture(frame, scene, finding);
     if (finding.at.kind === "door") return doorsPicture(frame, scene, finding);
-    if (finding.rule === "end.bare") return openEndPicture(frame, scene, finding);
+    if (finding.rule === "end.bare") return openEndPictures(frame, scene, finding);
     const joint = jointOf(scene, finding);
     if (joint === undefined) return undefined;
     // One picture of a joint is enough.

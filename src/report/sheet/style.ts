@@ -58,16 +58,21 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
 .beside{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;align-items:flex-start}
 .beside .check.near{float:none;margin:.5rem 0;max-width:none;flex:0 1 17rem}
+.ends{display:flex;flex-wrap:wrap;gap:.2rem 1rem;align-items:flex-start;margin:.5rem 0}
+.ends .check.near{float:none;margin:0;max-width:none;flex:0 1 15rem}
+.faces{display:flex;flex-wrap:wrap;gap:.5rem;flex:1 1 9rem}
+.face{margin:0;width:8.5rem}
+.face svg{display:block;width:100%;height:auto;background:#fff;border:1px solid var(--rule)}
+.face figcaption{padding-left:0}
 .finding{display:flow-root}
 .check figcaption{padding-left:0}
 .forces{width:auto}
-.cures{background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
+.cures{display:flow-root;background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
 .cures p{font-size:.8rem;color:var(--soft);margin:0}
 .cures ul{margin:.1rem 0;padding-left:1.1rem}
 .pair{display:flex;clear:both;gap:.5rem;margin:.3rem 0}
 .cures .pair figure{margin:0;flex:0 1 15rem;background:#fff;border:1px solid var(--rule);min-width:0}
 .pair svg{display:block;width:100%;height:auto}
-.change{white-space:nowrap}
 .mend{font-size:.92rem}
 .concession{font-style:italic}
 .trace{font-size:.8rem;color:var(--soft);overflow-wrap:anywhere}
@@ -86,7 +91,8 @@ tr th span{color:var(--soft)}
 .block dl div{border-right:1px solid var(--rule);border-bottom:1px solid var(--rule);padding:.25rem .6rem;min-width:0;overflow-wrap:anywhere}
 .block dl .w{grid-column:1/-1}
 .block dl .t{grid-column:1}
-.sign{margin:0;height:100%}
+.sign{margin:0;height:100%;table-layout:fixed}
+.sign th:nth-child(1){width:40%}.sign th:nth-child(2){width:22%}
 .sign th{padding:.25rem .6rem;border-right:1px solid var(--rule)}
 .sign td{height:4.6rem;border-right:1px solid var(--rule);border-bottom:0}
 .turning .view[data-view=isometric]{display:none}
@@ -110,6 +116,7 @@ tr th span{color:var(--soft)}
 :focus-visible{outline:3px solid var(--note);outline-offset:1px}
 .tools input[type=range]{width:8.5rem}
 .legend{display:flex;flex-wrap:wrap;gap:.2rem .9rem;font-size:.82rem;min-height:1.4em}
+.legend:empty{min-height:0}
 .swatch{display:inline-block;width:1.1em;height:.9em;border:1px solid var(--ink);vertical-align:-.08em}
 .readout{font-size:.85rem;color:var(--soft);min-height:1.4em;margin:.25rem 0}
 .readout b{color:var(--ink)}
@@ -118,28 +125,38 @@ tr th span{color:var(--soft)}
 .finding.chosen{outline:2px solid var(--ink)}
 .filter{display:flex;flex-wrap:wrap;gap:.25rem .9rem;font-size:.85rem;align-items:center;margin:.2rem 0 .6rem}
 [hidden]{display:none!important}
-@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .stage canvas{height:46vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .desk{display:block}.turning .board,.turning .easel{display:contents}.turning .stage{position:sticky;top:0;z-index:3}.turning .stage canvas{height:40vh}html:has(.turning){scroll-padding-top:42vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
 .two{columns:22rem 2;column-gap:2rem}
 @page{margin:14mm 13mm 16mm;@bottom-left{content:"Inspection sheet";font:8pt system-ui,Arial,sans-serif;color:#545d63}@bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt system-ui,Arial,sans-serif;color:#545d63}}
 @media print{
 .turning .view[data-view=isometric]{display:block}
 [hidden]{display:revert!important}
-body{background:#fff;font-size:9.5pt}
+html{font-size:12.5px}
+body{background:#fff;font-size:9.2pt}
 .head,main{max-width:none;padding:0}
 .desk{display:block}
 .board{position:static}
-.view[data-view=isometric] svg{max-height:105mm}
+.view[data-view=isometric] svg{max-height:122mm}
 .check.near svg{width:48mm!important}
 .desk table,.checks table,.bars table,.path table{font-size:8pt}
 .trace{font-size:7.5pt}
 .views svg{height:38mm}
 .finding,.part>h3,.block,tr,figure{break-inside:avoid}
-h2,h3{break-after:avoid}
+h2,h3,.checks>p,.bars>p{break-after:avoid}
 .filters,.easel{display:none}
 .pick{border:0;background:none;padding:0;min-width:0;font-weight:400}
 .finding.chosen{outline:0}
 .wide{overflow:visible}
+.name{flex-basis:16rem}.verdict{min-width:0;max-width:62mm}
+.cures .pair figure{flex-basis:44mm}
+.check.whole svg{width:72mm}.check svg.picture{width:110mm}
+.bars th,.bars td{white-space:nowrap;padding-right:.3rem}
+.bars thead th{vertical-align:bottom}
+.bars thead code{writing-mode:vertical-rl;transform:rotate(180deg)}
+.path{break-inside:avoid}
+.part{padding:0}.finding{margin:.3rem 0 .5rem}
 .record{break-inside:avoid-page}
+.block{grid-template-columns:1fr}.sign td{height:17mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 }
 `;

@@ -7,9 +7,9 @@ import type { BarMark } from "./bar-marks.ts";
 
 const VIEWS = [
   ["isometric", [860, 640], "Isometric"],
-  ["front", [640, 460], "Front, seen along +y"],
-  ["side", [640, 460], "Side, seen along −x"],
-  ["top", [640, 460], "Top, seen down"],
+  ["front", [320, 230], "Front, seen along +y"],
+  ["side", [320, 230], "Side, seen along −x"],
+  ["top", [320, 230], "Top, seen down"],
 ] as const;
 
 function legend(marks: readonly BarMark[], { gone, fresh }: Overlay["beside"]): Markup {

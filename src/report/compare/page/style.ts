@@ -14,5 +14,5 @@ export const COMPARE_STYLE = `
 .pair td{padding-right:2rem}
 @page{@bottom-left{content:"Comparison of two revisions";font:8pt system-ui,Arial,sans-serif;color:#545d63}}
 @media screen and (max-width:900px){.pair{min-width:0}}
-@media print{.risen{position:static}.both .legend{display:flex}.risen svg{max-height:95mm}}
+@media print{.head .verdict{min-width:0;max-width:54mm}.risen{position:static}.both .legend{display:flex}.risen svg{max-height:95mm}}
 `;

@@ -17,10 +17,12 @@ const WEIGHT: Readonly<Record<PartOfSheet["level"], NonNullable<Mark["weight"]>>
 };
 const SIZE: Readonly<Record<keyof typeof views, readonly [number, number]>> = {
   isometric: [860, 640],
-  front: [640, 460],
-  side: [640, 460],
-  top: [640, 460],
+  front: [320, 230],
+  side: [320, 230],
+  top: [320, 230],
 };
+/** Drawn small beside the isometric, the others show no screws. */
+const FINEST: Readonly<Record<keyof typeof views, number>> = { isometric: 2, front: 2.5, side: 2.5, top: 2.5 };
 const CAPTION: Readonly<Record<keyof typeof views, string>> = {
   isometric: "Isometric, with loads and supports",
   front: "Front, seen along +y",
@@ -48,6 +50,7 @@ export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
     const picture = {
       view: views[name],
       size: SIZE[name],
+      finest: FINEST[name],
       title: `${frame.title}, ${views[name].name} view`,
       marks,
       ...shown,

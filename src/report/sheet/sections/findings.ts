@@ -44,7 +44,7 @@ function cure({ words, after }: CureOffered, measure: Measure | undefined, pictu
     after === undefined || measure === undefined
       ? ""
       : html`<span class="change">${measure.shown.measured} → <b>${after}</b> (${measure.shown.limit} ${measure.sense === "at most" ? "allowed" : "needed"})</span>`;
-  return html`<li>${words} ${change}${picture}</li>`;
+  return html`<li>${words}${change === "" ? "" : ": "}${change}${picture}</li>`;
 }
 
 function findingOf(
