@@ -1,4 +1,5 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
+import { alongSlot } from "./along-slot.ts";
 import { buttCut } from "./butt-cut.ts";
 import { coverEnd } from "./cover-end.ts";
 import { otherFace } from "./other-face.ts";
@@ -13,6 +14,7 @@ import type { Cure } from "./cure.ts";
 
 /** Every cure that is tried. */
 export const builtInCures: readonly Cure[] = [
+  alongSlot,
   buttCut,
   coverEnd,
   otherFace,

@@ -1,3 +1,4 @@
+import { type Bounds3, boundsOverlap } from "../geometry/bounds.ts";
 import { overlappingPairs } from "../geometry/sweep-and-prune.ts";
 import type { Frame } from "../model/frame.ts";
 import { type Body, bodies } from "./bodies.ts";
@@ -15,6 +16,7 @@ import { reachBounds, type Way, waysFor } from "./tool-ways.ts";
 
 /** What room a screw has for tools when it is tightened. */
 export interface ToolRoom {
+  readonly connector: PlacedConnector;
   readonly screw: PlacedScrew;
   readonly socket: Socket;
   /** The first way of the kit that serves, or else the one that comes nearest; undefined where no tool of the kit fits. */
@@ -24,18 +26,34 @@ export interface ToolRoom {
   /** What is there when it is tightened, and what comes later, within reach of the tools. */
   readonly near: readonly Obstacle[];
   readonly later: readonly Obstacle[];
+  /** What stands within a box when it is tightened. */
+  readonly around: (box: Bounds3) => readonly Obstacle[];
   /** The same at the moment its connector is put on, before others of that step: it may be tightened then as well. */
   readonly early: () => ToolRoom;
 }
 
-function roomOf({ socket, ways, around }: Task, goesFirst: boolean, early: () => ToolRoom): ToolRoom {
+/** What of the frame stands in a box, seen from a task. */
+type Around = (box: Bounds3, goesFirst: boolean) => readonly Obstacle[];
+
+function roomOf(task: Task, goesFirst: boolean, look: Around, early: () => ToolRoom): ToolRoom {
+  const { connector, socket, ways, around } = task;
   const near = goesFirst ? around.there : [...around.there, ...around.beside];
   const later = goesFirst ? [...around.beside, ...around.later] : around.later;
-  return { screw: socket.screw, socket, best: bestTrial(socket, ways, near), ways, near, later, early };
+  return {
+    connector,
+    screw: socket.screw,
+    socket,
+    best: bestTrial(socket, ways, near),
+    ways,
+    near,
+    later,
+    around: (box) => look(box, goesFirst),
+    early,
+  };
 }
 
-function earlyRoomOf(task: Task): ToolRoom {
-  const room = roomOf(task, true, () => room);
+function earlyRoomOf(task: Task, look: Around): ToolRoom {
+  const room = roomOf(task, true, look, () => room);
   return room;
 }
 
@@ -86,12 +104,22 @@ export const toolRoom = defineFact<
       for (const thing of within) around[standing({ connector, step }, thing)].push(thing);
       return { connector, socket, ways, around };
     };
-    const tasks = found.map((one) => taskAt(one, order.tightenedAt(one.socket.screw.ref.id)));
+    const looksFrom =
+      ({ connector, socket }: (typeof found)[number], step: number | undefined): Around =>
+      (box, goesFirst) =>
+        things.filter((thing) => {
+          if (thing.of.id === socket.screw.ref.id || !boundsOverlap(thing.bounds, box)) return false;
+          const stands = standing({ connector, step }, thing);
+          return stands === "there" || (stands === "beside" && !goesFirst);
+        });
+    const steps = found.map((one) => order.tightenedAt(one.socket.screw.ref.id));
+    const tasks = found.map((one, i) => taskAt(one, steps[i]));
     const first = inTurn(tasks);
     return found.map((one, i) => {
       const task = tasks[i] ?? taskAt(one, undefined);
-      const atPlacing = (): ToolRoom => earlyRoomOf(taskAt(one, order.placedAt(one.connector.ref.id)));
-      const room = roomOf(task, first.has(task), atPlacing);
+      const placedAt = order.placedAt(one.connector.ref.id);
+      const atPlacing = (): ToolRoom => earlyRoomOf(taskAt(one, placedAt), looksFrom(one, placedAt));
+      const room = roomOf(task, first.has(task), looksFrom(one, steps[i]), atPlacing);
       if (!room.best || serves(room.best)) return room;
       const early = atPlacing();
       return early.best && serves(early.best) ? early : room;
