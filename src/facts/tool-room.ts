@@ -12,7 +12,7 @@ import { type Standing, standingOf } from "./tool-standing.ts";
 import type { Task } from "./tool-task.ts";
 import { bestTrial, serves, type Trial } from "./tool-trial.ts";
 import { inTurn } from "./tool-turns.ts";
-import { reachBounds, type Way, waysFor } from "./tool-ways.ts";
+import { ballWays, reachBounds, type Way, waysFor } from "./tool-ways.ts";
 
 /** What room a screw has for tools when it is tightened. */
 export interface ToolRoom {
@@ -23,6 +23,8 @@ export interface ToolRoom {
   readonly best: Trial | undefined;
   /** All ways of the kit that fit. */
   readonly ways: readonly Way[];
+  /** Ball ends of the kit, which also go in tilted. */
+  readonly balls: readonly Way[];
   /** What is there when it is tightened, and what comes later, within reach of the tools. */
   readonly near: readonly Obstacle[];
   readonly later: readonly Obstacle[];
@@ -36,7 +38,7 @@ export interface ToolRoom {
 type Around = (box: Bounds3, goesFirst: boolean) => readonly Obstacle[];
 
 function roomOf(task: Task, goesFirst: boolean, look: Around, early: () => ToolRoom): ToolRoom {
-  const { connector, socket, ways, around } = task;
+  const { connector, socket, ways, balls, around } = task;
   const near = goesFirst ? around.there : [...around.there, ...around.beside];
   const later = goesFirst ? [...around.beside, ...around.later] : around.later;
   return {
@@ -45,6 +47,7 @@ function roomOf(task: Task, goesFirst: boolean, look: Around, early: () => ToolR
     socket,
     best: bestTrial(socket, ways, near),
     ways,
+    balls,
     near,
     later,
     around: (box) => look(box, goesFirst),
@@ -64,13 +67,19 @@ function reachable(
   all: ReadonlyMap<string, Body>,
   frame: Frame,
 ) {
-  const found: { connector: PlacedConnector; socket: Socket; ways: readonly Way[]; within: Obstacle[] }[] = [];
+  const found: {
+    connector: PlacedConnector;
+    socket: Socket;
+    ways: readonly Way[];
+    balls: readonly Way[];
+    within: Obstacle[];
+  }[] = [];
   for (const connector of connectors) {
     for (const screw of connector.screws) {
       const socket = socketOf(connector, screw, all);
       if (!socket) continue;
       const ways = waysFor(frame.stock.tools, socket, connector.choice?.torque ?? 0);
-      found.push({ connector, socket, ways, within: [] });
+      found.push({ connector, socket, ways, balls: ballWays(frame.stock.tools, socket), within: [] });
     }
   }
   const bounds = [...things.map((thing) => thing.bounds), ...found.map(reachBounds)];
@@ -99,10 +108,13 @@ export const toolRoom = defineFact<
   compute({ bodies: all, placements: placed, obstacles: things, order }, frame) {
     const standing = standingOf(order);
     const found = reachable(placed.connectors, things, all, frame);
-    const taskAt = ({ connector, socket, ways, within }: (typeof found)[number], step: number | undefined): Task => {
+    const taskAt = (
+      { connector, socket, ways, balls, within }: (typeof found)[number],
+      step: number | undefined,
+    ): Task => {
       const around: Record<Standing, Obstacle[]> = { there: [], beside: [], later: [] };
       for (const thing of within) around[standing({ connector, step }, thing)].push(thing);
-      return { connector, socket, ways, around };
+      return { connector, socket, ways, balls, around };
     };
     const looksFrom =
       ({ connector, socket }: (typeof found)[number], step: number | undefined): Around =>

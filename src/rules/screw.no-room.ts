@@ -1,4 +1,5 @@
 import { fingerRoom, fistRoom } from "../criteria/hand-widths.ts";
+import { ballEndAt } from "../facts/ball-end.ts";
 import { handRoomOf } from "../facts/hand-room.ts";
 import { headRoom } from "../facts/head-room.ts";
 import { towards } from "../facts/slides.ts";
@@ -51,6 +52,11 @@ export const rule = defineRule({
       measures: "angle",
       sense: "at least",
     },
+    ball: {
+      text: "{tool:word} gets to {screw:screw} {tilt:angle} off its axis: its ball end runs the screw in and bears {torque:moment} at most, but the last turn needs a key put on straight",
+      advice: "run it in with the ball end, and tighten it before what is in the way of a straight key is in place",
+      level: "note",
+    },
     hand: {
       text: "{tool:word} turns in {screw:screw}, but {part:part} leaves the hand that holds it {room:length} across",
       advice: "move the connector along its slot, put it on another face, or tighten it before {part:part} is in place",
@@ -86,6 +92,12 @@ export const rule = defineRule({
           { room: free, screw: ref, part: best.stopper ?? ref, tool: words, ...moved },
           { measured: free, limit },
         );
+      }
+      const ball = serves(best) ? undefined : ballEndAt(room);
+      if (ball) {
+        const tilt = si(ball.tilt, "angle");
+        const torque = si(ball.tool.torque, "moment");
+        yield say.ball(ref, { tool: ball.tool.name, screw: ref, tilt, torque }, false);
       }
       if (!goesIn(best)) continue;
       const arc = si(best.swing, "angle");
