@@ -13,9 +13,10 @@ export function ruleBlock(rule: AnyRule): string {
       lines.push(`| \`${name}\` | ${standard} | ${about} | ${basis} |`);
   }
   lines.push("", "| message | says | mend |", "| --- | --- | --- |");
-  for (const [key, { text, overlap, advice, level }] of Object.entries(rule.messages)) {
+  for (const [key, { text, overlap, advice, exact, level }] of Object.entries(rule.messages)) {
     const says = overlap === undefined ? plain(text) : `${plain(text)}; or ${plain(overlap)}`;
-    lines.push(`| \`${key}\`${level ? ` (${level})` : ""} | ${says} | ${plain(advice ?? "")} |`);
+    const mend = [advice, exact].filter((words) => words !== undefined).map(plain);
+    lines.push(`| \`${key}\`${level ? ` (${level})` : ""} | ${says} | ${mend.join("; or ")} |`);
   }
   return lines.join("\n");
 }

@@ -1,4 +1,5 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
+import { alongSlot } from "./along-slot.ts";
 import { barUnderPanel } from "./bar-under-panel.ts";
 import { buttCut } from "./butt-cut.ts";
 import { coverEnd } from "./cover-end.ts";
@@ -16,6 +17,7 @@ import type { Cure } from "./cure.ts";
 
 /** Every cure that is tried. */
 export const builtInCures: readonly Cure[] = [
+  alongSlot,
   barUnderPanel,
   buttCut,
   coverEnd,

@@ -99,29 +99,43 @@ function mostInTheWay(trial: Trial, hand: Arm, seen: readonly Seen[]): Ref | und
   return most?.of;
 }
 
+/** What may meet a hand, seen along the screw. */
+const seenBy = (hand: Arm, socket: Socket, near: readonly Obstacle[]): readonly Seen[] =>
+  near.flatMap(({ of, prism }): Seen[] => {
+    const ring = outlineInReach(poseOf(socket), hand, prism);
+    return ring ? [{ of, ring }] : [];
+  });
+
+/** Whether tool and hand together swing from bite to bite. */
+function swings(trial: Trial, hand: Arm, seen: readonly Seen[]): boolean {
+  const arc = arcOf(trial, hand, seen);
+  return arc !== undefined && arcSize(arc) >= trial.way.tool.swing - SAME_ANGLE;
+}
+
 /** The room a hand has in one place on the handle: exact where it is less than asked, else rounded down. */
 function roomIn(block: Block, trial: Trial, socket: Socket, near: readonly Obstacle[], asked: number): HandRoom {
-  const { way, arc: toolArc } = trial;
   const most = Math.min(asked * SPARE, WIDEST);
   const widest = block(most);
   if (clearAhead(trial, socket, widest, near))
-    return { trial, width: most, hand: widest, angle: middleOf(toolArc), by: undefined };
-  const seen = near.flatMap(({ of, prism }): Seen[] => {
-    const ring = outlineInReach(poseOf(socket), widest, prism);
-    return ring ? [{ of, ring }] : [];
-  });
+    return { trial, width: most, hand: widest, angle: middleOf(trial.arc), by: undefined };
+  const seen = seenBy(widest, socket, near);
   const found = (width: number, by?: Ref): HandRoom => {
     const hand = block(width);
-    return { trial, width, hand, angle: middleOf(arcOf(trial, hand, seen) ?? toolArc), by };
+    return { trial, width, hand, angle: middleOf(arcOf(trial, hand, seen) ?? trial.arc), by };
   };
-  const passes = (width: number): boolean => {
-    const arc = arcOf(trial, block(width), seen);
-    return arc !== undefined && arcSize(arc) >= way.tool.swing - SAME_ANGLE;
-  };
+  const passes = (width: number): boolean => swings(trial, block(width), seen);
   if (passes(most)) return found(most);
   if (passes(asked)) return found(halved(passes, asked, most, ROUGH));
   const width = passes(0) ? halved(passes, 0, asked, EXACT) : 0;
   return found(width, mostInTheWay(trial, block(asked), seen));
+}
+
+/** Whether a hand has as much room as asked on one tool that serves: sooner told than how much. */
+export function handFits(trial: Trial, socket: Socket, near: readonly Obstacle[], asked: HandWidths): boolean {
+  return blocksOf(trial.way, socket).some((block) => {
+    const hand = block(asked[trial.way.grip]);
+    return clearAhead(trial, socket, hand, near) || swings(trial, hand, seenBy(hand, socket, near));
+  });
 }
 
 /** The room a hand has on one tool that serves, where it has most. */

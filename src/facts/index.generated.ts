@@ -80,6 +80,7 @@ export { swingingParts } from "./swinging-parts.ts";
 export { tieShear } from "./tie-shear.ts";
 export { tipping } from "./tipping.ts";
 export { toolRoom } from "./tool-room.ts";
+export { toolShifts } from "./tool-shifts.ts";
 export { torqueLimit } from "./torque-limit.ts";
 export { tubes } from "./tubes.ts";
 export { turning } from "./turning.ts";

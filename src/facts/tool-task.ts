@@ -9,6 +9,8 @@ export interface Task {
   readonly connector: PlacedConnector;
   readonly socket: Socket;
   readonly ways: readonly Way[];
+  /** Ball ends, which also go in tilted. */
+  readonly balls: readonly Way[];
   /** There in any case; put in at the same step, so that this screw may go first; and put in later. */
   readonly around: Readonly<Record<Standing, readonly Obstacle[]>>;
 }

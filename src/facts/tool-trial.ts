@@ -108,15 +108,16 @@ export function tryWay(way: Way, socket: Socket, near: readonly Obstacle[]): Tri
       [straight, stopper] = [met, obstacle.of];
     }
   }
+  const asks = { way, straight, asks: top, stopper };
+  if (straight < top - TOUCHING) return { ...asks, free: [], doors: [], arc: undefined, swing: 0, blocked: [] };
   const lowest = way.arm.from - depth;
   const work = blockedBy(pose, way, lowest, way.arm.to - depth + (way.lifts ? bite : 0), near);
   const entry = depth > bite || !way.lifts ? blockedBy(pose, way, lowest, way.arm.to, near) : work;
   const doors = left(entry);
-  const free =
-    straight < top - TOUCHING ? [] : left(work).filter((arc) => doors.some((door) => arcsOverlap(door, arc)));
+  const free = left(work).filter((arc) => doors.some((door) => arcsOverlap(door, arc)));
   const arc = widestArc(free);
   const blocked = free.length > 0 ? work : entry;
-  return { way, straight, asks: top, stopper, free, doors, arc, swing: arc ? arcSize(arc) : 0, blocked };
+  return { ...asks, free, doors, arc, swing: arc ? arcSize(arc) : 0, blocked };
 }
 
 /** Whether the tool can be put in straight at all. */

@@ -27,6 +27,8 @@ export interface Way {
   readonly grip: Grip;
 }
 
+/** Sizes across flats nearer than this are one, m. */
+const SAME_SIZE = 1e-5;
 /** Hexagon across corners over across flats. */
 const CORNERS = 2 / Math.sqrt(3);
 /** Thickness of the grip of a cross handle, m: common practice. */
@@ -104,6 +106,14 @@ function waysOf(tool: Tool): readonly Way[] {
   }
 }
 
+/** The ball ends of a kit by their long arms, for a socket that lies open: a hole keeps them straight. */
+export function ballWays(kit: ReadonlyMap<string, Tool>, { screw, outside, hole }: Socket): readonly Way[] {
+  if (outside || hole < Infinity) return [];
+  return [...kit.values()]
+    .filter((tool) => tool.tilt > 0 && Math.abs(tool.key - screw.screw.key) <= SAME_SIZE)
+    .map((tool) => lShaped(tool, tool.longArm, tool.shortArm, "long arm"));
+}
+
 /** How far past the end of a tool its way out is looked at, m. */
 export const LOOK = 0.02;
 
@@ -130,9 +140,6 @@ export function reachBounds({ socket, ways }: { readonly socket: Socket; readonl
     max: [extent(0, 1), extent(1, 1), extent(2, 1)],
   };
 }
-
-/** Sizes across flats nearer than this are one, m. */
-const SAME_SIZE = 1e-5;
 
 /** Whether a way reaches a socket that lies deep in a hole: what goes below the mouth is thinner than the hole, and the arm stays out. */
 function reaches(way: Way, { depth, hole }: Socket): boolean {

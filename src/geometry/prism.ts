@@ -2,6 +2,7 @@ import { type Bounds3, boundsOf } from "./bounds.ts";
 import type { OrientedBox } from "./box.ts";
 import { type Plane, signedDistance } from "./plane.ts";
 import {
+  add,
   along,
   cross,
   distance,
@@ -51,6 +52,15 @@ export function prismOf(faces: readonly Face[]): Prism {
     }
   }
   return { faces, vertices, edges };
+}
+
+/** A body moved by so much [m]. */
+export function shifted(prism: Prism, by: Vec3): Prism {
+  return {
+    faces: prism.faces.map(({ normal, vertices }) => ({ normal, vertices: vertices.map((p) => add(p, by)) })),
+    vertices: prism.vertices.map((p) => add(p, by)),
+    edges: prism.edges,
+  };
 }
 
 /** A box as a prism: faces in the order −x, +x, −y, +y, −z, +z of the box's own axes (taken right-handed). */

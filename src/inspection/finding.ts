@@ -87,6 +87,13 @@ export function hangs({ measured, limit, otherBounds }: Measurement, sense: "at 
   return Object.values(otherBounds ?? {}).some((other) => keeps(other, limit.value, sense) !== kept);
 }
 
+/** The exact advice of a message where the rule gave all it holds. */
+function exactly({ exact }: Message, values: object): string | undefined {
+  const slots = [...(exact ?? "").matchAll(/\{(\w+):/g)].map(([, name]) => name ?? "");
+  const given = new Map<string, unknown>(Object.entries(values));
+  return slots.every((name) => given.get(name) !== undefined) ? exact : undefined;
+}
+
 /** Words a judgement that is not met, with its place, numbers and fingerprint. */
 export function finding(
   setting: Setting,
@@ -106,7 +113,8 @@ export function finding(
     frame.units,
     measure && { value: measure.measured, quantity: measure.quantity, shown: overlaps ? shown.slice(1) : shown },
   );
-  const advice = message.advice && fill(message.advice, judgement.values, frame.units).text;
+  const advised = exactly(message, judgement.values) ?? message.advice;
+  const advice = advised && fill(advised, judgement.values, frame.units).text;
   const { at } = judgement;
   const others = said.parts.filter((part) => part.id !== at.id);
   return {

@@ -1,29 +1,26 @@
-import { defineCriterion } from "../criteria/criterion.ts";
+import { fingerRoom, fistRoom } from "../criteria/hand-widths.ts";
+import { ballEndAt } from "../facts/ball-end.ts";
 import { handRoomOf } from "../facts/hand-room.ts";
 import { headRoom } from "../facts/head-room.ts";
+import { towards } from "../facts/slot-slides.ts";
 import { toolRoom } from "../facts/tool-room.ts";
-import { goesIn, mostInTheWay } from "../facts/tool-trial.ts";
+import { type ToolShifts, toolShifts } from "../facts/tool-shifts.ts";
+import { goesIn, mostInTheWay, serves } from "../facts/tool-trial.ts";
 import type { Way } from "../facts/tool-ways.ts";
+import type { Ref } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
 import { notApplicable, undecided } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
 
-const fingerRoom = defineCriterion({
-  name: "finger-room",
-  quantity: "length",
-  standard: "60 mm",
-  within: ["10 mm", "150 mm"],
-  about: "width across a key or T-handle that is free for the fingers all along its swing",
-  basis: "common practice: 60 mm for a hand",
-});
-const fistRoom = defineCriterion({
-  name: "fist-room",
-  quantity: "length",
-  standard: "100 mm",
-  within: ["10 mm", "150 mm"],
-  about: "width across the handle of a ratchet or wrench that is free for the fist all along its swing",
-  basis: "common practice: 100 mm for a hand with a wrench",
-});
+const MOVED =
+  "move {moves:part} {shift:length} towards {towards:end}: there a tool goes in and turns, with room for the hand";
+
+/** What the exact advice says of the least move that helps, where one is found. */
+function movedBy(found: ReturnType<ToolShifts["shiftOf"]>) {
+  if (!found) return {};
+  const { slide, move } = found;
+  return { moves: slide.moves as Ref, shift: si(Math.abs(move), "length"), towards: towards(slide, move) };
+}
 
 const wayWords = ({ tool, by }: Way): string => `${tool.name} by its ${by}`;
 
@@ -38,32 +35,40 @@ export const rule = defineRule({
     "geometry: a hexagon comes round every 60°",
     "ISO 15534-3: breadths of hand and finger, from memory",
   ],
-  needs: { toolRoom, headRoom },
+  needs: { toolRoom, headRoom, toolShifts },
   criteria: { fingers: fingerRoom, fist: fistRoom },
   messages: {
     entry: {
       text: "{room:length} is free in front of {screw:screw} before {part:part}: {tool:word} does not go in",
       advice: "move the connector along its slot, or put it on another face",
+      exact: MOVED,
       measures: "length",
       sense: "at least",
     },
     swing: {
       text: "{tool:word} turns {arc:angle} in {screw:screw}, no further for {part:part}",
       advice: "move the connector along its slot, or put it on another face",
+      exact: MOVED,
       measures: "angle",
       sense: "at least",
+    },
+    ball: {
+      text: "{tool:word} gets to {screw:screw} {tilt:angle} off its axis: its ball end runs the screw in and bears {torque:moment} at most, but the last turn needs a key put on straight",
+      advice: "run it in with the ball end, and tighten it before what is in the way of a straight key is in place",
+      level: "note",
     },
     hand: {
       text: "{tool:word} turns in {screw:screw}, but {part:part} leaves the hand that holds it {room:length} across",
       advice: "move the connector along its slot, put it on another face, or tighten it before {part:part} is in place",
+      exact: MOVED,
       measures: "length",
       sense: "at least",
     },
   },
-  *inspect({ toolRoom: rooms, headRoom: near }, { fingers, fist }, say) {
+  *inspect({ toolRoom: rooms, headRoom: near, toolShifts: shifts }, { fingers, fist }, say) {
     const heads = new Set(near.filter(({ keyToHead }) => keyToHead < 0).map(({ screw }) => screw.ref.id));
     for (const room of rooms) {
-      const { screw, best } = room;
+      const { connector, screw, best } = room;
       const { ref } = screw;
       if (heads.has(ref.id)) {
         yield notApplicable(ref, "screw.crowded says which head is in the way");
@@ -75,30 +80,39 @@ export const rule = defineRule({
       }
       const { tool } = best.way;
       const words = wayWords(best.way);
+      const limits = { fingers: fingers.at(ref), fist: fist.at(ref) };
+      const asked = { fingers: limits.fingers.value, fist: limits.fist.value };
+      const moved = serves(best) ? {} : movedBy(shifts.shiftOf(connector, asked));
       const basis = `tool ${tool.name}: ${tool.source}`;
       if (Number.isFinite(best.straight)) {
         const free = si(best.straight, "length");
         const limit = { value: si(best.asks, "length"), from: "stock" as const, basis };
         yield say.entry(
           ref,
-          { room: free, screw: ref, part: best.stopper ?? ref, tool: words },
+          { room: free, screw: ref, part: best.stopper ?? ref, tool: words, ...moved },
           { measured: free, limit },
         );
+      }
+      const ball = serves(best) ? undefined : ballEndAt(room);
+      if (ball) {
+        const tilt = si(ball.tilt, "angle");
+        const torque = si(ball.tool.torque, "moment");
+        yield say.ball(ref, { tool: ball.tool.name, screw: ref, tilt, torque }, false);
       }
       if (!goesIn(best)) continue;
       const arc = si(best.swing, "angle");
       const limit = { value: tool.swing, from: "stock" as const, basis };
       const part = mostInTheWay(best) ?? ref;
-      yield say.swing(ref, { tool: words, arc, screw: ref, part }, { measured: arc, limit });
-      const asked = { fingers: fingers.at(ref), fist: fist.at(ref) };
-      const hand = handRoomOf(room, { fingers: asked.fingers.value, fist: asked.fist.value });
+      yield say.swing(ref, { tool: words, arc, screw: ref, part, ...moved }, { measured: arc, limit });
+      const hand = handRoomOf(room, asked);
       if (!hand) continue;
       const { way } = hand.trial;
       const width = si(hand.width, "length");
+      const roomier = hand.by ? movedBy(shifts.shiftOf(connector, asked)) : {};
       yield say.hand(
         ref,
-        { tool: wayWords(way), screw: ref, part: hand.by ?? ref, room: width },
-        { measured: width, limit: asked[way.grip] },
+        { tool: wayWords(way), screw: ref, part: hand.by ?? ref, room: width, ...roomier },
+        { measured: width, limit: limits[way.grip] },
       );
     }
   },

@@ -10,6 +10,7 @@ import { offerCures } from "../../src/inspection/offer-cures.ts";
 import type { Report } from "../../src/inspection/report.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
+import { edited, tee } from "../rules/base-frames.ts";
 
 const bench = JSON.parse(readFileSync(new URL("./bench.frame.json", import.meta.url), "utf8")) as FrameFile;
 const house: HouseInForce = { ...noSettings("2000-01-01"), rules: builtInRules };
@@ -90,6 +91,56 @@ describe("cures are computed: the changed frame is inspected whole before one is
     const turning = report.findings.find((finding) => finding.rule === "joint.turns");
     expect(turning?.at.id).toBe("towel-rail");
     expect(turning?.cures.map((cure) => cure.words)).toEqual(['a second inside-bracket-40 on "above"']);
+    provesItself(file, report);
+  });
+
+  it("moves a rail along its post until the key goes in over the bar under it", () => {
+    // Worked in tests/facts/tool-shifts.test.ts: 30 mm are free over the head and the key asks for 38.
+    const file = edited(tee(), (f) => {
+      f.bars.push({ id: "across", profile: "40x40-8", from: [42, -300, 417], to: [42, 300, 417] });
+      f.fastenings = [
+        {
+          id: "hold",
+          part: "plate-I-40",
+          on: "+y",
+          at: [0, 20, 200],
+          holds: ["post", "across"],
+          omit: ["h1", "h2", "h4"],
+        },
+      ];
+    });
+    const report = inspect(file, 20);
+    const shut = report.findings.find((finding) => finding.rule === "screw.no-room");
+    expect(shut?.at.id).toBe("rail.from/1/a1");
+    expect(shut?.advice).toBe("move rail 8 mm towards post/to: there a tool goes in and turns, with room for the hand");
+    expect(shut?.cures.map(({ words, after }) => [words, after])).toEqual([
+      ["rail 8 mm further towards post/to", "38 mm"],
+    ]);
+    provesItself(file, report);
+  });
+
+  it("moves a plate along its bars past the end of the bar over it", () => {
+    const file = edited(tee(), (f) => {
+      f.bars.push({ id: "rail-2", profile: "40x40-8", from: [40, 0, 540], to: [600, 0, 540] });
+      f.bars.push({ id: "lid", profile: "40x40-8", from: [180, 83, 520], to: [340, 83, 520] });
+      f.fastenings = [
+        {
+          id: "strap",
+          part: "plate-I-40",
+          on: "+y",
+          at: [300, 20, 520],
+          turn: "90 deg",
+          holds: ["rail", "rail-2", "lid"],
+          omit: ["h1", "h4"],
+        },
+      ];
+    });
+    const report = inspect(file, 20);
+    const shut = report.findings.filter((finding) => finding.rule === "screw.no-room");
+    expect(shut.flatMap(({ cures }) => cures.map(({ words }) => words))).toEqual([
+      "strap 44 mm further towards rail/to",
+      "strap 44 mm further towards rail/to",
+    ]);
     provesItself(file, report);
   });
 

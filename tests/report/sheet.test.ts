@@ -6,6 +6,7 @@ import type { Report } from "../../src/inspection/report.ts";
 import { sheetDocument } from "../../src/report/sheet/sheet-document.ts";
 import type { SheetInput } from "../../src/report/sheet/sheet-input.ts";
 import { textOf } from "../demo/inspect-demo.ts";
+import { tee } from "../rules/base-frames.ts";
 import { sheetInput } from "./sheet-of-text.ts";
 
 const sheetOf = (input: SheetInput): string => [...sheetDocument(input)].join("");
@@ -92,6 +93,33 @@ describe("the inspection sheet", () => {
     const article = text.slice(text.indexOf('data-rule="screw.no-room"'));
     expect(article.slice(0, article.indexOf("</article>"))).toMatch(
       /<figure class="check tool"><svg [\s\S]*does not go in: 32 mm free before under, 38 mm needed/,
+    );
+  });
+
+  it("draws the tool that a finding names, with the room its hand has between two walls", () => {
+    // Worked in tests/rules/screw.no-room.test.ts: walls 65 mm off the screw leave the fingers 2·(65 - 46.5)/sin 60° = 42.7 mm.
+    const long = (id: string, y: number, z: number) => ({ id, profile: "40x40-8", from: [0, y, z], to: [600, y, z] });
+    const text = sheetOf(
+      sheetInput(
+        JSON.stringify({
+          ...tee(),
+          bars: [...tee().bars, long("lid", 98, 500), long("wall-1", 70, 415), long("wall-2", 70, 585)],
+          fastenings: [
+            {
+              id: "strap",
+              part: "plate-I-40",
+              on: "+y",
+              at: [280, 20, 500],
+              holds: ["rail", "lid", "wall-1", "wall-2"],
+              omit: ["h1", "h2", "h4"],
+            },
+          ],
+        }),
+      ),
+    );
+    const article = text.slice(text.indexOf('data-rule="screw.no-room"'));
+    expect(article.slice(0, article.indexOf("</article>"))).toMatch(
+      /<figure class="check tool"><svg [\s\S]*strap\/1\/h3: hex-key-6 by its short arm[\s\S]*dotted: room for the hand, 42.7 mm across/,
     );
   });
 

@@ -40,6 +40,19 @@ const boxedIn =
     set("wall-2", 70, 500 + beside + 20);
   };
 
+/**
+ * A lid 35 mm over the head that ends so far beside its axis, mm. A stem tilted by 25° passes the edge where 35·sin 25° - e·cos 25° is
+ * no less than its 6/√3: e = 12.5 at most. It then stands clear of the walls and turns over the lid.
+ */
+const lidTo =
+  (edge: number) =>
+  (file: FrameFile): void => {
+    boxedIn(35, 80)(file);
+    const lid = barOf(file, "lid");
+    for (const end of [lid.from, lid.to]) end[2] = 500 + edge - 20;
+  };
+const passing = (edge: number): number => 35 * Math.sin(Math.PI / 7.2) - edge * Math.cos(Math.PI / 7.2);
+
 function boxed(): FrameFile {
   const base = tee();
   const file: FrameFile = {
@@ -76,6 +89,19 @@ it("screw.no-room: free length, free arc and room for the hand after bolts.hexke
       title: "the lid just keeps the key out",
       edit: boxedIn(37.6, 80),
       finds: [{ at, key: "entry", measured: 0.0376 }],
+    },
+    {
+      title: "past the end of the lid a ball end just gets in",
+      edit: lidTo(12.4),
+      finds: [
+        { at, key: "entry", measured: 0.035 },
+        { at, key: "ball" },
+      ],
+    },
+    {
+      title: "the lid just keeps the ball end out as well",
+      edit: lidTo(12.6),
+      finds: [{ at, key: "entry", measured: 0.035 }],
     },
     {
       title: "the walls just leave the key 60°, and the fingers next to nothing",
@@ -118,6 +144,7 @@ it("screw.no-room: free length, free arc and room for the hand after bolts.hexke
   ]);
   expect(wrong).toEqual([]);
   expect((channelArc(49) * 180) / Math.PI).toBeCloseTo(59.27, 2);
+  expect([passing(12.4) > HALF, passing(12.6) > HALF]).toEqual([true, false]);
   expect(fingersBetween(72.4)).toBeCloseTo(59.81, 2);
   expect(fistBetween(49)).toBeCloseTo(88.49, 2);
 });

@@ -6,7 +6,7 @@ import { safeJson } from "../json/safe-json.ts";
 import type { ReachLine, ReachScrew, ReachSheet } from "./reach-sheet.ts";
 
 /** A way in words: "hex-key-6 by its short arm". */
-export const wayWords = ({ way }: Trial): string => `${showHidden(way.tool.name)} by its ${way.by}`;
+export const wayWords = ({ way }: Pick<Trial, "way">): string => `${showHidden(way.tool.name)} by its ${way.by}`;
 
 /** A width across a handle in words; room is not looked for any further than hands may ask. */
 export function handWords(width: number, units: ReachSheet["units"]): string {

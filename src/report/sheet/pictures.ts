@@ -44,10 +44,10 @@ function forcesTable(frame: Frame, joint: string, view: View): Markup | undefine
 /** Rules about the way of a tool to a screw. */
 const TOOL_RULES: ReadonlySet<string> = new Set(["screw.no-room", "screw.crowded"]);
 
-/** The best tool on a screw, how far it turns and what stops it. */
-function toolPicture(frame: Frame, { at }: Finding): Markup | undefined {
+/** The tool on a screw that the finding names, how far it turns and what stops it. */
+function toolPicture(frame: Frame, { at, shown: { tool } }: Finding): Markup | undefined {
   const room = factOf(toolRoom, frame).find(({ screw }) => screw.ref.id === at.id);
-  const svg = room && sweepPicture(room, frame.units);
+  const svg = room && sweepPicture(room, frame.units, tool);
   return svg === undefined
     ? undefined
     : html`<figure class="check tool">${drawn(svg)}<figcaption>Room for the tool at ${at.id} when it is tightened.</figcaption></figure>

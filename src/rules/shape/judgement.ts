@@ -17,9 +17,13 @@ export type Judgement =
 type Figures<M extends Message> = M extends { readonly working: { readonly figures: infer F extends string } }
   ? Values<F>
   : unknown;
+/** Either all that the exact advice holds, or nothing of it. */
+type Exact<M extends Message> = M extends { readonly exact: infer T extends string }
+  ? Values<T> | { readonly [K in keyof Values<T>]?: never }
+  : unknown;
 type SayOf<M extends Message> = M extends { readonly measures: infer Q extends Quantity }
-  ? (at: Ref, values: Values<M["text"]> & Figures<M>, m: Measurement<Q>) => Judgement
-  : (at: Ref, values: Values<M["text"]>, met: boolean) => Judgement;
+  ? (at: Ref, values: Values<M["text"]> & Figures<M> & Exact<M>, m: Measurement<Q>) => Judgement
+  : (at: Ref, values: Values<M["text"]> & Exact<M>, met: boolean) => Judgement;
 
 /** One function for each message of the rule: an unknown message, a missing value or a wrong quantity does not compile. */
 export type Say<M extends Messages> = { readonly [K in keyof M]: SayOf<M[K]> };

@@ -42,6 +42,8 @@ export interface Message {
   readonly overlap?: string;
   /** In words, what would put it right; may hold slots of the text. */
   readonly advice?: string;
+  /** The advice with its figures: said in its place where the rule gives what its slots hold. */
+  readonly exact?: string;
   readonly measures?: Quantity;
   readonly sense?: "at most" | "at least";
   /** How the measured value comes about: shown where a finding is looked into. */
