@@ -11,6 +11,8 @@ interface Choices {
   readonly all: readonly Choice[];
   /** Sets to which no further variable case can be added, at least one for each case. */
   readonly fullest: readonly Choice[];
+  /** Fullest sets of three and more less one case each: what is left out may be what held another part of the frame down. */
+  readonly lessOne: readonly Choice[];
   readonly accidental: readonly Choice[];
 }
 
@@ -36,12 +38,21 @@ export function together(known: Acting, excludes: (a: string, b: string) => bool
     const inOrder = names.filter((name) => taken.includes(name));
     sets.set(JSON.stringify(inOrder), inOrder);
   }
+  const less = new Map<string, readonly string[]>();
+  for (const set of sets.values()) {
+    if (set.length < 3) continue;
+    for (const left of set) {
+      const rest = set.filter((name) => name !== left);
+      less.set(JSON.stringify(rest), rest);
+    }
+  }
   const alone = names.flatMap((name) => choose([name]));
   const several = [...sets.values()].filter((set) => set.length > 1).flatMap(choose);
   const single = [...sets.values()].filter((set) => set.length === 1).flatMap(choose);
   return {
     all: [...alone, ...several],
     fullest: [...single, ...several],
+    lessOne: [...less.values()].flatMap(choose),
     accidental: namesOf("accidental").flatMap((name) => choose([name])),
   };
 }

@@ -63,6 +63,8 @@ export const LEAN = 250;
 export const PUSH = 150;
 /** Of the push that tips a light frame, so much shows how stiff it stands before it does. */
 const BEFORE_TIPPING = 0.9;
+/** What tips at less than this, N, does not stand. */
+const LEAST_PUSH = 1;
 
 /** "1.35 self-weight", and the name alone where it is taken once. */
 const times = (factor: number, name: string): string =>
@@ -171,7 +173,7 @@ export const combinations = defineFact<
         height: level.height,
         floor: frame.floor.z,
       });
-      return Math.min(PUSH, Math.floor(BEFORE_TIPPING * tips));
+      return Math.min(PUSH, BEFORE_TIPPING * tips);
     };
     const slope = OUT_OF_PLUMB + frame.floor.slope;
     for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
@@ -203,6 +205,17 @@ export const combinations = defineFact<
         const aside = pushes(cases, lifting);
         all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside, acts });
       }
+    }
+    for (const choice of choices.lessOne) {
+      const acts = choice.names;
+      const combine = (kind: CombinationKind, g: number, q: number, after = ""): void => {
+        const list = factors(g, q, choice);
+        const across = pushes(cases, list);
+        all.push({ name: words(g, q, choice) + after, kind, factors: list, sideways: across, across, acts });
+      };
+      combine("service", 1, 1);
+      combine("strength", by.permanent, by.variable, by.variable === 1 ? ", for strength" : "");
+      combine("strength", by.helping, by.variable);
     }
     for (const { words: where, gaps } of oddFloors(feet, frame.floor.uneven)) {
       for (const choice of choices.fullest.length > 0 ? choices.fullest : [undefined]) {
@@ -252,10 +265,10 @@ export const combinations = defineFact<
         const pushed = factors(1, 1, choice);
         const across = pushes(cases, pushed);
         const push = pushOn(pushed, side.axis);
-        if (push === 0) continue;
+        if (push < LEAST_PUSH) continue;
         pushed[pushAt + side.axis] = side.sign * push;
         all.push({
-          name: `${words(1, 1, choice)} + a push of ${push} N along ${way}`,
+          name: `${words(1, 1, choice)} + a push of ${Math.round(push)} N along ${way}`,
           kind: "sway",
           factors: pushed,
           sideways: true,

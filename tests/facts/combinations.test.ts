@@ -53,6 +53,21 @@ describe("combinations", () => {
     ]);
   });
 
+  it("of three cases and more also leave out one of each fullest set, for a beam that the third span would hold down", () => {
+    const file = loaded([], "left", "middle", "right");
+    expect(namesOf(file, "service")).toEqual([
+      "self-weight + left",
+      "self-weight + middle",
+      "self-weight + right",
+      "self-weight + left + middle + right",
+      "self-weight + middle + right",
+      "self-weight + left + right",
+      "self-weight + left + middle",
+    ]);
+    expect(namesOf(file, "strength")).toContain("1.35 self-weight + 1.5 left + 1.5 middle");
+    expect(namesOf(file, "strength")).toContain("self-weight + 1.5 left + 1.5 right");
+  });
+
   it("try a roaming load at five places, one at a time", () => {
     const file = loaded([], "goods");
     file.loads = [{ case: "goods", on: "front", force: 100, at: "worst" }];
