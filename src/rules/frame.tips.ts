@@ -2,6 +2,7 @@ import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { GRAVITY } from "../facts/acting.ts";
 import { defineFact } from "../facts/fact.ts";
 import { response } from "../facts/response.ts";
+import { sliding } from "../facts/sliding.ts";
 import { type Tipping, tiltOf, tipping } from "../facts/tipping.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -57,7 +58,7 @@ export const rule = defineRule({
   group: "frame",
   level: "reject",
   basis: ["statics of a rigid body on its feet (docs/method)", "IEC 62368-1 ed. 3, IEC 61010-1 7.4, IEC 60601-1 9.4"],
-  needs: { response, tipping, slope },
+  needs: { response, tipping, slope, sliding },
   criteria: { tilt, push, share, reach },
   messages: {
     tilt: {
@@ -76,6 +77,13 @@ export const rule = defineRule({
       text: "lifts off its stands under {loads:word}",
       advice: "set its stands farther apart, put weight lower down, or anchor it to the floor or a wall",
     },
+    slides: {
+      text: "slides on the floor under {loads:word}: it is pushed sideways with {push:force}, and friction holds {holds:force}",
+      advice: "anchor it, or put it against something that holds it",
+      measures: "force",
+      working: { formula: "√(ΣF_x² + ΣF_y²) against μ ΣF_z" },
+      level: "note",
+    },
     push: {
       text: "tips over {feet:parts} when pushed with {push:force} at a height of {height:length}, {state:word}",
       advice: "set its stands farther apart, put the weight lower, or anchor it to the floor or a wall",
@@ -88,7 +96,7 @@ export const rule = defineRule({
     },
   },
   *inspect(
-    { tipping: found, slope: leans, response: solved },
+    { tipping: found, slope: leans, response: solved, sliding: slid },
     { tilt: tilted, push: most, share: part, reach: high },
     say,
   ) {
@@ -99,6 +107,14 @@ export const rule = defineRule({
     // What slides first does not tip: those loads are left out by the response.
     if (solved.kind === "solved")
       for (const words of solved.lifted) yield say.declared(frameRef, { loads: words }, false);
+    if (slid) {
+      const [pushed, holds] = [si(slid.push, "force"), si(slid.holds, "force")];
+      yield say.slides(
+        frameRef,
+        { loads: slid.loads, push: pushed, holds },
+        { measured: pushed, limit: { value: holds, from: "frame", basis: "friction between feet and floor" } },
+      );
+    }
     if (found.kind === "cannot tip") {
       yield notApplicable(frameRef, found.why);
       return;
