@@ -1,5 +1,7 @@
 import { expect, test } from "vitest";
+import { type Condensed, type ContactState, solveStates } from "../../src/mechanics/contact/condensed.ts";
 import { prepareFrame } from "../../src/mechanics/frame.ts";
+import { GROUND } from "../../src/mechanics/model.ts";
 import { solvedState } from "../../src/mechanics/results.ts";
 import { solveFrame } from "../../src/mechanics/statics/solve.ts";
 import { checkedFrames } from "../cross-check/frames/all.ts";
@@ -16,4 +18,23 @@ test.each(standing)("combinations solved together say what each says alone: $tit
     const alone = solveFrame(prepareFrame(model), [load], [combination], gaps.slice(c, c + 1));
     expect(solvedState(together, c).displacements).toEqual(solvedState(alone, 0).displacements);
   }
+});
+
+test("a rubbing contact in each state answers the same, whichever states were asked before", () => {
+  const link = { freedoms: Int32Array.of(0), weights: Float64Array.of(1) };
+  const rubbing = (): Condensed => ({
+    contacts: [{ from: 0, to: GROUND, normal: [0, 0, 1], gap: 0, friction: 0.4 }],
+    links: { links: [0, 1, 2].map(() => ({ contact: 0, link, base: 1e5 })), normal: [0] },
+    flexibility: Float64Array.of(6e-6, 1e-6, 0, 1e-6, 7e-6, 1e-6, 0, 1e-6, 8e-6),
+    motion: Float64Array.of(-1e-3, 2e-3, 5e-4),
+  });
+  const states = [true, false].flatMap((closed): ContactState[] => [
+    { closed, side: "free" },
+    { closed, side: "hold" },
+    { closed, side: { direction: [1, 0], drag: 0 } },
+  ]);
+  const limits = { left: 1e-8, rigid: 1e8 };
+  const shared = rubbing();
+  for (const state of [...states, ...states])
+    expect(solveStates(shared, [state], limits)).toEqual(solveStates(rubbing(), [state], limits));
 });

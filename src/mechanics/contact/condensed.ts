@@ -152,7 +152,7 @@ function sameLeftSides(states: readonly ContactState[], { left, rigid }: Limits)
   let key = `${left} ${rigid} `;
   for (const { closed, side } of states) {
     if (typeof side === "object") return undefined;
-    key += closed ? (side === "hold" ? "h" : "c") : "o";
+    key += `${closed ? "c" : "o"}${side === "hold" ? "h" : "f"}`;
   }
   return key;
 }

@@ -74,7 +74,8 @@ export function factAnswers({ id, cases, frequency }: Asked): DemoAnswers {
   return {
     pushes,
     sags: Object.fromEntries(sags),
-    sways: [0, 1].map((axis) => swaying.find((sway) => sway.axis === axis)?.amount ?? Number.NaN),
+    // A frame that is light while it is empty is pushed by less; laden it takes the whole push.
+    sways: [0, 1].map((axis) => Math.max(...swaying.filter((sway) => sway.axis === axis).map(({ amount }) => amount))),
     ...(frequency ? { frequency: frequencyOf(frame) } : {}),
   };
 }
