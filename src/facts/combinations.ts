@@ -265,7 +265,8 @@ export const combinations = defineFact<
         const pushed = factors(1, 1, choice);
         const across = pushes(cases, pushed);
         const push = pushOn(pushed, side.axis);
-        if (push < LEAST_PUSH) continue;
+        // Loads that push it by themselves leave a light frame little more to be pushed with.
+        if (push < LEAST_PUSH || (across && push < PUSH)) continue;
         pushed[pushAt + side.axis] = side.sign * push;
         all.push({
           name: `${words(1, 1, choice)} + a push of ${Math.round(push)} N along ${way}`,

@@ -44,7 +44,7 @@ describe("threads and torque", () => {
     const { near, value } = check(id);
     near(stressArea(value.D ?? 0, 1 / Number(id.split("-")[1]), "unified"), value.At);
   });
-  test.each(["M3", "M4", "M6", "M8", "M12"])("bolts.torque.8.8.%s: torque at 75 %% of proof", (size) => {
+  test.each(["M3", "M4", "M6", "M8", "M12"])("bolts.torque.8.8.%s: torque at 0.75 of proof", (size) => {
     const { near, input, value } = check(`bolts.torque.8.8.${size}`);
     near(torqueFor(value.Fi ?? 0, input("K"), Number(size.slice(1)) / 1000), value.T);
   });

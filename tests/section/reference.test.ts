@@ -164,7 +164,7 @@ describe("use of J", () => {
 });
 
 it("leaves out no check of the family but those on bars and stresses", () => {
-  const elsewhere = [`${FAMILY}.use.two-torques`, `${FAMILY}.use.von-mises`];
+  const elsewhere = [`${FAMILY}.use.two-torques`, `${FAMILY}.use.von-mises`]; // tests/mechanics/references/torsion, tests/facts/bar-stress
   const all = loadReference(FAMILY).checks.map(({ id }) => id);
   expect([...used, ...elsewhere].sort()).toEqual([...all].sort());
 });
