@@ -16,7 +16,6 @@ const KIND_NAMES = Object.keys(KINDS) as KindName[];
 const SHARES = [
   [0, 0, 0],
   [1, 1, 1],
-  [0.5, 0.5, 0.5],
   [1, 0, 0],
   [0, 1, 0],
 ] as const;

@@ -167,7 +167,7 @@ describe("cures are computed: the changed frame is inspected whole before one is
     (rule) => {
       const at = new URL(`../../docs/rules/${rule}.fault.frame.json`, import.meta.url);
       const file = JSON.parse(readFileSync(at, "utf8")) as FrameFile;
-      const report = inspect(file, 12);
+      const report = inspect(file, 5);
       expect(report.findings.map((finding) => finding.rule)).toContain("frame.buckles");
       expect(report.cureTrials.tried).toBeGreaterThan(0);
       provesItself(file, report);

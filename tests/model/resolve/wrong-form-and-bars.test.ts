@@ -161,7 +161,7 @@ tells([
     '"bars": [], "parts": [',
     [
       "4:11 wrong-count: an empty list; expected a list of at least 1; the bars",
-      '4:15 unknown-key: the key "parts"; expected one of $schema, format, title, revision, notes, units, stock, defaults, site, floor, criteria, kits, bars, joints, fastenings, ties, pivots, panels, doors, stands, masses, loads, cases, groups, zones, copies',
+      '4:15 unknown-key: the key "parts"; expected one of $schema, format, title, revision, notes, units, stock, defaults, site, floor, method, criteria, kits, bars, joints, fastenings, ties, pivots, panels, doors, stands, masses, loads, cases, groups, zones, copies',
     ],
   ],
   [
