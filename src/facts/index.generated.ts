@@ -65,7 +65,6 @@ export { shapedFits } from "./shaped-fits.ts";
 export { sheets } from "./sheets.ts";
 export { sideBracing } from "./side-bracing.ts";
 export { skews } from "./skews.ts";
-export { sliding } from "./sliding.ts";
 export { slotEnds } from "./slot-ends.ts";
 export { slotPanels } from "./slot-panels.ts";
 export { slotRoom } from "./slot-room.ts";

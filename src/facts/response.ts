@@ -5,11 +5,12 @@ import { memberDeflections, memberForces, solvedState } from "../mechanics/resul
 import { type Buckling, bucklingOf } from "../mechanics/stability/buckling.ts";
 import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
-import { type Combined, combinations, opposed, resultantOf } from "./combinations.ts";
+import { type Combined, combinations, resultantOf } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { fastenedSheets } from "./fastened-sheets.ts";
 import { type Foothold, footing } from "./footing.ts";
 import { reactionAt, type Wrench } from "./free-body.ts";
+import { giving, type Racked } from "./giving-sheets.ts";
 import { type Bound, bounds } from "./joint-stiffness.ts";
 import { loadFactors } from "./load-factors.ts";
 import { type LooseMotion, namedMotions } from "./loose-motion.ts";
@@ -51,6 +52,13 @@ export interface BucklingMode {
   along(piece: number): Float64Array;
 }
 
+/** Loads that push the frame along the floor harder than friction holds it: N, sideways, and what friction holds. */
+export interface Slid {
+  readonly loads: string;
+  readonly push: number;
+  readonly holds: number;
+}
+
 /** What the frame does under its loads; or why that cannot be said. */
 export type Response =
   | {
@@ -60,6 +68,8 @@ export type Response =
       braces(bound: Bound): readonly SheetBrace[];
       /** Declared loads, in words, under which the frame lifts off its feet before it slides. */
       readonly lifted: readonly string[];
+      /** All declared loads that may act together, where they would lift it, did they not push it along the floor first; so they are left out. */
+      readonly slid: readonly Slid[];
     }
   | { readonly kind: "loose"; readonly motions: readonly LooseMotion[] }
   | { readonly kind: "lacking"; readonly why: string };
@@ -161,36 +171,16 @@ interface BoundViews {
   readonly kind: "views";
   readonly views: readonly View[];
   readonly lifted: readonly string[];
+  readonly slid: readonly Slid[];
   /** Sheets that what pushes sideways presses beyond what they bear. */
   readonly given: ReadonlySet<SheetBrace>;
 }
 
-/** The forces of all couplings, in the order of the sheets, under one sideways combination. */
-interface Racked {
-  readonly combination: Combined;
-  readonly couplings: Float64Array;
-}
-
-/**
- * Sheets pressed beyond what they bear by what pushes the frame sideways: half of what differs between pushing it one way and the
- * other, or all where declared loads push one way alone. What weight does, and feet that slide, screws give way to and hold on.
- */
-function giving(braces: readonly SheetBrace[], racked: readonly Racked[], reserve: number): ReadonlySet<SheetBrace> {
-  const given = new Set<SheetBrace>();
-  for (const { combination, couplings } of racked) {
-    const back = racked.find((other) => opposed(combination, other.combination))?.couplings;
-    let at = 0;
-    for (const brace of braces) {
-      const own = brace.couplings.map((_, i) => {
-        const force = couplings[at + i] ?? 0;
-        return back ? (force - (back[at + i] ?? 0)) / 2 : force;
-      });
-      at += own.length;
-      if (brace.use(own) * (combination.kind === "strength" ? reserve : 1) > 1) given.add(brace);
-    }
-  }
-  return given;
-}
+/** Whether nothing else acts that may act as well: who leans on an empty bench moves it, which says little. */
+const isFullest = ({ acts }: Combined, all: readonly Combined[]): boolean =>
+  !all.some(
+    (one) => one.kind === "service" && one.acts.length > acts.length && acts.every((act) => one.acts.includes(act)),
+  );
 
 /**
  * Statics of the whole frame for soft, typical and stiff joints, every combination, checked by the solver itself. A sheet
@@ -212,12 +202,15 @@ export const response = defineFact<
   compute({ structure: known, bodies: all, combinations: combined, footing: feet, fastened, by }, frame) {
     if (feet.length === 0)
       return { kind: "lacking", why: "what the frame stands on: give it feet, casters, or bars down to the floor" };
+    // What rolls is there to be pushed.
+    const stands = feet.every(({ hold }) => hold !== "rolling");
     let contact = 0;
     const contactOf = feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
     let like: Prepared | undefined;
     const solved = (bound: Bound, braces: readonly SheetBrace[]): Solved => {
       const views: View[] = [];
       const lifted: string[] = [];
+      const slid: Slid[] = [];
       const racked: Racked[] = [];
       for (const way of ["free", "held"] as const satisfies readonly Feet[]) {
         const wanted = combined.all.filter((c) => c.sideways === (way === "held"));
@@ -246,14 +239,18 @@ export const response = defineFact<
             return { kind: "lacking", why: `how it stands: under ${combination.name} ${what}` };
           } else if (combination.kind === "service") {
             const [x, y, z] = resultantOf(combined.cases, combination.factors);
-            if (Math.hypot(x, y) <= frame.floor.friction * Math.abs(z)) lifted.push(combination.name);
+            const [push, holds] = [Math.hypot(x, y), frame.floor.friction * Math.abs(z)];
+            if (push <= holds) lifted.push(combination.name);
+            else if (stands && isFullest(combination, combined.all))
+              slid.push({ loads: combination.name, push, holds });
           }
         }
       }
-      return { kind: "views", views, lifted, given: giving(braces, racked, by.reserve) };
+      return { kind: "views", views, lifted, slid, given: giving(braces, racked, by.reserve) };
     };
     const views: View[] = [];
     const lifted = new Set<string>();
+    const slid = new Map<string, Slid>();
     const inForce = new Map<Bound, readonly SheetBrace[]>();
     for (const bound of bounds) {
       let braces: readonly SheetBrace[] = sheetBraces(fastened, known, bound);
@@ -267,10 +264,17 @@ export const response = defineFact<
         }
         views.push(...found.views);
         for (const name of found.lifted) lifted.add(name);
+        for (const one of found.slid) slid.set(one.loads, one);
         break;
       }
       inForce.set(bound, braces);
     }
-    return { kind: "solved", views, braces: (bound) => inForce.get(bound) ?? [], lifted: [...lifted].sort() };
+    return {
+      kind: "solved",
+      views,
+      braces: (bound) => inForce.get(bound) ?? [],
+      lifted: [...lifted].sort(),
+      slid: [...slid.values()],
+    };
   },
 });

@@ -2,7 +2,6 @@ import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { GRAVITY } from "../facts/acting.ts";
 import { defineFact } from "../facts/fact.ts";
 import { response } from "../facts/response.ts";
-import { sliding } from "../facts/sliding.ts";
 import { type Tipping, tiltOf, tipping } from "../facts/tipping.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -58,7 +57,7 @@ export const rule = defineRule({
   group: "frame",
   level: "reject",
   basis: ["statics of a rigid body on its feet (docs/method)", "IEC 62368-1 ed. 3, IEC 61010-1 7.4, IEC 60601-1 9.4"],
-  needs: { response, tipping, slope, sliding },
+  needs: { response, tipping, slope },
   criteria: { tilt, push, share, reach },
   messages: {
     tilt: {
@@ -78,10 +77,8 @@ export const rule = defineRule({
       advice: "set its stands farther apart, put weight lower down, or anchor it to the floor or a wall",
     },
     slides: {
-      text: "slides on the floor under {loads:word}: it is pushed sideways with {push:force}, and friction holds {holds:force}",
-      advice: "anchor it, or put it against something that holds it",
-      measures: "force",
-      working: { formula: "√(ΣF_x² + ΣF_y²) against μ ΣF_z" },
+      text: "slides on the floor under {loads:word}: pushed sideways with {push:force}, held by a friction of {holds:force}; how it bears these loads is not judged",
+      advice: "anchor it, put it against something that holds it, or take the load out if a person would only move it",
       level: "note",
     },
     push: {
@@ -96,7 +93,7 @@ export const rule = defineRule({
     },
   },
   *inspect(
-    { tipping: found, slope: leans, response: solved, sliding: slid },
+    { tipping: found, slope: leans, response: solved },
     { tilt: tilted, push: most, share: part, reach: high },
     say,
   ) {
@@ -104,16 +101,11 @@ export const rule = defineRule({
       yield undecided(frameRef, found.why);
       return;
     }
-    // What slides first does not tip: those loads are left out by the response.
-    if (solved.kind === "solved")
+    if (solved.kind === "solved") {
       for (const words of solved.lifted) yield say.declared(frameRef, { loads: words }, false);
-    if (slid) {
-      const [pushed, holds] = [si(slid.push, "force"), si(slid.holds, "force")];
-      yield say.slides(
-        frameRef,
-        { loads: slid.loads, push: pushed, holds },
-        { measured: pushed, limit: { value: holds, from: "frame", basis: "friction between feet and floor" } },
-      );
+      // What slides first does not tip: those loads are left out by the response.
+      for (const { loads, push: sideways, holds } of solved.slid)
+        yield say.slides(frameRef, { loads, push: si(sideways, "force"), holds: si(holds, "force") }, false);
     }
     if (found.kind === "cannot tip") {
       yield notApplicable(frameRef, found.why);

@@ -20,8 +20,8 @@ export const rule = defineRule({
   criteria: { allowed: sway },
   messages: {
     unbraced: {
-      text: "along {axis:word} only plain brackets keep it upright: if they prove soft, it gives {sway:length} when pushed",
-      advice: "add a brace, a panel screwed at 300 mm or closer, or brackets with side walls",
+      text: "along {axis:word} only brackets without side walls that way keep it upright: if they prove soft, it gives {sway:length} when pushed",
+      advice: "add a brace, a panel screwed at 300 mm or closer, or brackets whose side walls stand along {axis:word}",
     },
   },
   *inspect({ response: found, sways: pushed, sideBracing: bracing, level }, { allowed }, say) {

@@ -35,6 +35,9 @@ function topOf(
   return { crosses: crosses.flat(), boards };
 }
 
+/** From this height on, in pitches, people lean on it; a lower one they would push along the floor. */
+const LEANT_ON = 20;
+
 /** A bench: rails seated on legs, cross bars under a board, a shelf between the legs. The height counts to the top of the board. */
 export const bench: Kind = {
   article: "a bench",
@@ -46,6 +49,7 @@ export const bench: Kind = {
   draw(wish) {
     const { series, profile, length, depth, height } = wish;
     const { pitch: p, raise } = series;
+    const leans = height >= LEANT_ON * p;
     const [front, back] = [p / 2, depth - p / 2];
     const top = height - series.boardThickness - p / 2;
     const low = raise + SHELF_HEIGHT * p;
@@ -97,12 +101,14 @@ export const bench: Kind = {
       loads: [
         { case: "goods", on: tops.length === 1 ? "top" : ids(tops), pressure: usualLoad(series, "goods") },
         { case: "stores", on: ids(boards), pressure: usualLoad(series, "light goods") },
-        { case: "lean", on: "front", force: usualLoad(series, "lean"), direction: "+y", at: "middle" },
+        ...(leans
+          ? [{ case: "lean", on: "front", force: usualLoad(series, "lean"), direction: "+y", at: "middle" }]
+          : []),
       ],
       cases: [
         { id: "goods", kind: "variable", about: "what stands on the bench" },
         { id: "stores", kind: "variable", about: "what lies on the shelf" },
-        { id: "lean", kind: "variable", about: "a person leaning on the front" },
+        ...(leans ? [{ id: "lean", kind: "variable", about: "a person leaning on the front" }] : []),
       ],
     };
   },

@@ -13,7 +13,7 @@ const triple = (print: Print, values: Triple, quantity: Quantity): string =>
 
 function barWords(print: Print, { N, Vy, Vz, T, My, Mz, sag }: BarForces): string {
   const bends = sag === undefined ? "" : `, sags ${print(sag, "length")}`;
-  return `N ${print(N[0], "force")} to ${print(N[1], "force")}, V ${print(Vy, "force")} y, ${print(Vz, "force")} z, T ${print(T, "moment")}, M ${print(My, "moment")} y, ${print(Mz, "moment")} z${bends}`;
+  return `N ${print(N[0], "force")} to ${print(N[1], "force")}, V ${print(Vy, "force")} along its y, ${print(Vz, "force")} along its z, T ${print(T, "moment")}, M ${print(My, "moment")} about its y, ${print(Mz, "moment")} about its z${bends}`;
 }
 
 function* lineText(line: StaticsLine, print: Print): Generator<string> {

@@ -33,8 +33,9 @@ function* findingLines(page: Page, finding: Finding): Generator<string> {
   }
   if (finding.advice !== undefined) yield paragraph(page, `mend: ${finding.advice}`, INDENT);
   for (const cure of finding.cures) {
-    const after = cure.after === undefined ? "" : `: ${cure.after}`;
-    yield paragraph(page, `cure: ${cure.words}${after}`, INDENT);
+    const before = finding.measure?.shown.measured;
+    const change = cure.after === undefined || before === undefined ? "" : `; ${before} becomes ${cure.after}`;
+    yield paragraph(page, `cure: ${cure.words}${change}`, INDENT);
   }
 }
 
