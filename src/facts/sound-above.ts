@@ -36,8 +36,17 @@ function roundedUp(value: number): number {
   return Math.ceil(value / step - 1e-9) * step;
 }
 
-/** Joint stiffness from which a limit is kept that only softer joints go beyond: that of a plain bracket of 40 mm pitch, N·m/rad, rounded up. */
-export function soundAbove(values: Readonly<Record<Bound, number>>, limit: number): number | undefined {
+/**
+ * Joint stiffness from which a limit is kept that only softer joints go beyond: that of a plain bracket of 40 mm pitch, N·m/rad, rounded up.
+ * Undefined where stiff joints go beyond it: a screw of a stiff joint may bear more than one of a soft joint.
+ */
+export function soundAbove(
+  values: Readonly<Record<Bound, number>>,
+  limit: number,
+  sense: "at most" | "at least",
+): number | undefined {
+  const softIsWorse = sense === "at most" ? values.soft > values.stiff : values.soft < values.stiff;
+  if (!softIsWorse) return undefined;
   const at = (bound: Bound): Solved => ({ stiffness: PLAIN_BRACKET[bound], value: values[bound] });
   const found = stiffnessAt({ soft: at("soft"), typical: at("typical"), stiff: at("stiff") }, limit);
   return found === undefined ? undefined : roundedUp(found);

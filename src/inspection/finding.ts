@@ -58,7 +58,7 @@ function measureOf(
     ...(under ? { under } : {}),
     ...(others ? { otherBounds: others } : {}),
     hangsOnStiffness: hangs(judgement.m, sense),
-    ...soundFrom(judgement.m, frame),
+    ...soundFrom(judgement.m, sense, frame),
     ...workingOf(message, judgement.values, frame),
   };
 }
@@ -71,12 +71,16 @@ function workingOf({ working }: Message, values: object, frame: Frame): Pick<Mea
   };
 }
 
-function soundFrom({ measured, limit, under, otherBounds }: Measurement, frame: Frame): Pick<Measure, "soundAbove"> {
+function soundFrom(
+  { measured, limit, under, otherBounds }: Measurement,
+  sense: "at most" | "at least",
+  frame: Frame,
+): Pick<Measure, "soundAbove"> {
   if (!under) return {};
   const values: Readonly<Record<string, number>> = { ...otherBounds, [under.bound]: measured };
   const { soft, typical, stiff } = values;
   if (soft === undefined || typical === undefined || stiff === undefined) return {};
-  const stiffness = soundAbove({ soft, typical, stiff }, limit.value);
+  const stiffness = soundAbove({ soft, typical, stiff }, limit.value, sense);
   if (stiffness === undefined) return {};
   return { soundAbove: { stiffness, shown: formatQuantity(stiffness, "rotationalStiffness", frame.units) } };
 }

@@ -15,7 +15,7 @@ const sag = defineCriterion({
   standard: "span / 300, at least 1 mm",
   within: ["0.1 mm", "100 mm"],
   about: "how far a bar may bend between the points that hold it; an overhang counts with twice its length",
-  basis: "common practice for benches and shelves; bars are delivered hardly straighter than the least of it",
+  basis: "common practice for benches and shelves; the least of it is about how straight bars come",
 });
 
 export const rule = defineRule({

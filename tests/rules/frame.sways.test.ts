@@ -97,13 +97,13 @@ describe("sway of a frame", () => {
     const values = { soft: most("soft"), typical: most("typical"), stiff: most("stiff") };
     for (const share of [0.2, 0.5, 0.8]) {
       const limit = values.stiff + share * (values.soft - values.stiff);
-      const named = soundAbove(values, limit) ?? 0;
+      const named = soundAbove(values, limit, "at most") ?? 0;
       // Rounded up to two digits: on the safe side, by no more than a tenth.
       expect(swayWith(named, false) / limit).toBeLessThan(1.02);
       expect(swayWith(named, false) / limit).toBeGreaterThan(0.9);
     }
-    expect(soundAbove(values, 2 * values.soft)).toBeUndefined();
-    expect(soundAbove({ ...values, typical: 2 * values.soft }, values.soft)).toBeUndefined();
+    expect(soundAbove(values, 2 * values.soft, "at most")).toBeUndefined();
+    expect(soundAbove({ ...values, typical: 2 * values.soft }, values.soft, "at most")).toBeUndefined();
   });
 
   it("of a frame so light that the push would tip it is tried with nine tenths of what does", () => {
@@ -117,6 +117,15 @@ describe("sway of a frame", () => {
     // Rails are short beside the depth of the legs: a tenth.
     const hand = byHand(8e3, EIleg, EIrail, { span: 0.71, push });
     expect(Math.abs((across?.amount ?? 0) / hand - 1)).toBeLessThan(0.1);
+  });
+
+  it("names no stiffness where it is stiff joints that go beyond a limit", () => {
+    const rising = { soft: 0.742, typical: 1.09, stiff: 1.28 };
+    expect(soundAbove(rising, 1, "at most")).toBeUndefined();
+    // The same values as a factor that must be reached are kept from a stiffness on between soft and typical.
+    const named = soundAbove(rising, 1, "at least") ?? 0;
+    expect(named).toBeGreaterThan(2.5e3);
+    expect(named).toBeLessThan(8e3);
   });
 
   it("proves the rule", () => {
