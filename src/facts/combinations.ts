@@ -176,90 +176,60 @@ export const combinations = defineFact<
       return Math.min(PUSH, BEFORE_TIPPING * tips);
     };
     const slope = OUT_OF_PLUMB + frame.floor.slope;
-    for (const choice of choices.all.length > 0 ? choices.all : [undefined]) {
+    type More = Partial<Pick<Combined, "across" | "side" | "gaps">>;
+    const add = (
+      kind: CombinationKind,
+      name: string,
+      list: readonly number[],
+      acts: readonly string[],
+      more: More = {},
+    ) => {
+      const { across = pushes(cases, list), side } = more;
+      all.push({ kind, name, factors: list, sideways: across || side !== undefined, acts, ...more, across });
+    };
+    const namesOf = (choice: Choice | undefined): readonly string[] => choice?.names ?? [];
+    const orNone = (list: readonly Choice[]): readonly (Choice | undefined)[] => (list.length > 0 ? list : [undefined]);
+    /** In plumb, and of a set that counts in full out of it as well. */
+    const stand = (choice: Choice | undefined, alsoLeaning: boolean): void => {
+      const acts = namesOf(choice);
       const own = factors(1, 1, choice);
-      const acts = choice?.names ?? [];
       const across = pushes(cases, own);
-      all.push({ name: words(1, 1, choice), kind: "service", factors: own, sideways: across, across, acts });
+      add("service", words(1, 1, choice), own, acts, { across });
       const strong = factors(by.permanent, by.variable, choice);
       const name = words(by.permanent, by.variable, choice);
       // With all factors 1 it is what the frame serves under, judged by other limits.
-      const inPlumb = by.variable === 1 ? `${name}, for strength` : name;
-      all.push({ name: inPlumb, kind: "strength", factors: strong, sideways: across, across, acts });
-      for (const { words: way, side } of SIDES) {
+      add("strength", by.variable === 1 ? `${name}, for strength` : name, strong, acts, { across });
+      for (const { words: way, side } of alsoLeaning ? SIDES : []) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
-        all.push({
-          name: `${name}, out of plumb along ${way}`,
-          kind: "strength",
-          factors: tilted,
-          sideways: true,
-          across,
-          acts,
-          side,
-        });
+        add("strength", `${name}, out of plumb along ${way}`, tilted, acts, { across, side });
       }
-      if (choice !== undefined) {
-        const lifting = factors(by.helping, by.variable, choice);
-        const lifted = words(by.helping, by.variable, choice);
-        const aside = pushes(cases, lifting);
-        all.push({ name: lifted, kind: "strength", factors: lifting, sideways: aside, across: aside, acts });
-      }
-    }
-    for (const choice of choices.lessOne) {
-      const acts = choice.names;
-      const combine = (kind: CombinationKind, g: number, q: number, after = ""): void => {
-        const list = factors(g, q, choice);
-        const across = pushes(cases, list);
-        all.push({ name: words(g, q, choice) + after, kind, factors: list, sideways: across, across, acts });
-      };
-      combine("service", 1, 1);
-      combine("strength", by.permanent, by.variable, by.variable === 1 ? ", for strength" : "");
-      combine("strength", by.helping, by.variable);
-    }
+      if (choice !== undefined)
+        add("strength", words(by.helping, by.variable, choice), factors(by.helping, by.variable, choice), acts);
+    };
+    for (const choice of orNone(choices.all)) stand(choice, true);
+    for (const choice of choices.lessOne) stand(choice, false);
     for (const { words: where, gaps } of oddFloors(feet, frame.floor.uneven)) {
-      for (const choice of choices.fullest.length > 0 ? choices.fullest : [undefined]) {
-        const strong = factors(by.permanent, by.variable, choice);
-        const across = pushes(cases, strong);
+      for (const choice of orNone(choices.fullest)) {
         const name = `${words(by.permanent, by.variable, choice)}, ${where}`;
-        all.push({
-          name,
-          kind: "strength",
-          factors: strong,
-          sideways: across,
-          across,
-          acts: choice?.names ?? [],
-          gaps,
-        });
+        add("strength", name, factors(by.permanent, by.variable, choice), namesOf(choice), { gaps });
       }
     }
     for (const choice of choices.accidental) {
       const rare = factors(by.accidental, by.accompanying, full);
       for (const i of choice.indices) rare[i] = by.accidental;
-      const across = pushes(cases, rare);
-      all.push({
-        name: `${words(by.accidental, by.accompanying, full)} + ${choice.names.map((name) => times(by.accidental, name)).join(" + ")} by accident`,
-        kind: "strength",
-        factors: rare,
-        sideways: across,
-        across,
-        acts: [...(full?.names ?? []), ...choice.names],
-      });
+      const struck = choice.names.map((name) => times(by.accidental, name)).join(" + ");
+      const name = `${words(by.accidental, by.accompanying, full)} + ${struck} by accident`;
+      add("strength", name, rare, [...namesOf(full), ...choice.names]);
     }
     for (const { words: way, side } of SIDES) {
-      for (const choice of choices.fullest.length > 0 ? choices.fullest : [undefined]) {
+      for (const choice of orNone(choices.fullest)) {
         const leaning = factors(by.permanent, by.beside, choice);
         const across = pushes(cases, leaning);
         leaning[pushAt + side.axis] = side.sign * by.variable * LEAN;
-        all.push({
-          name: `${words(by.permanent, by.beside, choice)} + ${times(by.variable, "a person leaning")} along ${way}`,
-          kind: "strength",
-          factors: leaning,
-          sideways: true,
-          across,
-          acts: choice?.names ?? [],
-          side,
-        });
+        const who = times(by.variable, "a person leaning");
+        const name = `${words(by.permanent, by.beside, choice)} + ${who} along ${way}`;
+        add("strength", name, leaning, namesOf(choice), { across, side });
       }
       for (const choice of full ? [undefined, full] : [undefined]) {
         const pushed = factors(1, 1, choice);
@@ -268,15 +238,8 @@ export const combinations = defineFact<
         // Loads that push it by themselves leave a light frame little more to be pushed with.
         if (push < LEAST_PUSH || (across && push < PUSH)) continue;
         pushed[pushAt + side.axis] = side.sign * push;
-        all.push({
-          name: `${words(1, 1, choice)} + a push of ${Math.round(push)} N along ${way}`,
-          kind: "sway",
-          factors: pushed,
-          sideways: true,
-          across,
-          acts: choice?.names ?? [],
-          side,
-        });
+        const name = `${words(1, 1, choice)} + a push of ${Math.round(push)} N along ${way}`;
+        add("sway", name, pushed, namesOf(choice), { across, side });
       }
     }
     return { cases, all };

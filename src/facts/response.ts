@@ -232,7 +232,7 @@ export const response = defineFact<
             if (combination.sideways) racked.push({ combination, couplings: state.couplings });
           }
           // Over a hollow, or with a heavy drawer out and factors on it, it may tip before it rests: frame.tips judges that, from weights.
-          else if (combination.gaps || hasPulledOut(combination.name)) continue;
+          else if (combination.gaps || hasPulledOut(combination.acts)) continue;
           // A light frame that a leaning person lifts off its feet tips before it bends: frame.tips judges that, from weights.
           else if (!combination.sideways || state?.kind === "unsettled") {
             const what = state?.kind === "unsettled" ? "no state of rest was found" : "the frame lifts off its feet";

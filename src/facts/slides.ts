@@ -5,8 +5,8 @@ const OUT = " pulled out";
 /** The load case of a thing that is pulled out, by the id of its mass: no id of a file has a space. */
 export const pulledOut = (mass: string): string => `${mass}${OUT}`;
 
-/** Whether something is pulled out in a combination of this name. */
-export const hasPulledOut = (combination: string): boolean => combination.includes(OUT);
+/** Whether something is pulled out where these cases act. */
+export const hasPulledOut = (acts: readonly string[]): boolean => acts.some((name) => name.endsWith(OUT));
 
 /** Names of the cases that equipment makes, pushed in and pulled out. */
 export function equipmentCases({ masses }: Pick<Frame, "masses">): ReadonlySet<string> {

@@ -11,6 +11,7 @@ import type { Report } from "../../src/inspection/report.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
 import { edited, tee } from "../rules/base-frames.ts";
+import { strapped } from "../rules/strapped.ts";
 
 const bench = JSON.parse(readFileSync(new URL("./bench.frame.json", import.meta.url), "utf8")) as FrameFile;
 const house: HouseInForce = { ...noSettings("2000-01-01"), rules: builtInRules };
@@ -120,21 +121,7 @@ describe("cures are computed: the changed frame is inspected whole before one is
   });
 
   it("moves a plate along its bars past the end of the bar over it", () => {
-    const file = edited(tee(), (f) => {
-      f.bars.push({ id: "rail-2", profile: "40x40-8", from: [40, 0, 540], to: [600, 0, 540] });
-      f.bars.push({ id: "lid", profile: "40x40-8", from: [180, 83, 520], to: [340, 83, 520] });
-      f.fastenings = [
-        {
-          id: "strap",
-          part: "plate-I-40",
-          on: "+y",
-          at: [300, 20, 520],
-          turn: "90 deg",
-          holds: ["rail", "rail-2", "lid"],
-          omit: ["h1", "h4"],
-        },
-      ];
-    });
+    const file = strapped();
     const report = inspect(file, 20);
     const shut = report.findings.filter((finding) => finding.rule === "screw.no-room");
     expect(shut.flatMap(({ cures }) => cures.map(({ words }) => words))).toEqual([

@@ -4,6 +4,7 @@ import { toolRoom } from "../../src/facts/tool-room.ts";
 import { type Shift, toolShifts } from "../../src/facts/tool-shifts.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { barOf, edited, tee } from "../rules/base-frames.ts";
+import { strapped } from "../rules/strapped.ts";
 import { frameOf, one } from "./known.ts";
 
 const ASKED = { fingers: 0.06, fist: 0.1 };
@@ -14,30 +15,6 @@ function shiftOf(file: FrameFile, screw: string): Shift | undefined {
   return factOf(toolShifts, frame).shiftOf(room.connector, ASKED);
 }
 const millimetres = (shift: Shift | undefined): number => one(shift).move * 1000;
-
-/*
- * A plate 5 mm thick across two rails, one over the other, by a screw M8x16 in each at x = 300: their heads top out at y = 33. A short
- * bar from x = 180 to 340 lies over both, its face 30 mm over the heads: the key of 6 mm asks for 38 to be put in. Its stem takes 6/√3 =
- * 3.46 mm beside its axis, so the screws must stand at 343.46: 44 mm on, in whole millimetres; or at 176.54: 124 mm back. There the key
- * turns on the far side.
- */
-const strapped = (edit: (file: FrameFile) => void = () => {}): FrameFile =>
-  edited(tee(), (file) => {
-    file.bars.push({ id: "rail-2", profile: "40x40-8", from: [40, 0, 540], to: [600, 0, 540] });
-    file.bars.push({ id: "lid", profile: "40x40-8", from: [180, 83, 520], to: [340, 83, 520] });
-    file.fastenings = [
-      {
-        id: "strap",
-        part: "plate-I-40",
-        on: "+y",
-        at: [300, 20, 520],
-        turn: "90 deg",
-        holds: ["rail", "rail-2", "lid"],
-        omit: ["h1", "h4"],
-      },
-    ];
-    edit(file);
-  });
 
 /*
  * Under the bracket of the rail, whose head tops out 13 mm under it at z = 467, a bar runs across with its upper face at z = 437: 30 mm are
