@@ -50,7 +50,7 @@ export const footPushes = defineFact<
         prepareFrame(solverModel(known, all, feet, frame.stock, "stiff", "free", found.braces("stiff"))),
         combined.cases,
         floors.map(({ combination }) => combination.factors),
-        floors.map(({ gaps }) => gaps),
+        floors,
       );
       for (const [i, { foot: under, combination }] of floors.entries()) {
         const state = states[i];

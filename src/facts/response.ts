@@ -2,18 +2,20 @@ import { type Frame as Prepared, prepareFrame } from "../mechanics/frame.ts";
 import type { Deflections, InternalForces } from "../mechanics/member/fields.ts";
 import { concatenate, type Piecewise } from "../mechanics/piecewise.ts";
 import { memberDeflections, memberForces, solvedState } from "../mechanics/results.ts";
-import { type Buckling, bucklingOf } from "../mechanics/stability/buckling.ts";
-import { type Solution, solveFrame } from "../mechanics/statics/solve.ts";
+import type { Buckling } from "../mechanics/stability/buckling.ts";
+import type { Solution } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
 import { type Combined, combinations, resultantOf } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { fastenedSheets } from "./fastened-sheets.ts";
+import { frictionUnder } from "./floor-friction.ts";
 import { type Foothold, footing } from "./footing.ts";
 import { reactionAt, type Wrench } from "./free-body.ts";
 import { giving, type Racked } from "./giving-sheets.ts";
 import { type Bound, bounds } from "./joint-stiffness.ts";
 import { loadFactors } from "./load-factors.ts";
 import { type LooseMotion, namedMotions } from "./loose-motion.ts";
+import { type Rest, restsOf } from "./rests.ts";
 import { type SheetBrace, sheetBraces } from "./sheet-braces.ts";
 import { hasPulledOut } from "./slides.ts";
 import { type Feet, solverModel } from "./solver-model.ts";
@@ -176,6 +178,9 @@ interface BoundViews {
   readonly given: ReadonlySet<SheetBrace>;
 }
 
+/** How the feet hold: how stiff a frame feels is asked of one whose feet stay where they are. */
+const standingOf = ({ kind, sideways }: Combined): Feet => (kind === "sway" ? "pinned" : sideways ? "held" : "free");
+
 /** Whether nothing else acts that may act as well: who leans on an empty bench moves it, which says little. */
 const isFullest = ({ acts }: Combined, all: readonly Combined[]): boolean =>
   !all.some(
@@ -204,6 +209,7 @@ export const response = defineFact<
       return { kind: "lacking", why: "what the frame stands on: give it feet, casters, or bars down to the floor" };
     // What rolls is there to be pushed.
     const stands = feet.every(({ hold }) => hold !== "rolling");
+    const anchored = feet.some(({ hold }) => hold === "anchored");
     let contact = 0;
     const contactOf = feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
     let like: Prepared | undefined;
@@ -212,23 +218,22 @@ export const response = defineFact<
       const lifted: string[] = [];
       const slid: Slid[] = [];
       const racked: Racked[] = [];
-      for (const way of ["free", "held"] as const satisfies readonly Feet[]) {
-        const wanted = combined.all.filter((c) => c.sideways === (way === "held"));
+      for (const way of ["free", "held", "pinned"] as const satisfies readonly Feet[]) {
+        const wanted = combined.all.filter((c) => standingOf(c) === way);
         if (wanted.length === 0) continue;
-        const prepared: Prepared = prepareFrame(solverModel(known, all, feet, frame.stock, bound, way, braces), like);
+        const model = (hold: Feet) => solverModel(known, all, feet, frame.stock, bound, hold, braces);
+        const prepared: Prepared = prepareFrame(model(way), like);
         like = prepared;
         if (prepared.mechanisms.length > 0) return { kind: "loose", motions: namedMotions(prepared.mechanisms, known) };
-        const solution = solveFrame(
-          prepared,
-          combined.cases,
-          wanted.map((c) => c.factors),
-          wanted.map((c) => c.gaps),
+        const pinned = (): Prepared => prepareFrame(model("pinned"), prepared);
+        const answers = restsOf(prepared, pinned, combined.cases, wanted, ({ factors }) =>
+          frictionUnder(resultantOf(combined.cases, factors), frame.floor.friction, anchored),
         );
-        const whole = bucklingOf(solution);
-        for (const [i, combination] of wanted.entries()) {
-          const state = solution.states[i];
+        for (const [c, combination] of wanted.entries()) {
+          const { solution, whole, index } = answers[c] as Rest;
+          const state = solution.states[index];
           if (state?.kind === "solved") {
-            views.push(viewOf(solution, whole, i, combination, bound, known.piecesOf, feet, contactOf));
+            views.push(viewOf(solution, whole, index, combination, bound, known.piecesOf, feet, contactOf));
             if (combination.sideways) racked.push({ combination, couplings: state.couplings });
           }
           // Over a hollow, or with a heavy drawer out and factors on it, it may tip before it rests: frame.tips judges that, from weights.

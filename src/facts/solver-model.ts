@@ -2,14 +2,15 @@ import { cross, length, normalise, perpendicularPair, subtract, type Vec3 } from
 import type { Contact, FrameModel, Member, Six, Spring } from "../mechanics/model.ts";
 import type { Stock } from "../model/stock/stock.ts";
 import type { Body } from "./bodies.ts";
+import { TEETH } from "./floor-friction.ts";
 import type { Foothold } from "./footing.ts";
 import { type Bound, basePlateStiffness, connectorStiffness, tieStiffness } from "./joint-stiffness.ts";
 import { sectionOf } from "./sections.ts";
 import type { SheetBrace } from "./sheet-braces.ts";
 import type { Link, Structure } from "./structure.ts";
 
-/** free: one foot held, the rest sliding, so that feet lend no thrust. held: friction holds every foot. */
-export type Feet = "free" | "held";
+/** free: one foot held, the rest sliding, so that feet lend no thrust. held: friction holds every foot, as far as the combination says. pinned: every foot, in the air as well. */
+export type Feet = "free" | "held" | "pinned";
 
 /** Stiffness with which a foot is held sideways and an anchor both ways, N/m: stiff beside any frame, far from ill-conditioned. */
 const HELD = 1e8;
@@ -132,8 +133,10 @@ export function solverModel(
       const turn = foot.clamped ? basePlateStiffness(pitch, bound) : 0;
       ground(global, [HELD, HELD, HELD, turn, turn, turn]);
     } else {
-      contacts.push({ from: foot.node, to: "ground", normal: [0, 0, 1], gap: 0, at: foot.at });
-      if (way === "held" || i === held?.first) ground(global, [HELD, HELD, 0, 0, 0, 0]);
+      const rubs = way === "held" ? { friction: TEETH, hold: HELD } : {};
+      contacts.push({ from: foot.node, to: "ground", normal: [0, 0, 1], gap: 0, at: foot.at, ...rubs });
+      if (way === "held") continue;
+      if (way === "pinned" || i === held?.first) ground(global, [HELD, HELD, 0, 0, 0, 0]);
       else if (i === held?.second)
         ground({ x: held.across, y: cross([0, 0, 1], held.across), z: [0, 0, 1] }, [HELD, 0, 0, 0, 0, 0]);
     }

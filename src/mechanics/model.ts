@@ -92,6 +92,16 @@ export interface Contact {
   readonly stiffness?: number;
   /** Friction: a closed contact holds sideways up to coefficient × its push. Frictionless when absent. */
   readonly friction?: number;
+  /** N/m sideways while friction holds; rigid when absent. */
+  readonly hold?: number;
+}
+
+/** What one combination meets at the contacts instead of what the model says. */
+export interface ContactTerms {
+  /** One gap for each contact, m. */
+  readonly gaps?: readonly number[];
+  /** Coefficient at every contact that has friction; above zero. */
+  readonly friction?: number;
 }
 
 /** A mass carried at a node. */

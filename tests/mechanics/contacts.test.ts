@@ -277,7 +277,7 @@ test("gaps given for a combination count as those of the model do", () => {
       [0, 9],
       [0, 9],
     ],
-    [[gap], [gap]],
+    [{ gaps: [gap] }, { gaps: [gap] }],
   );
   const own = solveFrame(prepareFrame(apart), cases, [
     [0, 1],
@@ -304,4 +304,33 @@ test("a frame prepared after its like, with other springs, answers as by itself"
   const alone = solveFrame(prepareFrame(spring(5e4)), cases, [[1, 1]]);
   expect(solvedState(after, 0).displacements).toEqual(solvedState(alone, 0).displacements);
   expect(after.frame.parts.table).toBe(like.parts.table);
+});
+
+test("friction that holds like a spring shares with the beam until it slips, and then keeps to its bound", () => {
+  // A cantilever's tip on the floor: pressed by N, pushed along by P; the beam has 3EI/L³, friction the stiffness k.
+  const [N, mu, k, stretch] = [100, 0.4, 30_000, 1e9];
+  const beam = (3 * EI) / L ** 3;
+  const model: FrameModel = {
+    ...lineBeamModel({
+      EI,
+      nodes: [
+        [0, "fixed"],
+        [L, "free"],
+      ],
+    }),
+    springs: [{ from: 1, to: GROUND, axes: GLOBAL, stiffness: [stretch, 0, 0, 0, 0, 0] }],
+    contacts: [{ from: 1, to: GROUND, normal: [1, 0, 0], gap: 0, stiffness: 1e9, friction: 1, hold: k }],
+  };
+  const shoved = (P: number) => {
+    const load: LoadCase = { nodes: [{ node: 1, force: [-N, P, 0] }] };
+    return solvedState(solveFrame(prepareFrame(model), [load], [[1]], [{ friction: mu }]), 0);
+  };
+  const press = shoved(0).contacts[0]?.push ?? 0;
+  const light = 0.5 * mu * press * (1 + beam / k);
+  const [held] = shoved(light).contacts;
+  expect(held?.status).toBe("holds");
+  expect(-(held?.sideways[1] ?? 0) / ((light * k) / (k + beam))).toBeCloseTo(1, 9);
+  const slid = shoved(4 * light);
+  expect(slid.contacts[0]?.status).toBe("slips");
+  expect((slid.displacements[7] ?? 0) / ((4 * light - mu * press) / beam)).toBeCloseTo(1, 7);
 });

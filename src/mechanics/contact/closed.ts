@@ -17,7 +17,7 @@ export function closedLinks(
     const own = status[contact] ?? "open";
     const isNormal = normal[contact] === i;
     if (own === "open" || (own !== "holds" && !isNormal)) return;
-    const given = isNormal ? contacts[contact]?.stiffness : undefined;
+    const given = isNormal ? contacts[contact]?.stiffness : contacts[contact]?.hold;
     springs.push({ link, stiffness: given ?? RIGID * base });
   });
   return springs;

@@ -10,10 +10,17 @@ import type { ContactLinks } from "./links.ts";
 export interface Condensed {
   readonly contacts: readonly Contact[];
   readonly links: ContactLinks;
-  /** Motion of link i per unit force on link j, by rows, m/N. */
-  readonly flexibility: Float64Array;
+  readonly answers: LinkAnswers;
   /** Motion of the links under the loads alone. */
   readonly motion: Float64Array;
+}
+
+/** How all links move when one of them is pushed; found when it is asked for. */
+export interface LinkAnswers {
+  /** Finds the answers of these links together, which is cheaper than one by one. */
+  find(links: readonly number[]): void;
+  /** Motion of every link per unit force on this one, m/N. */
+  motions(link: number): Float64Array;
 }
 
 /** How a slipping contact is assumed to move: unit direction on its two sides, and the force per sideways motion across it, N/m. */
@@ -80,8 +87,7 @@ function closedCondition(model: Condensed, link: number, gap: number, stiffness:
 
 /** Links between freedoms that supports hold cannot move; theirs is no condition to solve. */
 const cannotMove = (model: Condensed, link: number): boolean => {
-  const n = model.links.links.length;
-  const own = model.flexibility[link * n + link] as number;
+  const own = model.answers.motions(link)[link] as number;
   return own * (model.links.links[link]?.base ?? 0) < Number.EPSILON;
 };
 
@@ -129,14 +135,15 @@ function conditions(model: Condensed, states: readonly ContactState[], { left, r
     else {
       for (const link of [normal + 1, normal + 2]) {
         if (state.side === "free") all.push({ terms: [contactForce(model, link, left)], rhs: 0 });
-        else all.push(closedCondition(model, link, 0, rigidly(link)));
+        else all.push(closedCondition(model, link, 0, contact.hold ?? rigidly(link)));
       }
     }
   });
-  return all.map((condition, link) =>
-    cannotMove(model, link) ? { terms: [{ link, a: 1, c: 0 }], rhs: 0 } : condition,
-  );
+  return all;
 }
+
+/** Whether a link needs nothing beside its base spring: then p is zero. */
+const isIdle = ({ terms, rhs }: Condition): boolean => rhs === 0 && terms.every(({ c }) => c === 0);
 
 /** Forces and motions of the contacts for assumed statuses. */
 export function solveCondensed(model: Condensed, assumed: Assumed, limits: Limits): CondensedSolution {
@@ -148,8 +155,12 @@ export function solveCondensed(model: Condensed, assumed: Assumed, limits: Limit
 }
 
 /** What the left sides of the equations hang on; undefined where some contact slips in a direction of its own. */
-function sameLeftSides(states: readonly ContactState[], { left, rigid }: Limits): string | undefined {
-  let key = `${left} ${rigid} `;
+function sameLeftSides(
+  states: readonly ContactState[],
+  working: readonly number[],
+  { left, rigid }: Limits,
+): string | undefined {
+  let key = `${left} ${rigid} ${working.join(" ")} `;
   for (const { closed, side } of states) {
     if (typeof side === "object") return undefined;
     key += `${closed ? "c" : "o"}${side === "hold" ? "h" : "f"}`;
@@ -158,22 +169,33 @@ function sameLeftSides(states: readonly ContactState[], { left, rigid }: Limits)
 }
 
 /** Factors of the latest equations of a frame: most combinations leave the same contacts closed. */
-const factors = new WeakMap<Float64Array, Map<string, DenseFactor>>();
+const factors = new WeakMap<LinkAnswers, Map<string, DenseFactor>>();
 const KEPT = 8;
 
-function factorOf(model: Condensed, all: readonly Condition[], key: string | undefined): DenseFactor {
-  const known = factors.get(model.flexibility) ?? new Map<string, DenseFactor>();
-  factors.set(model.flexibility, known);
+/** The equations of the links that work, in their order. */
+function factorOf(
+  model: Condensed,
+  all: readonly Condition[],
+  working: readonly number[],
+  key: string | undefined,
+): DenseFactor {
+  const known = factors.get(model.answers) ?? new Map<string, DenseFactor>();
+  factors.set(model.answers, known);
   const found = key === undefined ? undefined : known.get(key);
   if (found) return found;
-  const n = model.links.links.length;
+  const n = working.length;
+  const place = new Map(working.map((link, i) => [link, i]));
   const matrix = new Float64Array(n * n);
-  all.forEach(({ terms }, i) => {
-    for (const { link, a, c } of terms) {
-      matrix[i * n + link] = (matrix[i * n + link] as number) + a;
-      for (let j = 0; j < n; j++) {
-        matrix[i * n + j] = (matrix[i * n + j] as number) + c * (model.flexibility[link * n + j] as number);
-      }
+  working.forEach((own, i) => {
+    for (const { link, a, c } of all[own]?.terms ?? []) {
+      const at = place.get(link);
+      if (at !== undefined) matrix[i * n + at] = (matrix[i * n + at] as number) + a;
+      if (c === 0) continue;
+      // By reciprocity how this link moves under the others is how they move under it.
+      const motions = model.answers.motions(link);
+      working.forEach((other, j) => {
+        matrix[i * n + j] = (matrix[i * n + j] as number) + c * (motions[other] as number);
+      });
     }
   });
   const factor = denseFactor(matrix, n);
@@ -186,21 +208,26 @@ function factorOf(model: Condensed, all: readonly Condition[], key: string | und
 
 /** Forces and motions of the contacts for given states. */
 export function solveStates(model: Condensed, states: readonly ContactState[], limits: Limits): CondensedSolution {
-  const { links, flexibility, motion } = model;
+  const { links, answers, motion } = model;
   const n = links.links.length;
   const all = conditions(model, states, limits);
-  const rhs = Float64Array.from(all, ({ terms, rhs: own }) =>
-    terms.reduce((sum, { link, c }) => sum - c * (motion[link] as number), own),
-  );
-  const factor = factorOf(model, all, sameLeftSides(states, limits));
-  const force = denseSolve(factor, rhs);
-  const total = new Float64Array(n);
-  const contact = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    let w = motion[i] as number;
-    for (let j = 0; j < n; j++) w += (flexibility[i * n + j] as number) * (force[j] as number);
-    total[i] = w;
-    contact[i] = (force[i] as number) - (links.links[i]?.base ?? 0) * w;
-  }
+  const busy = all.flatMap((condition, link) => (isIdle(condition) ? [] : [link]));
+  answers.find(busy);
+  const working = busy.filter((link) => !cannotMove(model, link));
+  const rhs = Float64Array.from(working, (link) => {
+    const { terms, rhs: own } = all[link] as Condition;
+    return terms.reduce((sum, term) => sum - term.c * (motion[term.link] as number), own);
+  });
+  const factor = factorOf(model, all, working, sameLeftSides(states, working, limits));
+  const solved = denseSolve(factor, rhs);
+  const force = new Float64Array(n);
+  const total = Float64Array.from(motion);
+  working.forEach((link, k) => {
+    const p = solved[k] as number;
+    force[link] = p;
+    const motions = answers.motions(link);
+    for (let i = 0; i < n; i++) total[i] = (total[i] as number) + (motions[i] as number) * p;
+  });
+  const contact = force.map((p, i) => p - (links.links[i]?.base ?? 0) * (total[i] as number));
   return { force, motion: total, contact, smallestPivot: factor.smallestPivot };
 }

@@ -39,9 +39,10 @@ export function contactLinks(parts: FrameParts): ContactLinks {
   const { model } = parts;
   const links: ContactLink[] = [];
   const normal: number[] = [];
-  const put = (contact: number, link: Link): number => links.push({ contact, link, base: baseStiffness(parts, link) });
+  const put = (contact: number, link: Link, base = baseStiffness(parts, link)): number =>
+    links.push({ contact, link, base });
   (model.contacts ?? []).forEach((contact: Contact, c) => {
-    const { from, to, at, stiffness = Infinity, friction = 0, gap } = contact;
+    const { from, to, at, stiffness = Infinity, friction = 0, hold = Infinity, gap } = contact;
     if (!model.nodes[from] || (to !== GROUND && !model.nodes[to])) {
       throw new MechanicsInputError(`contact ${c} names a node that does not exist`);
     }
@@ -49,6 +50,7 @@ export function contactLinks(parts: FrameParts): ContactLinks {
       !(
         Math.abs(length(contact.normal) - 1) <= UNIT_TOLERANCE &&
         stiffness > 0 &&
+        hold > 0 &&
         friction >= 0 &&
         Number.isFinite(gap)
       )
@@ -59,7 +61,8 @@ export function contactLinks(parts: FrameParts): ContactLinks {
     }
     normal.push(put(c, slideLink(model, from, to, at, contact.normal)) - 1);
     if (friction > 0) {
-      for (const side of perpendicularPair(contact.normal)) put(c, slideLink(model, from, to, at, side));
+      // Held by what it holds with anyway, a contact that does not slip needs no equation.
+      for (const side of perpendicularPair(contact.normal)) put(c, slideLink(model, from, to, at, side), contact.hold);
     }
   });
   return { links, normal };

@@ -1,11 +1,11 @@
 import type { Vec3 } from "../../geometry/vector.ts";
 import { add, perpendicularPair, scale } from "../../geometry/vector.ts";
-import { motion } from "../assembly/link.ts";
+import { addAlong, motion } from "../assembly/link.ts";
 import { gather, scatter } from "../assembly/matrix.ts";
 import { buildSystem } from "../assembly/system.ts";
 import type { Frame } from "../frame.ts";
 import type { AppliedCase } from "../load/applied-case.ts";
-import type { Combination, Contact } from "../model.ts";
+import type { Combination, Contact, ContactTerms } from "../model.ts";
 import { TOGETHER } from "../sparse/products.ts";
 import { solveRefined } from "../sparse/refine.ts";
 import { combineResultants } from "../statics/checks.ts";
@@ -14,45 +14,49 @@ import type { ContactResult, ContactStatus, State } from "../statics/state.ts";
 import { ORIGIN } from "../triad.ts";
 import { settleContacts } from "./active-set.ts";
 import { closedLinks } from "./closed.ts";
-import type { CondensedSolution } from "./condensed.ts";
+import type { CondensedSolution, LinkAnswers } from "./condensed.ts";
 
-/** Answers of the frame to a unit force on each contact link, computed once and used by all combinations. */
-export interface ContactAnswers {
-  /** Displacements (six a node) for each link. */
-  readonly displacements: readonly Float64Array[];
-  readonly flexibility: Float64Array;
+/** Answers of the frame to a unit force on a contact link, computed when first asked for and used by all combinations. */
+export interface ContactAnswers extends LinkAnswers {
+  /** Displacements (six a node). */
+  displacements(link: number): Float64Array;
 }
 
 export function condenseContacts(frame: Frame): ContactAnswers {
   const { numbering, matrix, factor } = frame.system;
   const { links } = frame.contacts;
   const full = new Float64Array(numbering.unknownOf.length);
-  const displacements: Float64Array[] = [];
-  // A few at a time: hundreds of feet on thousands of bars would fill memory with right-hand sides.
-  for (let first = 0; first < links.length; first += TOGETHER) {
-    const some = links.slice(first, first + TOGETHER);
-    const rhs = new Float64Array(numbering.count * some.length);
-    some.forEach(({ link }, i) => {
-      full.fill(0);
-      link.freedoms.forEach((freedom, j) => {
-        full[freedom] = (full[freedom] as number) + (link.weights[j] as number);
-      });
-      gather(numbering, full, rhs, i * numbering.count);
-    });
-    const { x } = solveRefined(factor, matrix, rhs, some.length);
-    some.forEach((_, i) => {
-      const own = new Float64Array(numbering.unknownOf.length);
-      scatter(numbering, x, i * numbering.count, own);
-      displacements.push(own);
-    });
-  }
-  const flexibility = new Float64Array(links.length * links.length);
-  links.forEach(({ link }, i) => {
-    displacements.forEach((u, j) => {
-      flexibility[i * links.length + j] = motion(link, u);
-    });
-  });
-  return { displacements, flexibility };
+  const found = new Map<number, { readonly displacements: Float64Array; readonly motions: Float64Array }>();
+  const answer = (link: number) => {
+    const known = found.get(link);
+    if (!known) throw new RangeError(`the answer of contact link ${link} was not asked for`);
+    return known;
+  };
+  return {
+    find(wanted) {
+      const missing = wanted.filter((link) => !found.has(link));
+      // A few at a time: hundreds of feet on thousands of bars would fill memory with right-hand sides.
+      for (let first = 0; first < missing.length; first += TOGETHER) {
+        const some = missing.slice(first, first + TOGETHER);
+        const rhs = new Float64Array(numbering.count * some.length);
+        some.forEach((pushed, i) => {
+          full.fill(0);
+          const link = links[pushed]?.link;
+          if (link) addAlong(link, 1, full);
+          gather(numbering, full, rhs, i * numbering.count);
+        });
+        const { x } = solveRefined(factor, matrix, rhs, some.length);
+        some.forEach((pushed, i) => {
+          const displacements = new Float64Array(numbering.unknownOf.length);
+          scatter(numbering, x, i * numbering.count, displacements);
+          const motions = Float64Array.from(links, ({ link }) => motion(link, displacements));
+          found.set(pushed, { displacements, motions });
+        });
+      }
+    },
+    displacements: (link) => answer(link).displacements,
+    motions: (link) => answer(link).motions,
+  };
 }
 
 const weightedSum = (parts: readonly Float64Array[], factors: ArrayLike<number>, length: number): Float64Array => {
@@ -84,23 +88,31 @@ function results(
   });
 }
 
-/** Solves one combination with its own set of closed contacts and, where given, its own gaps. Throws SolveCheckFailed. */
+/** The contacts as one combination meets them. */
+const metBy = (contacts: readonly Contact[], { gaps, friction }: ContactTerms): readonly Contact[] =>
+  contacts.map((contact, c) => ({
+    ...contact,
+    gap: gaps?.[c] ?? contact.gap,
+    ...(contact.friction && friction ? { friction } : {}),
+  }));
+
+/** Solves one combination with its own set of closed contacts and, where given, on its own terms. Throws SolveCheckFailed. */
 export function solveWithContacts(
   frame: Frame,
   answers: ContactAnswers,
   cases: readonly AppliedCase[],
   displacements: readonly Float64Array[],
   factors: Combination,
-  gaps?: readonly number[],
+  terms?: ContactTerms,
 ): State {
   const { links } = frame.contacts;
   const given = frame.model.contacts ?? [];
-  const contacts = gaps ? given.map((contact, c) => ({ ...contact, gap: gaps[c] ?? contact.gap })) : given;
+  const contacts = terms ? metBy(given, terms) : given;
   const loaded = weightedSum(displacements, factors, frame.system.numbering.unknownOf.length);
   const found = settleContacts({
     contacts,
     links: frame.contacts,
-    flexibility: answers.flexibility,
+    answers,
     motion: Float64Array.from(links, ({ link }) => motion(link, loaded)),
   });
   if (found.kind === "unsettled") return { kind: "unsettled", tried: found.tried };
@@ -109,9 +121,12 @@ export function solveWithContacts(
     const { mechanisms } = buildSystem(frame.parts, closedLinks(frame.contacts, contacts, status), frame.system);
     return { kind: "mechanism", mechanisms };
   }
-  const u = weightedSum(answers.displacements, found.solution.force, loaded.length).map(
-    (value, f) => value + (loaded[f] as number),
-  );
+  const u = loaded;
+  found.solution.force.forEach((force, link) => {
+    if (force === 0) return;
+    const own = answers.displacements(link);
+    for (let f = 0; f < u.length; f++) u[f] = (u[f] as number) + force * (own[f] as number);
+  });
   const contactForce = found.solution.contact.map((force, i) => (isOpen(frame, status, i) ? 0 : force));
   const acting = {
     held: weightedSum(

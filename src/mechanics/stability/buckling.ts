@@ -44,7 +44,7 @@ export interface Buckling {
    * The lowest factors by which the axial forces of a solved combination may grow before the frame buckles (λ of a mode;
    * α_cr is the first), with modes at the nodes of the frame. Linear buckling about the undeformed shape: axial forces
    * only; bending moments (lateral-torsional buckling) and warping are not in it. Members are cut finely enough for 1e-4.
-   * Contacts stay as the combination left them. An empty list when nothing is compressed.
+   * Contacts stay as the combination left them, those that slip held: swaying back they stick. An empty list when nothing is compressed.
    */
   modes(combination: number, count: number): BucklingShapes;
   /** Whether the axial forces may grow by this factor without buckling: one factorisation, no modes. False for a mechanism. */
@@ -121,7 +121,7 @@ export function bucklingOf(solution: Solution): Buckling {
     });
 
   const statusOf = (combination: number): ContactStatus[] =>
-    solvedState(solution, combination).contacts.map((contact) => contact.status);
+    solvedState(solution, combination).contacts.map(({ status }) => (status === "slips" ? "holds" : status));
 
   const meshOf = (
     pieces: Int32Array,

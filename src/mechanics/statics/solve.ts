@@ -3,7 +3,7 @@ import { gather, scatter } from "../assembly/matrix.ts";
 import { condenseContacts, solveWithContacts } from "../contact/solve.ts";
 import type { Frame } from "../frame.ts";
 import type { AppliedCase } from "../load/applied-case.ts";
-import type { Combination, LoadCase } from "../model.ts";
+import type { Combination, ContactTerms, LoadCase } from "../model.ts";
 import { solveRefined } from "../sparse/refine.ts";
 import { applyCase } from "./applied.ts";
 import { addMemberForces, memberEnds } from "./member-forces.ts";
@@ -60,7 +60,7 @@ const actingAlone = (applied: AppliedCase): Acting => ({ ...applied, contactForc
 
 /**
  * Solves every combination of load cases. Without contacts the cases are solved and superposed; with contacts each
- * combination finds its own set of closed contacts, with its own gaps where `gaps` has some for it (one for each contact, m).
+ * combination finds its own set of closed contacts, on its own terms where `terms` has some for it.
  * A frame with mechanisms gives "mechanism" for all combinations.
  * Throws SolveCheckFailed when a solution does not satisfy its own equations, MechanicsInputError for impossible loads.
  */
@@ -68,7 +68,7 @@ export function solveFrame(
   frame: Frame,
   loadCases: readonly LoadCase[],
   combinations: readonly Combination[],
-  gaps: readonly (readonly number[] | undefined)[] = [],
+  terms: readonly (ContactTerms | undefined)[] = [],
 ): Solution {
   const cases = loadCases.map((loadCase) => applyCase(frame.parts, frame.system.numbering, loadCase));
   const solution = { frame, cases, combinations };
@@ -80,7 +80,7 @@ export function solveFrame(
   if (frame.contacts.links.length > 0) {
     const condensed = condenseContacts(frame);
     const states = combinations.map((factors, i) =>
-      solveWithContacts(frame, condensed, cases, displacements, factors, gaps[i]),
+      solveWithContacts(frame, condensed, cases, displacements, factors, terms[i]),
     );
     return { ...solution, states };
   }
