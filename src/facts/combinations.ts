@@ -12,6 +12,7 @@ import { slidesExclude } from "./slides.ts";
 import { structure } from "./structure.ts";
 import { tippingEdges } from "./tipping-edges.ts";
 import { tippingPush } from "./tipping-push.ts";
+import { warmth } from "./warmth.ts";
 
 /**
  * service: everything at its own size. strength: with the factors of the method, in plumb and out of it, on an uneven floor, or with an
@@ -61,6 +62,8 @@ export const OUT_OF_PLUMB = 1 / 200;
 /** A person leans on it, N (common practice); a push at which it should still feel firm, N (common practice). */
 export const LEAN = 250;
 export const PUSH = 150;
+/** ψ0 of warmth and cold beside other loads (EN 1990:2002, Table A1.1, from memory). */
+const WARMTH_BESIDE = 0.6;
 /** Of the push that tips a light frame, so much shows how stiff it stands before it does. */
 const BEFORE_TIPPING = 0.9;
 /** What tips at less than this, N, does not stand. */
@@ -136,11 +139,12 @@ export const combinations = defineFact<
     level: typeof pushLevel;
     footing: typeof footing;
     by: typeof loadFactors;
+    warm: typeof warmth;
   }
 >({
   id: "combinations",
-  needs: { acting, structure, level: pushLevel, footing, by: loadFactors },
-  compute({ acting: known, structure: nodes, level, footing: feet, by }, frame) {
+  needs: { acting, structure, level: pushLevel, footing, by: loadFactors, warm: warmth },
+  compute({ acting: known, structure: nodes, level, footing: feet, by, warm }, frame) {
     const base = known.cases.map((c) => c.loads);
     const n = base.length;
     const cases: SolverCase[] = [...base, ...base.map((c) => sideways(c, 0)), ...base.map((c) => sideways(c, 1))];
@@ -213,6 +217,23 @@ export const combinations = defineFact<
       for (const choice of orNone(choices.fullest)) {
         const name = `${words(by.permanent, by.variable, choice)}, ${where}`;
         add("strength", name, factors(by.permanent, by.variable, choice), namesOf(choice), { gaps });
+      }
+    }
+    for (const { name: weather, loads } of warm) {
+      const at = cases.length;
+      cases.push(loads);
+      const wide = (list: readonly number[], by: number) => {
+        const longer = new Array<number>(cases.length).fill(0);
+        for (const [i, factor] of list.entries()) longer[i] = factor;
+        longer[at] = by;
+        return longer;
+      };
+      for (const choice of orNone(choices.fullest)) {
+        const [most, beside] = [by.variable, by.variable * WARMTH_BESIDE];
+        for (const [q, t] of choice ? [[most, beside] as const, [by.beside, most] as const] : [[most, most] as const]) {
+          const name = `${words(by.permanent, q, choice)} + ${times(t, weather)}`;
+          add("strength", name, wide(factors(by.permanent, q, choice), t), namesOf(choice));
+        }
       }
     }
     for (const choice of choices.accidental) {

@@ -84,3 +84,4 @@ export { toolShifts } from "./tool-shifts.ts";
 export { torqueLimit } from "./torque-limit.ts";
 export { tubes } from "./tubes.ts";
 export { turning } from "./turning.ts";
+export { warmth } from "./warmth.ts";
