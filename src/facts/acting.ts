@@ -114,6 +114,13 @@ export function carriers(
   return points;
 }
 
+/** What forces at the carriers leave of the moment of a force, N·m: carriers in one line take it as moments, alike. */
+function leftOver(force: Vec3, at: Vec3, forces: readonly Vec3[], points: readonly { readonly at: Vec3 }[]): Vec3 {
+  let left = cross(at, force);
+  for (const [i, point] of points.entries()) left = subtract(left, cross(point.at, forces[i] ?? [0, 0, 0]));
+  return scale(left, 1 / Math.max(1, points.length));
+}
+
 /** Self-weight, equipment and declared loads on the bars that take them; pressures on panels carried to their bars. */
 export const acting = defineFact<
   Acting,
@@ -131,11 +138,12 @@ export const acting = defineFact<
         mass.centre,
         points.map((p) => p.at),
       );
+      const moment = leftOver(force, mass.centre, forces, points);
       for (const [i, point] of points.entries())
-        gathering.point(point.bar, point.station, forces[i] ?? [0, 0, 0], [0, 0, 0]);
+        gathering.point(point.bar, point.station, forces[i] ?? [0, 0, 0], [0, 0, 0], moment);
     };
 
-    // Pulled out it turns about what carries it: what the carriers' forces do not balance, they take as moments, alike.
+    // Pulled out it turns about what carries it.
     const pull = (gathering: Gathering, mass: Mass, by: Vec3): void => {
       const points = carriers(mass, all, shares);
       const places = points.map((p) => p.at);

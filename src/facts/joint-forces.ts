@@ -5,6 +5,7 @@ import { type Body, bodies } from "./bodies.ts";
 import { type Clamp, clamping } from "./clamping.ts";
 import { defineFact } from "./fact.ts";
 import { hanging } from "./hanging.ts";
+import { platePrint } from "./plate-print.ts";
 import type { View } from "./response.ts";
 import { type Link, structure } from "./structure.ts";
 
@@ -49,6 +50,8 @@ interface Wrench {
 
 const ALIGNED = 0.999;
 const NOTHING = 1e-12;
+/** A screw within this of the edge that is pressed has no lever over it, m. */
+const NO_ARM = 1e-6;
 
 /** Off the bar that the clamp presses on. */
 const offFace = (clamp: Clamp): Vec3 => scale(clamp.placed.axis, clamp.placed.into.kind === "bore" ? 1 : -1);
@@ -102,19 +105,27 @@ function tilted(clamps: readonly Clamp[], normal: Vec3, at: Vec3, w: Wrench, cor
   const push = Math.max(0, -dot(w.force, normal));
   const left = Math.max(0, size + push * edge);
   const arms = clamps.map((clamp) => Math.max(0, lift(pointOf(clamp)) - edge));
-  const pulls = left > 0 && arms.some((arm) => arm > 0) ? tiltingPulls(arms, left) : clamps.map(() => 0);
+  const pulls = left > 0 && arms.some((arm) => arm > NO_ARM) ? tiltingPulls(arms, left) : clamps.map(() => 0);
   return { pulls, pressed };
 }
 
-/** Corners of what is pressed on the face: the cut end and the legs that lie on it. */
-function footprint(link: Link, body: Body): readonly Corner[] {
+/** Corners of what is pressed on the face of a bar: of plates and legs that lie on it, and of the cut end that butts on it. */
+function footprint(link: Link, body: Body, onto: Body): readonly Corner[] {
   const corners: Corner[] = [];
   for (const connector of link.connectors)
-    for (const solid of connector.solids) for (const at of boxCorners(solid)) corners.push({ at, of: connector });
+    if (connector.outline) for (const at of platePrint(connector, onto)) corners.push({ at, of: connector });
+    else for (const solid of connector.solids) for (const at of boxCorners(solid)) corners.push({ at, of: connector });
+  if (!link.byEnd) return corners;
   for (const y of [-body.half.y, body.half.y])
     for (const z of [-body.half.z, body.half.z])
       corners.push({ at: along(along(link.at, body.axes.y, y), body.axes.z, z), of: undefined });
   return corners;
+}
+
+/** What is pressed on the bar that runs past, and by a plate on the bar that ends there. */
+interface Print {
+  readonly far: readonly Corner[];
+  near(connector: Clamp["connector"]): readonly Corner[];
 }
 
 function wrenchOn(view: View, index: number, body: Body, what: "weight" | undefined): Wrench {
@@ -131,7 +142,7 @@ function borneBy(
   link: Link,
   w: Wrench,
   clampsOf: (bar: string) => readonly Clamp[],
-  corners: readonly Corner[],
+  print: Print,
   weightOnly: boolean,
   bends: boolean,
 ): Borne {
@@ -150,7 +161,7 @@ function borneBy(
     weightOnly ? { ...w, moment: centred(face, normal, link.at, w.force) } : w,
   );
   const pull = Math.max(0, dot(w.force, normal)) / face.length;
-  const tilt = bends ? tilted(face, normal, link.at, w, corners) : undefined;
+  const tilt = bends ? tilted(face, normal, link.at, w, print.far) : undefined;
   const bent = tilt?.pulls ?? [];
   if (torsion !== 0 && !lugged) turns.push({ clamp: first, torsion: Math.abs(torsion) });
   const passed = new Map<Clamp["connector"], Vec3>();
@@ -170,8 +181,12 @@ function borneBy(
     const off = offFace(one);
     if (connector.part.kind === "plate") {
       const { shears: own } = inPlane(near, off, link.at, w);
+      // The bar draws on the plate where the plate draws on the other bar the other way.
+      const back: Wrench = { force: scale(w.force, -1), moment: scale(w.moment, -1) };
+      const drawn = Math.max(0, dot(back.force, off)) / near.length;
+      const opened = bends ? tilted(near, off, link.at, back, print.near(connector)).pulls : [];
       for (const [i, clamp] of near.entries())
-        clamps.push({ clamp, shear: length(own[i] ?? [0, 0, 0]), pull: 0, bent: 0 });
+        clamps.push({ clamp, shear: length(own[i] ?? [0, 0, 0]), pull: drawn, bent: opened[i] ?? 0 });
       continue;
     }
     // A leg under the bar bears on it; a leg over it is pulled; along its face friction holds it.
@@ -206,7 +221,11 @@ export const jointForces = defineFact<
       const body = all.get(link.bar);
       const clamps = link.connectors.flatMap((connector) => known.of(connector));
       if (!body || clamps.length === 0) continue;
-      const corners = footprint(link, body);
+      const onto = all.get(link.onto);
+      const print: Print = {
+        far: onto ? footprint(link, body, onto) : [],
+        near: (connector) => platePrint(connector, body).map((at) => ({ at, of: connector })),
+      };
       const of = (bar: string): readonly Clamp[] => clamps.filter((clamp) => clamp.bar === bar);
       const wrench = (view: View, what: "weight" | undefined): Wrench => {
         const whole = wrenchOn(view, index, body, what);
@@ -221,10 +240,10 @@ export const jointForces = defineFact<
         link,
         clamps,
         borne(view, what) {
-          if (what === "weight") return borneBy(link, wrench(view, what), of, corners, true, false);
+          if (what === "weight") return borneBy(link, wrench(view, what), of, print, true, false);
           let borne = remembered.get(view);
           if (!borne) {
-            borne = borneBy(link, wrench(view, what), of, corners, false, view.combination.kind !== "strength");
+            borne = borneBy(link, wrench(view, what), of, print, false, view.combination.kind !== "strength");
             remembered.set(view, borne);
           }
           return borne;

@@ -11,11 +11,13 @@ import { type Standing, standings } from "./standings.ts";
 /** Where bars are fastened to each other, as the mechanics see it: a point, the two bars, and what holds them. */
 export interface Link {
   readonly joint: Ref<"joint">;
-  /** The bar that ends there (or the first bar of a plate), and the bar that runs past. */
+  /** The bar that ends there, and the bar that runs past; of plates, ties, pivots and hinges the bars in the order they are named. */
   readonly bar: string;
   readonly onto: string;
   readonly at: Vec3;
   readonly stations: readonly [number, number];
+  /** Whether `bar` was joined by its end. */
+  readonly byEnd: boolean;
   readonly connectors: readonly PlacedConnector[];
   /** Axis about which it is meant to turn: a hinge or an unlocked pivot. */
   readonly freeAbout?: Vec3;
@@ -60,6 +62,10 @@ function project(body: Body, point: Vec3): number {
   return Math.min(Math.max(station, a), b);
 }
 
+/** From the axis of a bar to the outside of its section in a direction across it, m. */
+const reachAlong = ({ axes, half }: Body, direction: Vec3): number =>
+  Math.abs(dot(axes.y, direction)) * half.y + Math.abs(dot(axes.z, direction)) * half.z;
+
 /** Bars as lines, cut where something attaches, and what joins them. */
 export const structure = defineFact<
   Structure,
@@ -87,7 +93,7 @@ export const structure = defineFact<
       onto: string,
       at: Vec3,
       connectors: readonly PlacedConnector[],
-      special: { readonly freeAbout?: Vec3; readonly tiedAlong?: Vec3 } = {},
+      special: { readonly freeAbout?: Vec3; readonly tiedAlong?: Vec3; readonly byEnd?: boolean } = {},
     ): void => {
       const [a, b] = [all.get(bar), all.get(onto)];
       if (!a?.prism || !b?.prism || bar === onto) return;
@@ -97,6 +103,7 @@ export const structure = defineFact<
         onto,
         at,
         stations: [project(a, at), project(b, at)],
+        byEnd: false,
         connectors,
         ...special,
       });
@@ -106,7 +113,7 @@ export const structure = defineFact<
       const connectors = byJoint.get(joint.ref.id) ?? [];
       // A joint whose connectors all found no place holds nothing.
       if (body && connectors.length > 0)
-        link(joint.ref, joint.bar, contact.b.bar, cutPoint(body, joint.end), connectors);
+        link(joint.ref, joint.bar, contact.b.bar, cutPoint(body, joint.end), connectors, { byEnd: true });
     }
     for (const fastening of frame.fastenings) {
       const connectors = byJoint.get(fastening.ref.id) ?? [];
@@ -122,8 +129,14 @@ export const structure = defineFact<
         ) as unknown as Vec3;
         const other = all.get(tie.bars[1]);
         const towards = other ? subtract(along(other.bar.from, other.axes.x, project(other, point)), point) : undefined;
-        const screw = towards && length(towards) > SAME ? { tiedAlong: normalise(towards) } : {};
-        link(tie.ref, tie.bars[0], tie.bars[1], point, [], screw);
+        if (!body || !other || !towards || length(towards) <= SAME) {
+          link(tie.ref, tie.bars[0], tie.bars[1], point, []);
+          continue;
+        }
+        // It holds where the two faces meet, whichever bar is named first.
+        const tiedAlong = normalise(towards);
+        const [own, others] = [reachAlong(body, tiedAlong), reachAlong(other, tiedAlong)];
+        link(tie.ref, tie.bars[0], tie.bars[1], along(point, towards, own / (own + others)), [], { tiedAlong });
       }
     }
     for (const pivot of frame.pivots)

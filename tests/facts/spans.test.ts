@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { spans } from "../../src/facts/spans.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { barOf, edited, tee } from "../rules/base-frames.ts";
+import { gantry } from "../rules/gantry.ts";
 import { known } from "./known.ts";
 
 /** The rail between two posts 600 mm apart, on feet: it is cut at x = 20 and x = 580. */
@@ -53,5 +54,51 @@ describe("spans", () => {
       barOf(base, "post").ends = { both: { cut: "as-drawn" } };
     });
     expect(of(file, "post")).toEqual([["between", 0, 481]]);
+  });
+
+  it("are the same whichever bar a plate or a tie names first", () => {
+    const plated = (holds: [string, string]) =>
+      edited(gantry(1200), (file) => {
+        file.bars.push({ id: "mid", profile: "40x40-8", from: [600, 0, 600], to: [600, 500, 600] });
+        file.fastenings = [
+          { id: "t1", part: "plate-T-40", on: "above", at: [600, 0, 620], turn: holds[0] === "mid" ? 0 : 90, holds },
+        ];
+      });
+    for (const holds of [
+      ["front", "mid"],
+      ["mid", "front"],
+    ] as [string, string][]) {
+      expect(of(plated(holds), "front"), holds.join()).toEqual([["between", 20, 1220]]);
+      expect(of(plated(holds), "mid"), holds.join()).toEqual([["overhang", 0, 460]]);
+    }
+    const tied = (bars: [string, string]) =>
+      edited(gantry(1200), (file) => {
+        file.bars.push({ id: "double", profile: "40x40-8", from: [0, 0, 640], to: [1200, 0, 640] });
+        file.ties = [{ part: "side-tie-8", bars, at: [100, 400, 800, 1100] }];
+      });
+    for (const bars of [
+      ["front", "double"],
+      ["double", "front"],
+    ] as [string, string][])
+      expect(of(tied(bars), "front"), bars.join()).toEqual([["between", 20, 1220]]);
+  });
+
+  it("of a bar laid over others end where it lies on them", () => {
+    const file = edited(gantry(1200), (base) => {
+      base.bars.push({ id: "over", profile: "40x40-8", from: [600, -200, 640], to: [600, 700, 640] });
+      base.pivots = [0, 500].map((y) => ({
+        part: "pivot-40",
+        bars: ["over", y === 0 ? "front" : "back"],
+        at: [600, y, 620],
+        axis: "+z",
+        locked: true,
+      }));
+    });
+    expect(of(file, "over")).toEqual([
+      ["overhang", 0, 200],
+      ["between", 200, 700],
+      ["overhang", 700, 900],
+    ]);
+    expect(of(file, "front")).toEqual([["between", 20, 1220]]);
   });
 });

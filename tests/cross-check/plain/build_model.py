@@ -16,7 +16,7 @@ class Model:
                 bar = read.bars[load["on"]]
                 bar.stations.add(round(sum(bar.cut) / 2, 9))
         self.points = [p for mass in read.file.get("masses", []) if mass.get("fixed", True) for p in self.rests(mass)]
-        for n, s, _ in self.points:
+        for n, s, _, _ in self.points:
             read.bars[n].stations.add(s)
         self.nodes, self.place, self.members, self.stretch = [], {}, [], []
         for name, bar in read.bars.items():
@@ -26,12 +26,13 @@ class Model:
         self.anchored = read.file["stands"][0].get("hold") == "anchored"
 
     def rests(self, mass):
-        """Equipment on one level bar along x: half of it at each end of its box."""
+        """Equipment on one level bar along x: half of it at each end of its box, and its place beside the axis of the bar."""
         (n,) = mass["on"]
         bar, unit = self.read.bars[n], self.read.unit
         for side in (-1, 1):
             x = (mass["centre"][0] + side * mass["box"][0] / 2) * unit
-            yield n, round(float((x - bar.ends[0][0]) * bar.x[0]), 9), mass["mass"] * self.read.kilo / 2
+            beside = mass["centre"][1] * unit - float(bar.ends[0][1])
+            yield n, round(float((x - bar.ends[0][0]) * bar.x[0]), 9), mass["mass"] * self.read.kilo / 2, beside
 
     def lay(self, name, bar):
         own = sorted({round(s, 9) for s in bar.cut} | {s for s in bar.stations if bar.cut[0] < s < bar.cut[1]})
@@ -108,8 +109,8 @@ class Model:
         for name, entry in self.read.panels.items():
             density, thickness = SHEETS[entry["sheet"]]
             members += self.sheet_load(name, density * thickness * G)
-        for n, s, mass in self.points:
-            nodes.append({"node": self.node(n, s), "force": [0, 0, -mass * G]})
+        for n, s, mass, beside in self.points:
+            nodes.append({"node": self.node(n, s), "force": [0, 0, -mass * G], "moment": [-beside * mass * G, 0, 0]})
         for _, _, onto, point, by in self.read.links:
             mass = sum(BRACKETS[piece["connector"]][2] for piece in by)
             nodes.append({"node": self.node(onto, self.read.bars[onto].station(point)), "force": [0, 0, -mass * G]})
@@ -141,7 +142,7 @@ class Model:
             density, thickness = SHEETS[entry["sheet"]]
             for load in self.sheet_load(name, density * thickness):
                 members[load["member"]]["massPerLength"] -= load["force"][0][2]
-        masses = [{"node": self.node(n, s), "mass": mass} for n, s, mass in self.points]
+        masses = [{"node": self.node(n, s), "mass": mass} for n, s, mass, _ in self.points]
         for _, _, onto, point, by in self.read.links:
             masses.append(
                 {
