@@ -56,6 +56,7 @@ export { partCounts } from "./part-counts.ts";
 export { placements } from "./placements.ts";
 export { plateEdges } from "./plate-edges.ts";
 export { pushLevel } from "./push-level.ts";
+export { repeatedLoads } from "./repeated-loads.ts";
 export { response } from "./response.ts";
 export { reversing } from "./reversing.ts";
 export { sags } from "./sag.ts";

@@ -1,6 +1,7 @@
 import { normalise } from "../geometry/vector.ts";
 import type { Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
+import type { FaceName } from "../model/stock/stock.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { contacts } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
@@ -11,6 +12,7 @@ import { placeTie } from "./place-tie.ts";
 import type { InSlot, ScrewedPart } from "./placed.ts";
 import { placements } from "./placements.ts";
 import { sheets } from "./sheets.ts";
+import { inTube } from "./tubes.ts";
 
 export interface ScrewedParts {
   /** Everything that holds screws. */
@@ -18,6 +20,9 @@ export interface ScrewedParts {
   /** What no joint or fastening has put there: screws of ties, pivots, hinges, latches and sheets on faces. */
   readonly free: readonly ScrewedPart[];
 }
+
+/** Room for a screw's head, M8 at most, m: so far a screw of a sheet keeps off bars that stand on the same face, and so near they count. */
+const HEAD = 0.008;
 
 /** What a part fills of the slots: nuts, heads behind the lips, end fasteners. */
 export function fillsSlots({ inSlots, screws }: ScrewedPart): readonly InSlot[] {
@@ -74,10 +79,23 @@ export const screwedParts = defineFact<
         filled.set(key, [...(filled.get(key) ?? []), [from, to]]);
       }
     };
+    // Under a bar that stands on the face no screw has a place, nor its head beside it.
+    const covered = (bar: string, face: FaceName): readonly Stretch[] => {
+      const own = all.get(bar);
+      if (!own) return [];
+      return touching.of(bar).flatMap(({ a, overlap, gap }): Stretch[] => {
+        if (a.side !== face || gap > HEAD || overlap.length === 0) return [];
+        const along = overlap.map((point) => inTube(own, point)[0]);
+        return [[Math.min(...along) - HEAD, Math.max(...along) + HEAD]];
+      });
+    };
     const screwed = laid.filter(({ panel: { held } }) => held.kind === "on-face" && held.pitch !== undefined);
     if (screwed.length > 0) fill([...placed.connectors, ...free]);
     for (const sheet of screwed) {
-      const rows = placeSheetScrews(frame, sheet, all, (bar, face, slot) => filled.get(`${bar} ${face}${slot}`) ?? []);
+      const rows = placeSheetScrews(frame, sheet, all, (bar, face, slot) => [
+        ...(filled.get(`${bar} ${face}${slot}`) ?? []),
+        ...covered(bar, face),
+      ]);
       fill(rows);
       free.push(...rows);
     }

@@ -25,7 +25,7 @@ export const rule = defineRule({
     key: {
       text: "the key on {screw:screw} passes {room:length} from the head of {other:screw}",
       overlap: "the key on {screw:screw} runs {room:length} into the head of {other:screw}",
-      advice: "stagger the two connectors along the bar, or put one of them on another face",
+      advice: "stagger the two along the bar, or put one of them on another face",
       measures: "length",
       sense: "at least",
     },

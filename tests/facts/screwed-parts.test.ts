@@ -151,14 +151,14 @@ describe("the screws of a sheet", () => {
     expect(screw(named, "deck/a/1").screw.name).toBe("M8x20");
   });
 
-  it("make way for a nut that is there: 22 mm from a post's foot, 20 mm long, so 10 and 10 mm past its middle at 393", () => {
+  it("make way for a nut that is there, and keep from under a post: the nut fills 383 to 403 mm, the post 415 to 455", () => {
     const beside = screwed((file) => {
       file.bars.push({ id: "up", profile: "40x40-8", from: [435, 0, 20], to: [435, 0, 300] });
       file.fastenings = [
         { id: "foot", part: "inside-bracket-40", on: "+z", against: "-x", at: [415, 0, 20], holds: ["a", "up"] },
       ];
     });
-    expect(stations(beside, "deck/a")).toEqual([20, 206.67, 413, 580]);
+    expect(stations(beside, "deck/a")).toEqual([20, 206.67, 373, 580]);
     expect(stations(beside, "deck/b")).toEqual([20, 206.67, 393.33, 580]);
   });
 });
