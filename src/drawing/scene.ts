@@ -52,7 +52,9 @@ export function sceneOf(frame: Frame): Scene {
     if (cap) solids.push(cap);
   }
   for (const placed of factOf(placements, frame).connectors) solids.push(...connectorSolids(placed));
-  for (const free of factOf(screwedParts, frame).free) solids.push(...headSolids(free));
+  // Heads of ties lie inside their bars.
+  for (const free of factOf(screwedParts, frame).free)
+    if (free.part?.kind !== "side-tie") solids.push(...headSolids(free));
   for (const sheet of factOf(sheets, frame)) solids.push(laidSolid(sheet));
   for (const slotted of factOf(slotPanels, frame).all) {
     const solid = slottedSolid(slotted);
