@@ -1,6 +1,6 @@
 import { bodies, cutPoint } from "../facts/bodies.ts";
 import { factOf } from "../facts/fact.ts";
-import { placements } from "../facts/placements.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import { standings } from "../facts/standings.ts";
 import { structure } from "../facts/structure.ts";
 import { midpoint, scale, type Vec3 } from "../geometry/vector.ts";
@@ -17,7 +17,7 @@ function middle(points: readonly Vec3[]): Vec3 | undefined {
 /** Where in the frame a part is pointed at, m: the middle of a bar, the cut of an end, the seat of a screw. Undefined for the frame as a whole. */
 export function pointsOf(frame: Frame, scene: Scene): (at: Ref) => Vec3 | undefined {
   const all = factOf(bodies, frame);
-  const placed = factOf(placements, frame).connectors;
+  const placed = factOf(screwedParts, frame).all;
   const { links } = factOf(structure, frame);
   const drawn = (id: string): Vec3 | undefined =>
     middle(scene.solids.filter((solid) => solid.of.id === id).flatMap(({ prism }) => prism.vertices));

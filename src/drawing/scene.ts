@@ -3,6 +3,7 @@ import { clashes } from "../facts/clashes.ts";
 import { ends } from "../facts/ends.ts";
 import { factOf } from "../facts/fact.ts";
 import { placements } from "../facts/placements.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import { sheets } from "../facts/sheets.ts";
 import { slotPanels } from "../facts/slot-panels.ts";
 import { standings } from "../facts/standings.ts";
@@ -10,7 +11,7 @@ import type { Door, Frame, Triple } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import { barSolid } from "./solids/bar-solid.ts";
 import { capSolid } from "./solids/cap-solid.ts";
-import { connectorSolids } from "./solids/connector-solids.ts";
+import { connectorSolids, headSolids } from "./solids/connector-solids.ts";
 import { type Hung, hingeSolids } from "./solids/hinge-solids.ts";
 import { laidSolid, slottedSolid } from "./solids/panel-solid.ts";
 import { type Solid, skins } from "./solids/solid.ts";
@@ -51,6 +52,9 @@ export function sceneOf(frame: Frame): Scene {
     if (cap) solids.push(cap);
   }
   for (const placed of factOf(placements, frame).connectors) solids.push(...connectorSolids(placed));
+  // Heads of ties lie inside their bars.
+  for (const free of factOf(screwedParts, frame).free)
+    if (free.part?.kind !== "side-tie") solids.push(...headSolids(free));
   for (const sheet of factOf(sheets, frame)) solids.push(laidSolid(sheet));
   for (const slotted of factOf(slotPanels, frame).all) {
     const solid = slottedSolid(slotted);

@@ -6,8 +6,8 @@ import { defineFact } from "./fact.ts";
 import { frameMiddle } from "./frame-middle.ts";
 import { alongToCut } from "./landing.ts";
 import type { Bored } from "./placed.ts";
-import { placements } from "./placements.ts";
 import { rodGap } from "./rods.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { standDirection, standings } from "./standings.ts";
 import { faceDistance } from "./tubes.ts";
 
@@ -37,12 +37,12 @@ export interface BoredHoles {
 /** Every hole and shank inside the bars: access holes, end screws, foot stems, key holes and holes drilled by hand. */
 export const boredHoles = defineFact<
   BoredHoles,
-  { bodies: typeof bodies; placements: typeof placements; standings: typeof standings; middle: typeof frameMiddle }
+  { bodies: typeof bodies; parts: typeof screwedParts; standings: typeof standings; middle: typeof frameMiddle }
 >({
   id: "bored-holes",
-  needs: { bodies, placements, standings, middle: frameMiddle },
-  compute({ bodies: all, placements: placed, standings: standing, middle }) {
-    const list: Bored[] = placed.connectors.flatMap((connector) => connector.bored);
+  needs: { bodies, parts: screwedParts, standings, middle: frameMiddle },
+  compute({ bodies: all, parts, standings: standing, middle }) {
+    const list: Bored[] = parts.all.flatMap((connector) => connector.bored);
     const across = new Set<Bored>(list.filter((bored) => bored.what !== "end screw"));
     for (const body of all.values()) {
       for (const [i, hole] of body.bar.holes.entries()) {

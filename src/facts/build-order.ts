@@ -1,18 +1,19 @@
 import type { Frame } from "../model/frame.ts";
 import { type Ref, ref } from "../model/ref.ts";
-import { assemble, type Built, type Ground } from "./build/assemble.ts";
+import type { Built, Ground } from "./build/assemble.ts";
 import { deadlockOf } from "./build/deadlock.ts";
 import type { Assembly, BuildOrder } from "./build/plan.ts";
-import { StepMaker } from "./build/steps.ts";
+import { isHeld, StepMaker } from "./build/steps.ts";
+import { assembleTied, type Tied } from "./build/tied-together.ts";
 import { connections } from "./connections.ts";
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
 import { hindrances } from "./hindrances.ts";
 import { gathered, masses } from "./mass.ts";
-import { placements } from "./placements.ts";
 import { screwCovers } from "./screw-covers.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { standings } from "./standings.ts";
-import { type SubAssembly, subAssemblies } from "./sub-assemblies.ts";
+import { LIFTABLE, type SubAssembly, subAssemblies } from "./sub-assemblies.ts";
 
 export type { Assembly, BuildOrder, BuildStep, Deadlock, Item } from "./build/plan.ts";
 
@@ -31,6 +32,7 @@ function plan(
   parts: readonly string[],
   found: readonly SubAssembly[],
   ground: Ground,
+  tied: Tied,
 ): { readonly built: Built; readonly undone: readonly SubAssembly[] } {
   const undone: SubAssembly[] = [];
   let subs = found;
@@ -39,7 +41,7 @@ function plan(
     subs = subs.filter((sub) => !ids.has(sub.id));
   };
   for (;;) {
-    const made = subs.map((sub) => assemble(sub.id, sub, sub.parts, ground));
+    const made = subs.map((sub) => assembleTied(sub.id, sub, sub.parts, ground, tied));
     const bad = new Set(made.filter(({ stuck }) => stuck.length > 0).map(({ assembly }) => assembly.id));
     if (bad.size > 0) {
       drop(bad);
@@ -48,7 +50,7 @@ function plan(
     const inside = new Set(subs.flatMap((sub) => sub.parts));
     const pieces: (string | Assembly)[] = made.map(({ assembly }) => assembly);
     pieces.push(...parts.filter((part) => !inside.has(part)));
-    const built = assemble("", undefined, pieces, ground);
+    const built = assembleTied("", undefined, pieces, ground, tied);
     const caught = new Set(built.stuck.filter((unit) => unit.parts.length > 1).map((unit) => unit.id));
     if (caught.size === 0) return { built, undone };
     drop(caught);
@@ -65,7 +67,7 @@ export const buildOrder = defineFact<
     hindrances: typeof hindrances;
     subs: typeof subAssemblies;
     connections: typeof connections;
-    placements: typeof placements;
+    parts: typeof screwedParts;
     covers: typeof screwCovers;
     standings: typeof standings;
     ends: typeof ends;
@@ -73,13 +75,22 @@ export const buildOrder = defineFact<
   }
 >({
   id: "build-order",
-  needs: { hindrances, subs: subAssemblies, connections, placements, covers: screwCovers, standings, ends, masses },
+  needs: {
+    hindrances,
+    subs: subAssemblies,
+    connections,
+    parts: screwedParts,
+    covers: screwCovers,
+    standings,
+    ends,
+    masses,
+  },
   compute(
     {
       hindrances: known,
       subs,
       connections: held,
-      placements: placed,
+      parts: screwed,
       covers,
       standings: standing,
       ends: states,
@@ -117,9 +128,12 @@ export const buildOrder = defineFact<
       order: (part) => order.get(part) ?? 0,
     };
     const inOrder = (ids: readonly string[]) => [...ids].sort((a, b) => ground.order(a) - ground.order(b));
-    const { built, undone } = plan(parts, subs, ground);
+    const { built, undone } = plan(parts, subs, ground, {
+      pairs: frame.ties.map(({ bars }) => bars),
+      liftable: LIFTABLE,
+    });
     const made = new StepMaker({
-      connectors: placed.connectors,
+      connectors: screwed.all,
       stands: standing.all,
       // A standard cap goes on a bare end only.
       caps: states.filter((s) => s.capped && (s.end.cap.kind === "part" || s.covers.length === 0)),
@@ -129,7 +143,7 @@ export const buildOrder = defineFact<
       late: (part) => (stages.get(part) ?? 0) >= STAGE.laid,
     }).run(built.assembly);
     const at = new Map(made.placed);
-    for (const connector of placed.connectors) {
+    for (const connector of screwed.all) {
       const step = made.placed.get(connector.ref.id);
       if (step === undefined) continue;
       for (const screw of connector.screws) {
@@ -154,8 +168,7 @@ export const buildOrder = defineFact<
         const there = made.there[number - 1] ?? new Set<string>();
         const all = new Set(there);
         const before = (id: string): boolean => (made.placed.get(id) ?? Infinity) <= number;
-        for (const { ref: own, holds } of placed.connectors)
-          if (before(own.id) && holds.every((hold) => there.has(hold.bar))) all.add(own.id);
+        for (const part of screwed.all) if (before(part.ref.id) && isHeld(part, there)) all.add(part.ref.id);
         for (const { stand, body } of standing.all)
           if (before(stand.ref.id) && there.has(body.bar.ref.id)) all.add(stand.ref.id);
         return all;

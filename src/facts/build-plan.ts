@@ -1,13 +1,14 @@
-import type { Vec3 } from "../geometry/vector.ts";
+import { dot, type Vec3 } from "../geometry/vector.ts";
 import type { Ref } from "../model/ref.ts";
 import { faceNormal } from "./axes.ts";
 import { facingWords } from "./axis-words.ts";
 import { bodies } from "./bodies.ts";
+import { squares } from "./build/steps.ts";
 import { type BuildStep, buildOrder } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
 import { type Lifted, lifted } from "./lifted.ts";
 import { type NutEntry, nutEntries, slotKey } from "./nut-entries.ts";
-import { placements } from "./placements.ts";
+import { screwedParts } from "./screwed-parts.ts";
 
 /** Nuts of one slot, laid in while its bar is still loose. */
 export interface SlotNuts {
@@ -24,8 +25,8 @@ export interface SlotNuts {
 export interface Tightening {
   readonly screw: string;
   readonly count: number;
-  /** N·m */
-  readonly torque: number;
+  /** N·m; undefined where none is rated: a sheet is pressed on, not clamped. */
+  readonly torque: number | undefined;
   readonly lock: "none" | "thread-lock" | "washer";
 }
 
@@ -35,6 +36,8 @@ export interface PlannedStep {
   /** Nuts turned in from the face. */
   readonly dropIn: readonly { readonly name: string; readonly count: number }[];
   readonly tightens: readonly Tightening[];
+  /** What is screwed on and tightened there and then: sheets, hinges, latches. */
+  readonly fixes: readonly Tightening[];
   /** Of the sub-assemblies put in, and of single parts. */
   readonly lifts: readonly Lifted[];
   /** Of the lowest screw of what goes on, over the floor, m; none where nothing is screwed. */
@@ -52,8 +55,8 @@ export interface PlannedPiece {
   readonly rawEnds: readonly string[];
   readonly nuts: readonly SlotNuts[];
   readonly steps: readonly PlannedStep[];
-  /** By how much its diagonals over the outer corners may differ, m. */
-  readonly squareWithin: number;
+  /** By how much its diagonals over the outer corners may differ, m; undefined where all its bars run one way. */
+  readonly squareWithin: number | undefined;
   readonly parts: readonly string[];
 }
 
@@ -65,6 +68,12 @@ const counted = (names: readonly string[]): readonly { name: string; count: numb
   for (const name of names) counts.set(name, (counts.get(name) ?? 0) + 1);
   return [...counts].map(([name, count]) => ({ name, count }));
 };
+
+/** Bars run one way within this cosine: 1°. */
+const ONE_WAY = Math.cos(Math.PI / 180);
+
+const runOneWay = ([first, ...others]: readonly Vec3[]): boolean =>
+  first !== undefined && others.every((way) => Math.abs(dot(way, first)) > ONE_WAY);
 
 /** Over the two longest of the three sides of the box round some points, m. */
 function diagonalOf(points: readonly Vec3[]): number {
@@ -82,17 +91,17 @@ export const buildPlan = defineFact<
   {
     order: typeof buildOrder;
     bodies: typeof bodies;
-    placements: typeof placements;
+    parts: typeof screwedParts;
     entries: typeof nutEntries;
     lifted: typeof lifted;
   }
 >({
   id: "build-plan",
-  needs: { order: buildOrder, bodies, placements, entries: nutEntries, lifted },
-  compute({ order, bodies: all, placements: placed, entries, lifted: weights }, frame) {
-    const connectors = new Map(placed.connectors.map((one) => [one.ref.id, one]));
+  needs: { order: buildOrder, bodies, parts: screwedParts, entries: nutEntries, lifted },
+  compute({ order, bodies: all, parts: screwed, entries, lifted: weights }, frame) {
+    const connectors = new Map(screwed.all.map((one) => [one.ref.id, one]));
     const screws = new Map(
-      placed.connectors.flatMap((one) => one.screws.map((screw) => [screw.ref.id, { screw, of: one }] as const)),
+      screwed.all.flatMap((one) => one.screws.map((screw) => [screw.ref.id, { screw, of: one }] as const)),
     );
     const entryOf = new Map(entries.map((entry) => [entry.ref.id, entry]));
     const panels = new Map(frame.panels.map((panel) => [panel.ref.id, panel]));
@@ -117,10 +126,12 @@ export const buildPlan = defineFact<
       for (const { id } of refs) {
         const found = screws.get(id);
         if (!found) continue;
-        const [torque, lock] = [found.of.choice?.torque ?? found.screw.screw.torque, found.of.choice?.lock ?? "none"];
-        const key = `${found.screw.screw.name} ${torque} ${lock}`;
-        const known = lines.get(key);
-        lines.set(key, { screw: found.screw.screw.name, count: (known?.count ?? 0) + 1, torque, lock });
+        const { screw, of } = found;
+        const torque = of.sheet ? undefined : (of.choice?.torque ?? screw.screw.torque);
+        const lock = of.choice?.lock ?? "none";
+        const name = of.usual ? `screw such as ${screw.screw.name}` : screw.screw.name;
+        const key = `${name} ${torque} ${lock}`;
+        lines.set(key, { screw: name, count: (lines.get(key)?.count ?? 0) + 1, torque, lock });
       }
       return [...lines.values()];
     };
@@ -140,11 +151,16 @@ export const buildPlan = defineFact<
         return entry?.by === "face" ? [entry.nut.name] : [];
       });
       const placedHere = new Set(step.places.map((part) => part.id));
+      const isFixed = ({ id }: Ref<"screw">): boolean => {
+        const of = screws.get(id)?.of;
+        return step.what === "place" && of !== undefined && !squares(of);
+      };
       return {
         step,
-        connectors: counted(on.map((one) => one.part.name)),
+        connectors: counted(on.flatMap((one) => one.part?.name ?? [])),
         dropIn: counted(turned),
-        tightens: tightenings(step.tightens),
+        tightens: tightenings(step.tightens.filter((one) => !isFixed(one))),
+        fixes: tightenings(step.tightens.filter(isFixed)),
         lifts: step.what === "place" ? weights.filter((one) => isLifted(one, step, placedHere)) : [],
         lowestScrew: heights.length > 0 ? Math.min(...heights) : undefined,
         closesIn: [
@@ -175,7 +191,9 @@ export const buildPlan = defineFact<
         rawEnds: ends.filter((end) => end.edge === "raw").map((end) => end.ref.id),
         nuts: nutsOf(new Set(bars)),
         steps: steps.map(plannedOf),
-        squareWithin: SQUARE * diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),
+        squareWithin: runOneWay(parts.map((part) => all.get(part)?.axes.x).filter((way) => way !== undefined))
+          ? undefined
+          : SQUARE * diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),
         parts,
       };
     });

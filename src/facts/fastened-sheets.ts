@@ -4,6 +4,7 @@ import type { Panel } from "../model/frame.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { type SheetRow, screwRows } from "./sheet-rows.ts";
+import { SCREW_SHARE } from "./sheet-screw.ts";
 import { planeAxes, sheets } from "./sheets.ts";
 
 /** A sheet that is screwed to bars so closely that it can brace them. */
@@ -29,8 +30,6 @@ export const CLOSE_PITCH = 0.3;
  */
 const TRUSTED = 500;
 const TRUSTED_DIAMETER = 0.008;
-/** A screw that is not named is as thick as this share of the pitch of the bar: 8 mm at 40 mm. */
-const SCREW_SHARE = 0.2;
 
 /**
  * Sheets screwed on at a close pitch to two or more bars that lie in one plane: they brace, up to what their screws and the

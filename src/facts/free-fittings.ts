@@ -2,6 +2,7 @@ import type { Frame } from "../model/frame.ts";
 import { nutFor } from "../model/stock/nut-for.ts";
 import type { Connector } from "../model/stock/stock.ts";
 import type { Body } from "./bodies.ts";
+import type { ScrewedPart } from "./placed.ts";
 import { screwRows } from "./sheet-rows.ts";
 import type { LaidSheet } from "./sheets.ts";
 
@@ -15,7 +16,7 @@ export interface FreeFitting {
 function* screwed(frame: Frame, screwName: string, slotSize: string, count: number): Iterable<FreeFitting> {
   yield { kind: "screw", name: screwName, count };
   const thread = frame.stock.screws.get(screwName)?.thread;
-  const nut = thread === undefined ? undefined : nutFor(frame.stock, slotSize, thread, "end-load");
+  const nut = thread === undefined ? undefined : nutFor(frame.stock, slotSize, thread, frame.screwing.nut);
   if (nut) yield { kind: "nut", name: nut.name, count };
 }
 
@@ -27,11 +28,12 @@ function* whole(frame: Frame, part: Connector): Iterable<FreeFitting> {
     yield* screwed(frame, part.screw, part.slotSize, part.holes.length);
 }
 
-/** Parts of ties, pivots and doors, and the screws of panels on faces, nuts end-load. */
+/** Parts of ties, pivots and doors, and the screws of panels on faces; `placed` are those that have a place. */
 export function* freeFittings(
   frame: Frame,
   laid: readonly LaidSheet[],
   bodies: ReadonlyMap<string, Body>,
+  placed: readonly ScrewedPart[],
 ): Iterable<FreeFitting> {
   for (const tie of frame.ties) for (const _ of tie.at) yield* whole(frame, tie.part);
   for (const { part } of frame.pivots) yield* whole(frame, part);
@@ -45,12 +47,12 @@ export function* freeFittings(
     for (const { bar, screws } of screwRows(sheet, bodies, held.pitch)) {
       const slotSize = bodies.get(bar)?.bar.profile.slotSize ?? "";
       if (held.screw) yield* screwed(frame, held.screw.name, slotSize, screws);
-      else
-        yield {
-          kind: "screw",
-          name: `a screw and nut for ${sheet.panel.sheet.name} on slot ${slotSize}`,
-          count: screws,
-        };
+      else {
+        const own = placed.find(({ ref }) => ref.id === `${sheet.panel.ref.id}/${bar}`)?.screws[0];
+        const such = own ? `, such as ${own.screw.name}` : "";
+        const name = `a screw and nut for ${sheet.panel.sheet.name} on slot ${slotSize}${such}`;
+        yield { kind: "screw", name, count: screws };
+      }
     }
   }
 }

@@ -2,10 +2,11 @@ import { type Bounds3, boundsOf } from "../geometry/bounds.ts";
 import { overlappingPairs } from "../geometry/sweep-and-prune.ts";
 import { along, distance, type Vec3 } from "../geometry/vector.ts";
 import { bodies } from "./bodies.ts";
+import { buildOrder } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
 import type { PlacedScrew } from "./placed.ts";
-import { placements } from "./placements.ts";
 import { type Rod, rodGap } from "./rods.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { headTop, type Socket, socketOf } from "./sockets.ts";
 import { type Way, waysFor } from "./tool-ways.ts";
 
@@ -24,6 +25,8 @@ const NEAR = 0.005;
 
 interface Place {
   readonly screw: PlacedScrew;
+  /** A tie is tightened when its bars are laid together: what goes on later is in nobody's way. */
+  readonly tied: boolean;
   /** What each way to hold a tool takes up on the axis while it is put in. */
   readonly stems: readonly (readonly Rod[])[];
   /** The head, where it stands out. */
@@ -66,12 +69,15 @@ const passing = (stems: Place["stems"], head: Rod): number =>
  * How much room each screw's tool has past the heads of its neighbours: every tool of the kit that fits is put straight in, and the one
  * that passes best counts. Bars, brackets and the turn of the handle are not looked at here.
  */
-export const headRoom = defineFact<readonly HeadRoom[], { bodies: typeof bodies; placements: typeof placements }>({
+export const headRoom = defineFact<
+  readonly HeadRoom[],
+  { bodies: typeof bodies; parts: typeof screwedParts; order: typeof buildOrder }
+>({
   id: "head-room",
-  needs: { bodies, placements },
-  compute({ bodies: all, placements: placed }, frame) {
+  needs: { bodies, parts: screwedParts, order: buildOrder },
+  compute({ bodies: all, parts, order }, frame) {
     const places: Place[] = [];
-    for (const connector of placed.connectors) {
+    for (const connector of parts.all) {
       for (const screw of connector.screws) {
         const socket = socketOf(connector, screw, all);
         if (!socket) continue;
@@ -79,13 +85,20 @@ export const headRoom = defineFact<readonly HeadRoom[], { bodies: typeof bodies;
         // Heads inside a bar's slot, or sunk flush, are in nobody's way.
         const out = socket.hole === Infinity && screw.screw.head !== "countersunk";
         const head = { line: { from: screw.seat, to: headTop(screw) }, radius: screw.screw.headDiameter / 2 };
-        places.push({ screw, stems: stemsOf(socket, ways), head: out ? head : undefined });
+        places.push({
+          screw,
+          tied: connector.part?.kind === "side-tie",
+          stems: stemsOf(socket, ways),
+          head: out ? head : undefined,
+        });
       }
     }
     const bounds = places.map(({ screw, stems, head }) => {
       const rods = [...shortest(stems), ...(head ? [head] : [])];
       return rods.length > 0 ? around(rods) : boundsOf([screw.seat]);
     });
+    const isLater = ({ connector }: PlacedScrew, than: PlacedScrew): boolean =>
+      (order.placedAt(connector.id) ?? 0) > (order.tightenedAt(than.ref.id) ?? Infinity);
     const list: HeadRoom[] = [];
     for (const [i, j] of overlappingPairs(bounds, NEAR)) {
       for (const [p, q] of [
@@ -93,7 +106,7 @@ export const headRoom = defineFact<readonly HeadRoom[], { bodies: typeof bodies;
         [j, i],
       ] as const) {
         const [own, other] = [places[p], places[q]];
-        if (!own || !other?.head) continue;
+        if (!own || !other?.head || (own.tied && isLater(other.screw, own.screw))) continue;
         const keyToHead = own.stems.length > 0 ? passing(own.stems, other.head) : Infinity;
         const headToHead = own.head ? rodGap(own.head, other.head) : Infinity;
         if (keyToHead < NEAR || headToHead < NEAR)

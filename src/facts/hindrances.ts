@@ -4,13 +4,14 @@ import { prismFromBox } from "../geometry/prism.ts";
 import { prismPenetration } from "../geometry/prism-penetration.ts";
 import { along, distance, dot, scale, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { Ref } from "../model/ref.ts";
+import type { Connector } from "../model/stock/stock.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { type Contacts, contacts } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
 import { type PanelBox, panelBoxes } from "./panel-boxes.ts";
-import type { PlacedConnector } from "./placed.ts";
-import { placements } from "./placements.ts";
+import type { ScrewedPart } from "./placed.ts";
 import { screwCovers } from "./screw-covers.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { type SlotEnds, slotEnds } from "./slot-ends.ts";
 
 /** Why one part keeps another from being moved away. */
@@ -52,6 +53,9 @@ const SLIDES = 0.04;
 const AXES = 13;
 /** A panel drawn out is stopped by what it enters deeper than this, m. */
 const GRAZE = 0.001;
+
+/** Connectors whose every screw holds both bars; those of others hold one bar each. */
+const BOTH_HELD: ReadonlySet<Connector["kind"]> = new Set(["end-fastener", "end-screw", "side-tie"]);
 
 const never: readonly (readonly string[])[] = [];
 const always = (): boolean => true;
@@ -133,8 +137,8 @@ function* ofPanel({ panel, normal, box, seats }: PanelBox, all: ReadonlyMap<stri
 }
 
 /** Bars joined by screws that something covers on both sides stay together until it is gone. */
-function* ofCovers(connector: PlacedConnector, of: (screw: string) => readonly string[]): Generator<Hindrance> {
-  const both = connector.part.kind !== "bracket" && connector.part.kind !== "plate";
+function* ofCovers(connector: ScrewedPart, of: (screw: string) => readonly string[]): Generator<Hindrance> {
+  const both = connector.part !== undefined && BOTH_HELD.has(connector.part.kind);
   const sides = connector.holds.map(({ bar }) => {
     const own = connector.screws.filter(({ into }) => (both || into.kind !== "nut" ? true : into.landing.bar === bar));
     const covered = own.filter((screw) => of(screw.ref.id).length > 0).map((screw) => screw.ref);
@@ -151,12 +155,12 @@ function* ofCovers(connector: PlacedConnector, of: (screw: string) => readonly s
 
 /** The head of an end screw in a slot runs along it, or comes out of it as the screw is turned out of its bar. */
 function* ofHead(
-  connector: PlacedConnector,
+  connector: ScrewedPart,
   all: ReadonlyMap<string, Body>,
   touching: Contacts,
   slots: SlotEnds,
 ): Generator<Hindrance> {
-  if (connector.part.kind !== "end-screw" || connector.part.head !== "in-slot") return;
+  if (connector.part?.kind !== "end-screw" || connector.part.head !== "in-slot") return;
   const [own, onto] = connector.holds;
   const [screw] = connector.screws;
   const [head] = connector.inSlots;
@@ -227,15 +231,15 @@ export const hindrances = defineFact<
   {
     bodies: typeof bodies;
     contacts: typeof contacts;
-    placements: typeof placements;
+    parts: typeof screwedParts;
     panels: typeof panelBoxes;
     covers: typeof screwCovers;
     slots: typeof slotEnds;
   }
 >({
   id: "hindrances",
-  needs: { bodies, contacts, placements, panels: panelBoxes, covers: screwCovers, slots: slotEnds },
-  compute({ bodies: all, contacts: touching, placements: placed, panels, covers, slots }) {
+  needs: { bodies, contacts, parts: screwedParts, panels: panelBoxes, covers: screwCovers, slots: slotEnds },
+  compute({ bodies: all, contacts: touching, parts, panels, covers, slots }) {
     const list: Hindrance[] = [];
     for (const { a, b, normal, gap } of touching.all) {
       if (gap > NEAR) continue;
@@ -244,7 +248,7 @@ export const hindrances = defineFact<
     }
     const span = spanOf(all.values());
     for (const panel of panels.values()) list.push(...ofSheet(panel, all, span), ...ofPanel(panel, all));
-    for (const connector of placed.connectors)
+    for (const connector of parts.all)
       list.push(...ofCovers(connector, covers.of), ...ofHead(connector, all, touching, slots));
     const axes = axesOf(all.values());
     return { all: list, axes, ways: waysOf(axes) };

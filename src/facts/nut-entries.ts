@@ -3,7 +3,7 @@ import type { FaceName, Nut } from "../model/stock/stock.ts";
 import { type BuildOrder, buildOrder } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
 import { sitsInSlot } from "./landing.ts";
-import { placements } from "./placements.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { slotEnds } from "./slot-ends.ts";
 
 /** How a nut comes into its slot. */
@@ -50,16 +50,16 @@ function closingOf(parts: readonly Ref[], order: BuildOrder): Closing | undefine
 /** For every nut when and how it enters its slot. */
 export const nutEntries = defineFact<
   readonly NutEntry[],
-  { placements: typeof placements; order: typeof buildOrder; slots: typeof slotEnds }
+  { parts: typeof screwedParts; order: typeof buildOrder; slots: typeof slotEnds }
 >({
   id: "nut-entries",
-  needs: { placements, order: buildOrder, slots: slotEnds },
-  compute({ placements: placed, order, slots }, frame) {
+  needs: { parts: screwedParts, order: buildOrder, slots: slotEnds },
+  compute({ parts, order, slots }, frame) {
     const built = new Map(
       frame.groups.filter((group) => group.built).flatMap((group) => group.parts.map((part) => [part, group] as const)),
     );
     const list: NutEntry[] = [];
-    for (const connector of placed.connectors) {
+    for (const connector of parts.all) {
       const joined = order.placedAt(connector.ref.id) ?? 0;
       for (const { into } of connector.screws) {
         if (into.kind !== "nut" || !into.nut || !sitsInSlot(into.landing)) continue;

@@ -10,8 +10,8 @@ import type { PlacedScrew } from "./placed.ts";
 
 /** A screw through a connector into a T-nut behind a bar's face. */
 export function nutScrew(given: {
-  readonly joint: Ref<"joint">;
-  readonly choice: ConnectorChoice;
+  readonly joint: Ref;
+  readonly choice: Pick<ConnectorChoice, "ref" | "screw" | "nut">;
   readonly hole: string;
   readonly body: Body;
   readonly face: FaceName;

@@ -6,7 +6,7 @@ import type { Ref } from "../model/ref.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { panelBoxes } from "./panel-boxes.ts";
-import { placements } from "./placements.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { headTop, socketOf } from "./sockets.ts";
 import { standDirection, standings } from "./standings.ts";
 
@@ -23,8 +23,8 @@ export interface Obstacle {
   readonly of: Ref;
   /** What is put in place with it: the connector of a screw, else the thing itself. */
   readonly part: Ref;
-  /** The joint a connector or screw belongs to. */
-  readonly joint?: Ref<"joint">;
+  /** The joint, door or panel a connector or screw belongs to. */
+  readonly joint?: Ref;
   readonly prism: Prism;
   readonly round?: Round;
   readonly bounds: Bounds3;
@@ -55,18 +55,18 @@ export const obstacles = defineFact<
   readonly Obstacle[],
   {
     bodies: typeof bodies;
-    placements: typeof placements;
+    parts: typeof screwedParts;
     panels: typeof panelBoxes;
     standings: typeof standings;
   }
 >({
   id: "obstacles",
-  needs: { bodies, placements, panels: panelBoxes, standings },
-  compute({ bodies: all, placements: placed, panels, standings: feet }) {
+  needs: { bodies, parts: screwedParts, panels: panelBoxes, standings },
+  compute({ bodies: all, parts, panels, standings: feet }) {
     const list: Obstacle[] = [];
     for (const body of all.values())
       if (body.prism) list.push({ of: body.bar.ref, part: body.bar.ref, prism: body.prism, bounds: body.bounds });
-    for (const connector of placed.connectors) {
+    for (const connector of parts.all) {
       const { joint } = connector;
       for (const prism of connector.pieces)
         list.push({ of: connector.ref, part: connector.ref, joint, prism, bounds: prismBounds(prism) });

@@ -5,6 +5,7 @@ import { freeFittings } from "./free-fittings.ts";
 import { panelFits } from "./panel-fits.ts";
 import { panelNotches } from "./panel-notches.ts";
 import { placements } from "./placements.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { sheets } from "./sheets.ts";
 import { standings } from "./standings.ts";
 
@@ -33,6 +34,7 @@ export const partCounts = defineFact<
     placements: typeof placements;
     ends: typeof ends;
     standings: typeof standings;
+    parts: typeof screwedParts;
     sheets: typeof sheets;
     fits: typeof panelFits;
     bodies: typeof bodies;
@@ -40,8 +42,11 @@ export const partCounts = defineFact<
   }
 >({
   id: "part-counts",
-  needs: { placements, ends, standings, sheets, fits: panelFits, bodies, notched: panelNotches },
-  compute({ placements: placed, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched }, frame) {
+  needs: { placements, parts: screwedParts, ends, standings, sheets, fits: panelFits, bodies, notched: panelNotches },
+  compute(
+    { placements: placed, parts, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched },
+    frame,
+  ) {
     const counts = new Map<string, PartCount>();
     const add = (kind: PartCount["kind"], name: string, own: Sized = {}, more = 1): void => {
       const { size, notches, length } = own;
@@ -68,7 +73,7 @@ export const partCounts = defineFact<
       add("cap", fitting ?? `a cap for ${profile}`);
     }
     for (const { stand } of standing.all) add("stand", stand.part.name);
-    for (const { kind, name, count } of freeFittings(frame, laid, all)) add(kind, name, {}, count);
+    for (const { kind, name, count } of freeFittings(frame, laid, all, parts.free)) add(kind, name, {}, count);
     for (const { panel, size, slotPanel } of fits) {
       const gasket = panel.held.kind === "in-slot" ? panel.held.gasket : undefined;
       const { sides } = slotPanel.rectangle ?? { sides: [] };

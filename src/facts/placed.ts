@@ -2,7 +2,7 @@ import type { OrientedBox } from "../geometry/box.ts";
 import type { Prism } from "../geometry/prism.ts";
 import type { Segment } from "../geometry/segment.ts";
 import type { Vec3 } from "../geometry/vector.ts";
-import type { ConnectorChoice } from "../model/frame.ts";
+import type { ConnectorChoice, Lock, NutKind } from "../model/frame.ts";
 import type { EndName, Ref } from "../model/ref.ts";
 import type { Bore, Connector, FaceName, Nut, Screw } from "../model/stock/stock.ts";
 import type { Landing } from "./landing.ts";
@@ -11,7 +11,8 @@ import type { Landing } from "./landing.ts";
 export interface PlacedScrew {
   readonly ref: Ref<"screw">;
   readonly connector: Ref<"connector">;
-  readonly joint: Ref<"joint">;
+  /** The joint, door or panel it belongs to. */
+  readonly joint: Ref;
   readonly hole: string;
   readonly screw: Screw;
   /** Middle of the bearing face under the head, m. */
@@ -69,19 +70,35 @@ export interface InSlot {
   readonly to: number;
 }
 
-/** A connector where it comes to lie. */
-export interface PlacedConnector {
+/** What holds screws, where it comes to lie: a connector, one screw of a tie, a hinge or latch, or a row of screws through a sheet. */
+export interface ScrewedPart {
   readonly ref: Ref<"connector">;
-  readonly joint: Ref<"joint">;
-  readonly part: Connector;
-  readonly choice?: ConnectorChoice;
+  /** The joint, door or panel it belongs to. */
+  readonly joint: Ref;
+  /** Undefined for the screws of a sheet. */
+  readonly part?: Connector;
+  /** The torque is undefined where none is rated: under the heads of screws in sheets. */
+  readonly choice?: { readonly nut: NutKind; readonly lock: Lock; readonly torque?: number };
   readonly holds: readonly Hold[];
-  readonly solids: readonly OrientedBox[];
-  /** Of a plate: its outline where it lies on the bars, counter-clockwise about the normal off them, and the convex hull of that, m. */
-  readonly outline?: { readonly normal: Vec3; readonly ring: readonly Vec3[]; readonly hull: readonly Vec3[] };
-  /** All of it that stands out of the slots, in convex pieces: legs, side walls, plates. */
+  /** All of it that stands out of the slots, in convex pieces: legs, side walls, plates, leaves. */
   readonly pieces: readonly Prism[];
   readonly screws: readonly PlacedScrew[];
   readonly bored: readonly Bored[];
   readonly inSlots: readonly InSlot[];
+  /** Where its head lies behind the lips of a slot, m. */
+  readonly head?: Landing;
+  /** It goes on with this sheet. */
+  readonly sheet?: Ref<"panel">;
+  /** The file draws neither its place nor its screw: both were taken as usual. */
+  readonly usual?: boolean;
+}
+
+/** A connector where it comes to lie. */
+export interface PlacedConnector extends ScrewedPart {
+  readonly joint: Ref<"joint">;
+  readonly part: Connector;
+  readonly choice?: ConnectorChoice;
+  readonly solids: readonly OrientedBox[];
+  /** Of a plate: its outline where it lies on the bars, counter-clockwise about the normal off them, and the convex hull of that, m. */
+  readonly outline?: { readonly normal: Vec3; readonly ring: readonly Vec3[]; readonly hull: readonly Vec3[] };
 }

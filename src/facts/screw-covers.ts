@@ -9,7 +9,7 @@ import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { panelBoxes } from "./panel-boxes.ts";
 import type { PlacedScrew } from "./placed.ts";
-import { placements } from "./placements.ts";
+import { screwedParts } from "./screwed-parts.ts";
 
 export interface ScrewCovers {
   /** Bars and panels that stand in the straight way of the key, by id; the bars the screw itself joins are not looked at. */
@@ -48,16 +48,16 @@ interface Solid {
 /** What covers every screw once the frame is whole: bars and panels in the straight way of its key. */
 export const screwCovers = defineFact<
   ScrewCovers,
-  { bodies: typeof bodies; placements: typeof placements; panels: typeof panelBoxes }
+  { bodies: typeof bodies; parts: typeof screwedParts; panels: typeof panelBoxes }
 >({
   id: "screw-covers",
-  needs: { bodies, placements, panels: panelBoxes },
-  compute({ bodies: all, placements: placed, panels }, frame) {
+  needs: { bodies, parts: screwedParts, panels: panelBoxes },
+  compute({ bodies: all, parts, panels }, frame) {
     const solids: Solid[] = [];
     for (const body of all.values()) if (body.prism) solids.push({ id: body.bar.ref.id, prism: body.prism });
     for (const [id, { box }] of panels) if (box) solids.push({ id, prism: prismFromBox(box) });
     const ways: { screw: PlacedScrew; box: OrientedBox; held: readonly string[] }[] = [];
-    for (const connector of placed.connectors) {
+    for (const connector of parts.all) {
       const held = connector.holds.map((hold) => hold.bar);
       for (const screw of connector.screws) {
         if (screw.screw.head === "none") continue;

@@ -4,7 +4,7 @@ import { endRef, type Ref } from "../model/ref.ts";
 import type { Body } from "./bodies.ts";
 import { alongToCut } from "./landing.ts";
 import type { Obstacle } from "./obstacles.ts";
-import type { PlacedConnector } from "./placed.ts";
+import type { PlacedConnector, ScrewedPart } from "./placed.ts";
 
 /** Something that can be moved along a slot with all that is fastened by it. */
 export interface Slide {
@@ -94,13 +94,15 @@ function ofBar(
 
 /** What has to be moved, and how it can be, to move a connector along a slot; undefined where it cannot go anywhere. */
 export function slideOf(
-  connector: PlacedConnector,
+  connector: ScrewedPart,
   frame: Frame,
   placed: readonly PlacedConnector[],
   all: ReadonlyMap<string, Body>,
 ): Slide | undefined {
   const joint = frame.joints.find(({ ref }) => ref.id === connector.joint.id);
-  return joint ? ofBar(joint.bar, frame, placed, all) : ofFastening(connector, all);
+  if (joint) return ofBar(joint.bar, frame, placed, all);
+  const fastened = placed.find(({ ref }) => ref.id === connector.ref.id);
+  return fastened && ofFastening(fastened, all);
 }
 
 /** Whether an obstacle moves with a slide. */

@@ -1,9 +1,7 @@
-import type { Ref } from "../model/ref.ts";
 import type { FaceName } from "../model/stock/stock.ts";
 import { defineFact } from "./fact.ts";
-import { sitsInSlot } from "./landing.ts";
 import type { InSlot } from "./placed.ts";
-import { placements } from "./placements.ts";
+import { fillsSlots, screwedParts } from "./screwed-parts.ts";
 
 /** Two things in one slot and the free length between them, negative where they overlap, m. */
 export interface Neighbours {
@@ -24,28 +22,11 @@ export interface SlotUse {
 const NO_LENGTH = 1e-9;
 
 /** What sits in every slot, along the bar: nuts, end fasteners, screw heads. */
-export const slotUse = defineFact<SlotUse, { placements: typeof placements }>({
+export const slotUse = defineFact<SlotUse, { parts: typeof screwedParts }>({
   id: "slot-use",
-  needs: { placements },
-  compute({ placements: placed }) {
-    const occupants: InSlot[] = [];
-    for (const connector of placed.connectors) {
-      for (const occupant of connector.inSlots) occupants.push(occupant);
-      for (const screw of connector.screws) {
-        if (screw.into.kind !== "nut" || !screw.into.nut || !sitsInSlot(screw.into.landing)) continue;
-        const { landing, nut } = screw.into;
-        const half = nut.length / 2;
-        occupants.push({
-          bar: landing.bar,
-          face: landing.face,
-          slot: landing.slot?.number ?? 0,
-          by: screw.into.ref as Ref,
-          what: "nut",
-          from: landing.station - half,
-          to: landing.station + half,
-        });
-      }
-    }
+  needs: { parts: screwedParts },
+  compute({ parts }) {
+    const occupants = parts.all.flatMap(fillsSlots);
     const lines = new Map<string, InSlot[]>();
     for (const occupant of occupants) {
       const key = `${occupant.bar} ${occupant.face}${occupant.slot}`;

@@ -10,7 +10,7 @@ import {
   type Vec3,
 } from "../geometry/vector.ts";
 import type { Body } from "./bodies.ts";
-import type { PlacedConnector, PlacedScrew } from "./placed.ts";
+import type { PlacedScrew, ScrewedPart } from "./placed.ts";
 
 /** Where a tool meets a screw, m. */
 export interface Socket {
@@ -40,7 +40,7 @@ export function headTop({ screw, seat, axis }: PlacedScrew): Vec3 {
 const ALONG = 0.1;
 
 /** The direction of the first held bar that does not run along the screw, square to it. */
-function acrossScrew(connector: PlacedConnector, out: Vec3, all: ReadonlyMap<string, Body>): Vec3 {
+function acrossScrew(connector: ScrewedPart, out: Vec3, all: ReadonlyMap<string, Body>): Vec3 {
   for (const { bar } of connector.holds) {
     const x = all.get(bar)?.axes.x;
     if (x && length(cross(x, out)) > ALONG) return normalise(along(x, out, -dot(x, out)));
@@ -50,7 +50,7 @@ function acrossScrew(connector: PlacedConnector, out: Vec3, all: ReadonlyMap<str
 
 /** Where the key goes into a screw of a connector. Undefined for a screw without a head. */
 export function socketOf(
-  connector: PlacedConnector,
+  connector: ScrewedPart,
   placed: PlacedScrew,
   all: ReadonlyMap<string, Body>,
 ): Socket | undefined {
@@ -59,13 +59,14 @@ export function socketOf(
   const out = scale(drive.axis, -1);
   const common = { screw: placed, out, zero: acrossScrew(connector, out, all), bite: screw.socketDepth };
   const { part } = connector;
-  if (part.kind === "end-fastener")
+  if (part?.kind === "end-fastener")
     // The key goes through the slot, or a hole in its lips, down to the axis of the fastener's screw.
     return { ...common, mouth: drive.point, depth: part.depth, hole: part.keyHole, outside: false };
   const top = headTop(placed);
-  if (part.kind === "end-screw" && part.head === "in-slot") {
+  const [hole] = connector.bored;
+  if (hole && ((part?.kind === "end-screw" && part.head === "in-slot") || part?.kind === "side-tie")) {
     const depth = distance(drive.point, top) + screw.socketDepth;
-    return { ...common, mouth: drive.point, depth, hole: part.accessHole, outside: false };
+    return { ...common, mouth: drive.point, depth, hole: 2 * hole.radius, outside: false };
   }
   if (screw.head === "hex") {
     const { headHeight } = screw;

@@ -6,7 +6,7 @@ import type { Door, Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import { defineFact } from "./fact.ts";
 import { obstacles } from "./obstacles.ts";
-import { placements } from "./placements.ts";
+import { screwedParts } from "./screwed-parts.ts";
 
 /** A convex part of the frame and what it swings with. */
 export interface SwingingPart {
@@ -64,13 +64,13 @@ function floorOf(frame: Frame): Prism {
  * What a door may meet, as drawn: bars, connectors, heads of screws, panels, feet and casters, masses with a box, each with the door it
  * swings with; and the floor. Hinges and latches are left out. Frames without doors have none.
  */
-export const swingingParts = defineFact<SwingingParts, { obstacles: typeof obstacles; placements: typeof placements }>({
+export const swingingParts = defineFact<SwingingParts, { obstacles: typeof obstacles; parts: typeof screwedParts }>({
   id: "swinging-parts",
-  needs: { obstacles, placements },
-  compute({ obstacles: things, placements: placed }, frame) {
+  needs: { obstacles, parts: screwedParts },
+  compute({ obstacles: things, parts }, frame) {
     const floor = floorOf(frame);
     if (frame.doors.length === 0) return { all: [], floor };
-    const holds = placed.connectors.map(({ ref, holds: held }) => [ref.id, held.map(({ bar }) => bar)] as const);
+    const holds = parts.all.map(({ ref, holds: held }) => [ref.id, held.map(({ bar }) => bar)] as const);
     const doorOf = doorsOf(frame, new Map(holds));
     const all: SwingingPart[] = things.map(({ of, part, prism, round }) => {
       const length = round && distance(round.from, round.to);

@@ -3,10 +3,10 @@ import { slipFractile } from "../mechanics/fasteners/slip-fractile.ts";
 import { integralBetween, linearCombination, type Piecewise } from "../mechanics/piecewise.ts";
 import type { Ref } from "../model/ref.ts";
 import { LIPS_GIVE } from "../model/stock/lip-rating.ts";
-import { ratedTorque } from "../model/stock/rated-torque.ts";
 import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
 import { SCATTER } from "./clamping.ts";
 import { defineFact } from "./fact.ts";
+import { freeChoice } from "./free-choice.ts";
 import type { View } from "./response.ts";
 import { sectionOf } from "./sections.ts";
 
@@ -94,7 +94,7 @@ export const tieShear = defineFact<readonly TiedPair[], { bodies: typeof bodies 
       const first = (A * B * d) / (A + B);
       const second = stiffest(a, across) + stiffest(b, across) + first * d;
       const shares = stretches(a, tie.at);
-      const torque = Math.min(ratedTorque(screw, a.bar.profile), ratedTorque(screw, b.bar.profile));
+      const { torque } = freeChoice(frame, screw, [a, b]);
       const cap = LIPS_GIVE * Math.min(a.bar.profile.lipRating, b.bar.profile.lipRating);
       list.push({
         tie: tie.ref,

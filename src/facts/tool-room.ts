@@ -5,8 +5,8 @@ import { type Body, bodies } from "./bodies.ts";
 import { buildOrder } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
 import { type Obstacle, obstacles } from "./obstacles.ts";
-import type { PlacedConnector, PlacedScrew } from "./placed.ts";
-import { placements } from "./placements.ts";
+import type { PlacedScrew, ScrewedPart } from "./placed.ts";
+import { screwedParts } from "./screwed-parts.ts";
 import { type Socket, socketOf } from "./sockets.ts";
 import { type Standing, standingOf } from "./tool-standing.ts";
 import type { Task } from "./tool-task.ts";
@@ -16,7 +16,7 @@ import { ballWays, reachBounds, type Way, waysFor } from "./tool-ways.ts";
 
 /** What room a screw has for tools when it is tightened. */
 export interface ToolRoom {
-  readonly connector: PlacedConnector;
+  readonly connector: ScrewedPart;
   readonly screw: PlacedScrew;
   readonly socket: Socket;
   /** The first way of the kit that serves, or else the one that comes nearest; undefined where no tool of the kit fits. */
@@ -62,13 +62,13 @@ function earlyRoomOf(task: Task, look: Around): ToolRoom {
 
 /** Every screw with the tools that fit it and all that is within their reach. */
 function reachable(
-  connectors: readonly PlacedConnector[],
+  connectors: readonly ScrewedPart[],
   things: readonly Obstacle[],
   all: ReadonlyMap<string, Body>,
   frame: Frame,
 ) {
   const found: {
-    connector: PlacedConnector;
+    connector: ScrewedPart;
     socket: Socket;
     ways: readonly Way[];
     balls: readonly Way[];
@@ -98,16 +98,16 @@ export const toolRoom = defineFact<
   readonly ToolRoom[],
   {
     bodies: typeof bodies;
-    placements: typeof placements;
+    parts: typeof screwedParts;
     obstacles: typeof obstacles;
     order: typeof buildOrder;
   }
 >({
   id: "tool-room",
-  needs: { bodies, placements, obstacles, order: buildOrder },
-  compute({ bodies: all, placements: placed, obstacles: things, order }, frame) {
+  needs: { bodies, parts: screwedParts, obstacles, order: buildOrder },
+  compute({ bodies: all, parts, obstacles: things, order }, frame) {
     const standing = standingOf(order);
-    const found = reachable(placed.connectors, things, all, frame);
+    const found = reachable(parts.all, things, all, frame);
     const taskAt = (
       { connector, socket, ways, balls, within }: (typeof found)[number],
       step: number | undefined,

@@ -6,7 +6,7 @@ import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { type HandWidths, handFits } from "./hand-room.ts";
 import type { Obstacle } from "./obstacles.ts";
-import type { PlacedConnector } from "./placed.ts";
+import type { ScrewedPart } from "./placed.ts";
 import { placements } from "./placements.ts";
 import { movesWith, type Slide, slideOf } from "./slot-slides.ts";
 import { type ToolRoom, toolRoom } from "./tool-room.ts";
@@ -109,7 +109,7 @@ function leastMove(slide: Slide, movers: readonly Mover[], asked: HandWidths): n
 
 /** Finds the least move of a connector along its slot that frees its screws for tool and hand; looked for once a connector, and only when asked. */
 export interface ToolShifts {
-  shiftOf(connector: PlacedConnector, asked: HandWidths): Shift | undefined;
+  shiftOf(connector: ScrewedPart, asked: HandWidths): Shift | undefined;
 }
 
 /**
@@ -124,7 +124,7 @@ export const toolShifts = defineFact<
   needs: { toolRoom, placements, bodies },
   compute({ toolRoom: rooms, placements: { connectors }, bodies: all }, frame) {
     const found = new Map<string, Shift | undefined>();
-    const search = (connector: PlacedConnector, asked: HandWidths): Shift | undefined => {
+    const search = (connector: ScrewedPart, asked: HandWidths): Shift | undefined => {
       const slide = slideOf(connector, frame, connectors, all);
       if (!slide) return undefined;
       const moving = new Set(slide.connectors.map(({ ref }) => ref.id));

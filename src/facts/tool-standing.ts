@@ -1,13 +1,13 @@
 import type { BuildOrder } from "./build-order.ts";
 import type { Obstacle } from "./obstacles.ts";
-import type { PlacedConnector } from "./placed.ts";
+import type { ScrewedPart } from "./placed.ts";
 
 /** When a thing is in place, seen from a screw about to be tightened. */
 export type Standing = "there" | "beside" | "later";
 
 /** A screw and the step of building it is looked at; a step is undefined where the order of building does not reach the screw. */
 export interface Moment {
-  readonly connector: PlacedConnector;
+  readonly connector: ScrewedPart;
   readonly step: number | undefined;
 }
 
@@ -28,6 +28,7 @@ export function standingOf(order: BuildOrder): (at: Moment, thing: Obstacle) => 
   return ({ connector, step }, { of, part, joint }) => {
     if (part.id === connector.ref.id) return "there";
     if (of.kind === "bar" && connector.holds.some((hold) => hold.bar === of.id)) return "there";
+    if (connector.sheet?.id === of.id) return "there";
     if (step === undefined) return joint?.id === connector.joint.id ? "beside" : "later";
     if (!thereAt(step).has(part.id)) return "later";
     return part.kind === "connector" && order.placedAt(part.id) === step ? "beside" : "there";

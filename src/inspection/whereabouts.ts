@@ -2,6 +2,7 @@ import { bodies } from "../facts/bodies.ts";
 import { contacts, TOUCH } from "../facts/contacts.ts";
 import { factOf } from "../facts/fact.ts";
 import { placements } from "../facts/placements.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import type { Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 
@@ -9,11 +10,14 @@ import type { Ref } from "../model/ref.ts";
 export function whereabouts(frame: Frame): (at: Ref) => string {
   const touching = factOf(contacts, frame);
   const all = factOf(bodies, frame);
-  const { met, connectors } = factOf(placements, frame);
+  const { met } = factOf(placements, frame);
   const onto = new Map<string, string>();
   for (const { joint, contact } of met) onto.set(joint.ref.id, `${joint.bar} onto ${contact.b.bar}`);
-  const fastening = new Map(frame.fastenings.map((f) => [f.ref.id, f.holds.join(" and ")]));
-  const jointOf = new Map(connectors.map((c) => [c.ref.id, c.joint.id]));
+  const fastening = new Map([
+    ...frame.fastenings.map((f) => [f.ref.id, f.holds.join(" and ")] as const),
+    ...[...frame.ties, ...frame.pivots].map(({ ref, bars }) => [ref.id, bars.join(" and ")] as const),
+  ]);
+  const jointOf = new Map(factOf(screwedParts, frame).all.map((part) => [part.ref.id, part.joint]));
 
   const ofBar = (id: string): string => {
     const names: string[] = [];
@@ -29,6 +33,10 @@ export function whereabouts(frame: Frame): (at: Ref) => string {
     const between = onto.get(id) ?? fastening.get(id);
     return between ? `joint ${id}, ${between}` : `joint ${id}`;
   };
+  const ofPart = (id: string): string => {
+    const of = jointOf.get(id);
+    return of && of.kind !== "joint" ? `${of.kind} ${of.id}` : ofJoint(of?.id ?? id);
+  };
   return (at) => {
     switch (at.kind) {
       case "bar":
@@ -38,12 +46,10 @@ export function whereabouts(frame: Frame): (at: Ref) => string {
       case "joint":
         return all.has(at.id) ? ofBar(at.id) : ofJoint(at.id);
       case "connector":
-        return ofJoint(jointOf.get(at.id) ?? at.id);
+        return ofPart(at.id);
       case "screw":
-      case "nut": {
-        const connector = at.id.split("/").slice(0, 2).join("/");
-        return ofJoint(jointOf.get(connector) ?? connector);
-      }
+      case "nut":
+        return ofPart(at.id.split("/").slice(0, 2).join("/"));
       case "frame":
         return "the frame";
       default:

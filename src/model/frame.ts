@@ -42,6 +42,8 @@ export interface Frame {
   readonly floor: Floor;
   /** How strength is judged; where neither file nor house says, by partial factors. */
   readonly method?: StrengthMethod;
+  /** What holds for the screws of ties, pivots, doors and panels: they have no words of their own for it. */
+  readonly screwing: Screwing;
   /** Criteria set in the file, by criterion name. */
   readonly criteria: ReadonlyMap<string, CriterionSetting>;
   /** What the file left open and was assumed, in words. */
@@ -59,6 +61,13 @@ export interface CriterionSetting {
 
 export type Lock = "none" | "thread-lock" | "washer";
 export type NutKind = "end-load" | "drop-in";
+
+/** Nuts, locks and torque (N·m) that the file gives as its defaults. */
+export interface Screwing {
+  readonly nut: NutKind;
+  readonly lock: Lock;
+  readonly torque: "rated" | Si<"moment">;
+}
 
 /** A direction as written: a global direction, or words that need the geometry to resolve. */
 export type FaceChoice =

@@ -1,8 +1,8 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { boredHoles } from "../facts/bored-holes.ts";
 import { holeWords } from "../facts/hole-words.ts";
-import { placements } from "../facts/placements.ts";
 import { plateEdges } from "../facts/plate-edges.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import { endRef, ref } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
@@ -31,7 +31,7 @@ export const rule = defineRule({
   group: "joints",
   level: "hold",
   basis: ["EN 1999-1-1:2007, 8.5.1", "common practice"],
-  needs: { placements, boredHoles, plateEdges },
+  needs: { screwedParts, boredHoles, plateEdges },
   criteria: { nut: nutToEnd, hole: holeToEdge },
   messages: {
     nut: {
@@ -54,9 +54,10 @@ export const rule = defineRule({
       sense: "at least",
     },
   },
-  *inspect({ placements: placed, boredHoles: bored, plateEdges: plates }, { nut, hole }, say) {
-    for (const connector of placed.connectors) {
-      for (const screw of connector.screws) {
+  *inspect({ screwedParts: parts, boredHoles: bored, plateEdges: plates }, { nut, hole }, say) {
+    for (const connector of parts.all) {
+      // Screws of a sheet stand where there is room for them.
+      for (const screw of connector.sheet ? [] : connector.screws) {
         if (screw.into.kind !== "nut") continue;
         const { landing } = screw.into;
         if (!landing.slot || landing.toEnd.distance <= 0) continue;

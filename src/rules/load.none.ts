@@ -1,5 +1,6 @@
 import { acting } from "../facts/acting.ts";
 import { defineFact } from "../facts/fact.ts";
+import { repeatedLoads } from "../facts/repeated-loads.ts";
 import { frameRef, ref } from "../model/ref.ts";
 import { defineRule } from "./shape/rule.ts";
 
@@ -14,7 +15,7 @@ export const rule = defineRule({
   group: "drawing",
   level: "hold",
   basis: ["common practice"],
-  needs: { declared, acting },
+  needs: { declared, acting, repeatedLoads },
   criteria: {},
   messages: {
     none: {
@@ -25,9 +26,15 @@ export const rule = defineRule({
       text: "nothing carries this load: no strength is judged under it",
       advice: "let it act on a bar that is fastened to the frame, or on a panel that bars hold",
     },
+    twice: {
+      text: "{again:part} is the same load in the same case: {on:part} bears both",
+      advice: "take one of them out, or say the whole in one; a copy brings the loads of what it copies",
+      level: "note",
+    },
   },
-  *inspect({ declared: count, acting: { lost } }, _, say) {
+  *inspect({ declared: count, acting: { lost }, repeatedLoads: repeated }, _, say) {
     yield say.none(frameRef, {}, count > 0);
     for (const id of new Set(lost)) yield say.lost(ref("load", id), {}, false);
+    for (const { load, again, on } of repeated) yield say.twice(load.ref, { again: again.ref, on }, false);
   },
 });

@@ -1,6 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { headRoom } from "../facts/head-room.ts";
-import { placements } from "../facts/placements.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
 
@@ -19,13 +19,13 @@ export const rule = defineRule({
   group: "access and build",
   level: "hold",
   basis: ["ISO 2936:2014, key sizes and arms", "ISO 4762, ISO 7380-1: head sizes", "geometry"],
-  needs: { headRoom, placements },
+  needs: { headRoom, screwedParts },
   criteria: { clearance: keyClearance },
   messages: {
     key: {
       text: "the key on {screw:screw} passes {room:length} from the head of {other:screw}",
       overlap: "the key on {screw:screw} runs {room:length} into the head of {other:screw}",
-      advice: "stagger the two connectors along the bar, or put one of them on another face",
+      advice: "stagger the two along the bar, or put one of them on another face",
       measures: "length",
       sense: "at least",
     },
@@ -37,7 +37,7 @@ export const rule = defineRule({
       sense: "at least",
     },
   },
-  *inspect({ headRoom: near, placements: placed }, { clearance }, say) {
+  *inspect({ headRoom: near, screwedParts: parts }, { clearance }, say) {
     const crowded = new Set<string>();
     for (const { screw, other, keyToHead, headToHead } of near) {
       crowded.add(screw.ref.id);
@@ -52,7 +52,7 @@ export const rule = defineRule({
     }
     // The rest have no neighbour within reach of a key.
     const far = si(1, "length");
-    for (const { screws } of placed.connectors) {
+    for (const { screws } of parts.all) {
       for (const screw of screws)
         if (!crowded.has(screw.ref.id))
           yield say.heads(

@@ -1,6 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { sitsInSlot } from "../facts/landing.ts";
-import { placements } from "../facts/placements.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
 
@@ -28,7 +28,7 @@ export const rule = defineRule({
   group: "joints",
   level: "reject",
   basis: ["geometry", "common practice"],
-  needs: { placements },
+  needs: { screwedParts },
   criteria: { clearance: tipClearance, thread: nutThread },
   messages: {
     bottoms: {
@@ -51,12 +51,12 @@ export const rule = defineRule({
       sense: "at least",
     },
   },
-  *inspect({ placements: placed }, { clearance, thread }, say) {
-    for (const connector of placed.connectors) {
+  *inspect({ screwedParts: parts }, { clearance, thread }, say) {
+    for (const connector of parts.all) {
       for (const placedScrew of connector.screws) {
         const { screw, grip, into } = placedScrew;
         if (into.kind === "bore") {
-          if (connector.part.kind !== "end-screw") continue;
+          if (connector.part?.kind !== "end-screw") continue;
           const engaged = si(into.engaged, "length");
           yield say.shallow(
             placedScrew.ref,
@@ -73,7 +73,7 @@ export const rule = defineRule({
           continue;
         }
         // An end fastener's own screw is made for its length; what it lands on is looked at elsewhere.
-        if (connector.part.kind === "end-fastener" || !sitsInSlot(into.landing) || !into.nut || !into.landing.slot)
+        if (connector.part?.kind === "end-fastener" || !sitsInSlot(into.landing) || !into.nut || !into.landing.slot)
           continue;
         const { slot } = into.landing;
         const room = si(slot.depth - (screw.length - grip), "length");

@@ -40,14 +40,14 @@ export const rule = defineRule({
   messages: {
     entry: {
       text: "{room:length} is free in front of {screw:screw} before {part:part}: {tool:word} does not go in",
-      advice: "move the connector along its slot, or put it on another face",
+      advice: "move it along its slot, or put it on another face",
       exact: MOVED,
       measures: "length",
       sense: "at least",
     },
     swing: {
       text: "{tool:word} turns {arc:angle} in {screw:screw}, no further for {part:part}",
-      advice: "move the connector along its slot, or put it on another face",
+      advice: "move it along its slot, or put it on another face",
       exact: MOVED,
       measures: "angle",
       sense: "at least",
@@ -59,7 +59,7 @@ export const rule = defineRule({
     },
     hand: {
       text: "{tool:word} turns in {screw:screw}, but {part:part} leaves the hand that holds it {room:length} across",
-      advice: "move the connector along its slot, put it on another face, or tighten it before {part:part} is in place",
+      advice: "move it along its slot, put it on another face, or tighten it before {part:part} is in place",
       exact: MOVED,
       measures: "length",
       sense: "at least",

@@ -3,8 +3,9 @@ import { faceNormal } from "../facts/axes.ts";
 import { facingWords } from "../facts/axis-words.ts";
 import { bodies } from "../facts/bodies.ts";
 import { fittings } from "../facts/fittings.ts";
-import { SLOT_PLAY } from "../facts/landing.ts";
+import { type Landing, SLOT_PLAY } from "../facts/landing.ts";
 import { placements } from "../facts/placements.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import { ref } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
@@ -18,13 +19,17 @@ const offSlot = defineCriterion({
   basis: "geometry: play of the screw in the slot opening",
 });
 
+/** Whether a screw there belongs to a slot at all, however far beside its line. */
+const liesOnSlot = ({ slot, off, toEnd }: Landing): boolean =>
+  slot !== undefined && toEnd.distance > 0 && off <= (slot.opening + slot.cavity) / 2;
+
 export const rule = defineRule({
   id: "slot.mismatched",
   title: "Connectors, nuts and slots belong to each other",
   group: "joints",
   level: "reject",
   basis: ["geometry", "common practice"],
-  needs: { placements, bodies, fittings },
+  needs: { placements, bodies, fittings, screwedParts },
   criteria: { off: offSlot },
   messages: {
     size: {
@@ -55,7 +60,7 @@ export const rule = defineRule({
     },
     misplaced: { text: "a connector cannot sit there: {why:word}", advice: "choose another connector or another face" },
   },
-  *inspect({ placements: placed, bodies: all, fittings: others }, { off }, say) {
+  *inspect({ placements: placed, bodies: all, fittings: others, screwedParts: parts }, { off }, say) {
     for (const { at, why } of placed.misplaced) yield say.misplaced(at, { why }, false);
     for (const connector of placed.connectors) {
       for (const { bar } of connector.holds) {
@@ -67,29 +72,38 @@ export const rule = defineRule({
           slotSize === has,
         );
       }
+    }
+    for (const connector of parts.all) {
+      // Where the head of a tie has no open slot to lie in, its screw holds nothing.
+      const { head, part: made } = connector;
+      const heads = head && all.get(head.bar);
+      if (head && heads) {
+        const bar = heads.bar.ref;
+        if (!liesOnSlot(head)) yield say.away(connector.ref, { bar }, false);
+        else {
+          const face = facingWords(head.face, faceNormal(heads.axes, head.face));
+          yield say.closed(connector.ref, { bar, face }, !head.slot?.closed);
+        }
+      }
       for (const screw of connector.screws) {
         if (screw.into.kind !== "nut") continue;
         const { landing, nut } = screw.into;
         const bar = ref("bar", landing.bar);
         const has = all.get(landing.bar)?.bar.profile.slotSize ?? "";
-        if (connector.part.slotSize === has) {
+        if (!made || made.slotSize === has) {
           yield say.nut(
             screw.ref,
             { kind: connector.choice?.nut ?? "", thread: screw.screw.thread, has, bar },
             nut !== undefined,
           );
         }
-        if (
-          !landing.slot ||
-          landing.toEnd.distance <= 0 ||
-          landing.off > (landing.slot.opening + landing.slot.cavity) / 2
-        ) {
+        if (!liesOnSlot(landing)) {
           yield say.away(screw.ref, { bar }, false);
           continue;
         }
         const body = all.get(landing.bar);
         const face = body ? facingWords(landing.face, faceNormal(body.axes, landing.face)) : landing.face;
-        yield say.closed(screw.ref, { bar, face }, !landing.slot.closed);
+        yield say.closed(screw.ref, { bar, face }, !landing.slot?.closed);
         const measured = si(landing.off, "length");
         yield say.off(screw.ref, { off: measured, bar, face }, { measured, limit: off.at(bar) });
       }

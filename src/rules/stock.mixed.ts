@@ -1,6 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { defineFact } from "../facts/fact.ts";
-import { placements } from "../facts/placements.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import { frameRef } from "../model/ref.ts";
 import { formatQuantity } from "../model/units/format-quantity.ts";
 import { si } from "../model/units/quantity.ts";
@@ -34,13 +34,15 @@ interface Variety {
   readonly keys: readonly string[];
 }
 
-const variety = defineFact<Variety, { placements: typeof placements }>({
+const variety = defineFact<Variety, { parts: typeof screwedParts }>({
   id: "variety",
-  needs: { placements },
-  compute({ placements: placed }, frame) {
+  needs: { parts: screwedParts },
+  compute({ parts }, frame) {
     const slots = new Set(frame.bars.map((bar) => bar.profile.slotSize));
     const keys = new Map<number, string>();
-    for (const connector of placed.connectors) {
+    for (const connector of parts.all) {
+      // What nobody chose can be chosen otherwise.
+      if (connector.usual) continue;
       for (const { screw } of connector.screws)
         keys.set(Math.round(screw.key * 1e6), formatQuantity(screw.key, "length", frame.units));
     }

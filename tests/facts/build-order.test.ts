@@ -3,8 +3,8 @@ import { describe, expect, it } from "vitest";
 import { type BuildOrder, buildOrder } from "../../src/facts/build-order.ts";
 import { ends } from "../../src/facts/ends.ts";
 import { factOf } from "../../src/facts/fact.ts";
-import { placements } from "../../src/facts/placements.ts";
 import { screwCovers } from "../../src/facts/screw-covers.ts";
+import { screwedParts } from "../../src/facts/screwed-parts.ts";
 import { subAssemblies } from "../../src/facts/sub-assemblies.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { edited } from "../rules/base-frames.ts";
@@ -113,7 +113,7 @@ describe.each(DEMOS)("the order of %s", (name) => {
     // A sub-assembly found goes by the name of its first bar: once to be built, once to be put in.
     for (const part of [...frame.bars, ...frame.panels, ...frame.stands])
       expect(ids.filter((id) => id === part.ref.id)).toHaveLength(subs.has(part.ref.id) ? 2 : 1);
-    const { connectors } = factOf(placements, frame);
+    const { all: connectors } = factOf(screwedParts, frame);
     expect(order.steps.flatMap((step) => step.connectors.map((c) => c.id)).sort()).toEqual(
       connectors.map((c) => c.ref.id).sort(),
     );
@@ -124,7 +124,7 @@ describe.each(DEMOS)("the order of %s", (name) => {
 
   it("reaches every screw when it is tightened, with the bar of its nut there", () => {
     const covers = factOf(screwCovers, frame);
-    for (const connector of factOf(placements, frame).connectors) {
+    for (const connector of factOf(screwedParts, frame).all) {
       for (const screw of connector.screws) {
         const there = order.presentAt(one(order.tightenedAt(screw.ref.id)));
         expect(covers.of(screw.ref.id).filter((cover) => there.has(cover))).toEqual([]);

@@ -1,7 +1,16 @@
 import { expect, it } from "vitest";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/joint.gap.ts";
 import { barOf, railFrom, tee } from "./base-frames.ts";
+
+/** A second bar under the rail, its face so far below the rail's, mm, tied to it. */
+const twin =
+  (gap: number) =>
+  (file: FrameFile): void => {
+    file.bars.push({ id: "twin", profile: "40x40-8", from: [100, 0, 460 - gap], to: [600, 0, 460 - gap] });
+    file.ties = [{ id: "tie", bars: ["rail", "twin"], part: "side-tie-8", at: [300, 500] }];
+  };
 
 /* The post's face stands at x = 20 mm. */
 it("joint.gap: how far a fastened end stands off the face it is fastened to", () => {
@@ -27,6 +36,19 @@ it("joint.gap: how far a fastened end stands off the face it is fastened to", ()
         rail.ends = { from: { angle: 1.8, about: "+y" } };
       },
       finds: [{ at: "rail.from", key: "gap", measured: 0.02 * Math.tan((1.8 * Math.PI) / 180), within: 1e-3 }],
+    },
+    { title: "tied bars laid on each other", edit: twin(0), finds: [] },
+    { title: "a hair between tied bars", edit: twin(0.4), finds: [] },
+    { title: "too much between them", edit: twin(0.6), finds: [{ at: "tie", key: "tied", measured: 0.0006 }] },
+    { title: "tied across the room", edit: twin(60), finds: [{ at: "tie", key: "untied" }] },
+    {
+      // 500 mm long and lower by 1 mm at the far end, so 0.4 mm at the first screw and 0.8 at the second.
+      title: "tied bars that part along their way",
+      edit: (file) => {
+        twin(0)(file);
+        barOf(file, "twin").to = [600, 0, 459];
+      },
+      finds: [{ at: "tie", key: "tied", measured: 0.0008, within: 1e-4 }],
     },
   ]);
   expect(wrong).toEqual([]);

@@ -22,6 +22,32 @@ it("load.none: a frame says what it has to carry", () => {
       finds: [{ at: "on-stray", key: "lost" }],
     },
     {
+      title: "a load written for a copy that brings it as well",
+      edit: (file) => {
+        file.copies = [{ of: ["rail"], suffix: "-2", shift: [0, 0, 300] }];
+        file.loads?.push({ id: "on-copy", case: "shelf", on: "rail-2", force: 100 });
+      },
+      finds: [{ at: "on-copy", key: "twice" }],
+    },
+    {
+      title: "the same load in two cases",
+      edit: (file) => {
+        file.loads?.push({ case: "parcel", on: "rail", force: 100 });
+      },
+      finds: [],
+    },
+    {
+      title: "a load of another amount, place or way beside it",
+      edit: (file) => {
+        file.loads?.push(
+          { case: "shelf", on: "rail", force: 101 },
+          { case: "shelf", on: "rail", force: 100, at: 200 },
+          { case: "shelf", on: "rail", force: 100, direction: "+y" },
+        );
+      },
+      finds: [],
+    },
+    {
       title: "equipment only",
       edit: (file) => {
         delete file.loads;

@@ -9,6 +9,12 @@ const pivotAt = (x: number) => (file: FrameFile) => {
   file.pivots = [{ id: "link", bars: ["rail", "post"], part: "pivot-40", at: [x, 0, 500], axis: "+y" }];
 };
 
+/** A shorter bar along the rail's +y face, tied to it at this distance from the rail's from point, mm. */
+const tiedAt = (at: number) => (file: FrameFile) => {
+  file.bars.push({ id: "beside", profile: "40x40-8", from: [0, 40, 500], to: [500, 40, 500] });
+  file.ties = [{ id: "sides", bars: ["rail", "beside"], part: "side-tie-8", at: [at] }];
+};
+
 it("slot.mismatched: connectors, nuts and slots belong to each other", () => {
   const wrong = proveRule(rule, tee(), [
     {
@@ -138,6 +144,34 @@ it("slot.mismatched: connectors, nuts and slots belong to each other", () => {
         { at: "sides", key: "size" },
         { at: "sides", key: "size" },
       ],
+    },
+    { title: "a tie where both bars are", edit: tiedAt(300), finds: [] },
+    { title: "a tie where only the first bar is", edit: tiedAt(550), finds: [{ at: "sides/1/a1", key: "away" }] },
+    {
+      title: "a tie past the end of the first bar",
+      edit: tiedAt(601),
+      finds: [
+        { at: "sides/1", key: "away" },
+        { at: "sides/1/a1", key: "away" },
+      ],
+    },
+    {
+      // Face B looks -y; at roll 270 face A, the closed one, does. The head of the tie lies behind it.
+      title: "a tie through the closed face of the first bar",
+      edit: (file) => {
+        tiedAt(300)(file);
+        Object.assign(barOf(file, "rail"), { profile: "40x40-8-one-closed", roll: 270 });
+      },
+      finds: [{ at: "sides/1", key: "closed" }],
+    },
+    {
+      title: "a tie between bars whose slots run 1 mm beside each other",
+      edit: (file) => {
+        tiedAt(300)(file);
+        const beside = barOf(file, "beside");
+        for (const end of ["from", "to"] as const) beside[end] = [end === "from" ? 0 : 500, 40, 501];
+      },
+      finds: [{ at: "sides/1/a1", key: "off", measured: 0.001 }],
     },
     {
       title: "end against end",

@@ -60,7 +60,6 @@ export const rack: Kind = {
     }));
     const copied = [...beams, ...sides, ...slats.flat(), ...boards];
     const times = levels - 1;
-    const suffixes = times === 1 ? ["", "-up"] : ["", ...Array.from({ length: times }, (_, i) => `-up${i + 1}`)];
     return {
       title: "Rack",
       notes: "A first draft: set the loads to what it will carry, and anchor it if it is tall and narrow.",
@@ -75,11 +74,8 @@ export const rack: Kind = {
       copies: [{ of: ids(copied), shift: [0, 0, rise], ...(times > 1 ? { times } : {}), suffix: "-up" }],
       stands: [{ part: series.foot, bars: ids(posts), raise, hold: "anchored" }],
       loads: [
-        ...suffixes.map((suffix) => ({
-          case: "goods",
-          on: ids(boards).map((id) => id + suffix),
-          pressure: usualLoad(series, "goods"),
-        })),
+        // The copies bring theirs along.
+        { case: "goods", on: ids(boards), pressure: usualLoad(series, "goods") },
         { case: "goods", on: ids(topBoards), pressure: usualLoad(series, "light goods") },
       ],
       cases: [{ id: "goods", kind: "variable", about: "what stands on the levels" }],

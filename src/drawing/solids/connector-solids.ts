@@ -1,4 +1,4 @@
-import type { PlacedConnector, PlacedScrew } from "../../facts/placed.ts";
+import type { PlacedConnector, PlacedScrew, ScrewedPart } from "../../facts/placed.ts";
 import type { OrientedBox } from "../../geometry/box.ts";
 import { drum, extrude } from "../../geometry/extrude.ts";
 import { type Prism, prismFromBox } from "../../geometry/prism.ts";
@@ -86,11 +86,15 @@ function headSolid({ screw, seat, axis, ref }: PlacedScrew, known: readonly stri
 
 /** A connector where it lies: legs, side walls or plate, and the heads of its screws. */
 export function connectorSolids(placed: PlacedConnector): readonly Solid[] {
-  const known = [placed.joint.id, ...placed.holds.map((hold) => hold.bar)];
-  const solids: Solid[] = bodiesOf(placed).map((body) => ({ kind: "connector", of: placed.ref, with: known, ...body }));
-  for (const screw of placed.screws) {
-    const head = headSolid(screw, known);
-    if (head) solids.push(head);
-  }
-  return solids;
+  const known = knownOf(placed);
+  const solids = bodiesOf(placed).map((body): Solid => ({ kind: "connector", of: placed.ref, with: known, ...body }));
+  return [...solids, ...headSolids(placed)];
+}
+
+/** What belongs with a part: its joint, door or panel, and the bars it holds. */
+const knownOf = ({ joint, holds }: ScrewedPart): readonly string[] => [joint.id, ...holds.map((hold) => hold.bar)];
+
+/** The heads of the screws of a part. */
+export function headSolids(part: ScrewedPart): readonly Solid[] {
+  return part.screws.flatMap((screw) => headSolid(screw, knownOf(part)) ?? []);
 }

@@ -1,12 +1,12 @@
 import type { Ref } from "../../model/ref.ts";
 import type { EndState } from "../ends.ts";
-import type { PlacedConnector, PlacedScrew } from "../placed.ts";
+import type { PlacedScrew, ScrewedPart } from "../placed.ts";
 import type { Standing } from "../standings.ts";
 import type { Assembly, BuildStep } from "./plan.ts";
 
 /** What is put into steps beside bars and panels. */
 export interface Loose {
-  readonly connectors: readonly PlacedConnector[];
+  readonly connectors: readonly ScrewedPart[];
   readonly stands: readonly Standing[];
   readonly caps: readonly EndState[];
   /** Equipment bolted down. */
@@ -31,6 +31,15 @@ export interface Steps {
   readonly placed: ReadonlyMap<string, number>;
   readonly tightened: ReadonlyMap<string, number>;
 }
+
+/** Whether all that a part holds is there, with the sheet it goes on with. */
+export function isHeld({ holds, sheet }: ScrewedPart, there: ReadonlySet<string>): boolean {
+  return holds.every((hold) => there.has(hold.bar)) && (!sheet || there.has(sheet.id));
+}
+
+/** Whether a part keeps the frame square, so that it waits until the frame is squared: all but sheets, hinges and latches. */
+export const squares = ({ part }: ScrewedPart): boolean =>
+  part !== undefined && part.kind !== "hinge" && part.kind !== "pivot";
 
 /** Turns the tree of assemblies into numbered steps: what is built on its own comes first. */
 export class StepMaker {
@@ -69,7 +78,7 @@ export class StepMaker {
     this.#assemblies.push(assembly);
     const id = assembly.id;
     const there = new Set<string>();
-    const pending: PlacedConnector[] = [];
+    const pending: ScrewedPart[] = [];
     let squared = false;
     const settle = (): void => {
       if (squared) return;
@@ -96,10 +105,12 @@ export class StepMaker {
         step.places.push(item.part.sub?.ref ?? this.#loose.refOf(item.parts[0] ?? ""));
       }
       for (const connector of this.#loose.connectors) {
-        if (this.#placed.has(connector.ref.id) || !connector.holds.every((hold) => there.has(hold.bar))) continue;
+        if (this.#placed.has(connector.ref.id) || !isHeld(connector, there)) continue;
         this.#placed.set(connector.ref.id, step.number);
         step.connectors.push(connector.ref);
-        pending.push(connector);
+        // What is hung or screwed on the square frame is tightened there and then.
+        if (squared && !squares(connector)) this.#atOnce(connector, made);
+        else pending.push(connector);
       }
     }
     settle();
@@ -107,7 +118,7 @@ export class StepMaker {
   }
 
   /** Everything is squared and tightened that can still be reached; what is covered by then was tightened before. */
-  #square(id: string, there: ReadonlySet<string>, pending: PlacedConnector[]): void {
+  #square(id: string, there: ReadonlySet<string>, pending: ScrewedPart[]): void {
     if (pending.length === 0) return;
     const made = this.#add("square", id, new Set(there));
     for (const connector of pending) {
@@ -116,11 +127,18 @@ export class StepMaker {
     pending.length = 0;
   }
 
-  #tighten(screw: PlacedScrew, connector: PlacedConnector, square: Made): void {
+  #atOnce({ screws }: ScrewedPart, { step }: Made): void {
+    for (const { ref } of screws) {
+      step.tightens.push(ref);
+      this.#tightened.set(ref.id, step.number);
+    }
+  }
+
+  #tighten(screw: PlacedScrew, connector: ScrewedPart, square: Made): void {
     const covers = this.#loose.covers(screw.ref.id);
     const joined = this.#placed.get(connector.ref.id) ?? square.step.number;
     const open = ({ there }: Made): boolean => covers.every((cover) => !there.has(cover));
-    const bar = screw.into.kind === "nut" ? screw.into.landing.bar : screw.into.bar;
+    const bar = connector.sheet?.id ?? (screw.into.kind === "nut" ? screw.into.landing.bar : screw.into.bar);
     let at = open(square) ? square : undefined;
     // Where something has covered it by then: as it is joined, or beforehand on the one bar its nut sits in.
     at ??= this.#made.findLast((one) => one.step.number <= joined && one.there.has(bar) && open(one));

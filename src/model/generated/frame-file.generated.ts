@@ -719,7 +719,7 @@ omit?: string[]
 export interface Tie {
 id?: Id
 /**
- * The two bars, side by side.
+ * The two bars, side by side; the heads lie in the slot of the first, and the key goes through holes across it.
  * 
  * @minItems 2
  * @maxItems 2

@@ -36,7 +36,7 @@ var require_ucs2length = __commonJS({
 
 // <stdin>
 var whole = validate52;
-var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/stock-1.json", "title": "StockFile", "description": "What a workshop can buy or cut, format 1: profiles, connectors, screws, nuts and the rest. A part replaces an earlier one of the same name, the built-in ones included.", "type": "object", "required": ["format", "units", "title"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, MPa, kg, kg/m\xB3. in-lbf-lb: in, lbf, lbf\xB7in, psi, lb, lb/in\xB3. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "Whose stock this is.", "examples": ["Workshop rack, east hall"] }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "materials": { "type": "array", "items": { "$ref": "#/$defs/material" }, "description": "What profiles are made of." }, "series": { "type": "array", "items": { "$ref": "#/$defs/series" }, "description": "Cell geometry that generated profiles share." }, "profiles": { "type": "array", "items": { "$ref": "#/$defs/profile" }, "description": "Bars by their cross-section: generated from a series, or drawn." }, "connectors": { "type": "array", "items": { "$ref": "#/$defs/connector" }, "description": "Brackets, plates, end fasteners, end screws, ties, pivots and hinges." }, "screws": { "type": "array", "items": { "$ref": "#/$defs/screwFamily" }, "description": "Screws, one entry for all lengths of one kind." }, "nuts": { "type": "array", "items": { "$ref": "#/$defs/nut" }, "description": "T-nuts." }, "caps": { "type": "array", "items": { "$ref": "#/$defs/cap" }, "description": "Covers of cut ends." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stockStand" }, "description": "Levelling feet and casters." }, "sheets": { "type": "array", "items": { "$ref": "#/$defs/sheetFamily" }, "description": "Panel sheets, one entry for all thicknesses of one material." }, "gaskets": { "type": "array", "items": { "$ref": "#/$defs/gasket" }, "description": "Strips that hold a panel's edge in a slot." }, "tools": { "type": "array", "items": { "$ref": "#/$defs/toolFamily" }, "description": "Keys and drivers, one entry for all sizes of one kind." } }, "$defs": { "partName": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name frames use; unique among parts of its kind.", "examples": ["40x40-8", "inside-bracket-40"] }, "reference": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name of another part of stock." }, "about": { "type": "string", "maxLength": 400, "description": "One line for people." }, "source": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the numbers come from: standard and table, test report, or how they were computed." }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [40, "1.5 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [60] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [8e3, "8 kN"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "stress": { "type": ["number", "string"], "maxLength": 64, "description": "A stress or modulus: a number in MPa (or psi), or a string with its unit.", "x-quantity": "stress", "examples": [150, "35 ksi"] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [0.08, "80 g"] }, "density": { "type": ["number", "string"], "maxLength": 64, "description": "A density: a number in kg/m\xB3 (or lb/in\xB3), or a string with its unit.", "x-quantity": "massDensity", "examples": [2700] }, "rotationalStiffness": { "type": ["number", "string"], "maxLength": 64, "description": "A rotational stiffness: a number in N\xB7m/rad (or lbf\xB7in/rad), or a string with its unit.", "x-quantity": "rotationalStiffness", "examples": [8e3, "8 kN\xB7m/rad"] }, "expansion": { "type": "number", "minimum": 0, "maximum": 1e-3, "description": "Linear thermal expansion per kelvin, in both unit systems.", "examples": [23e-6] }, "lengthPair": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Two lengths.", "examples": [[22, 0]] }, "polygon": { "type": "array", "minItems": 3, "maxItems": 5e3, "items": { "$ref": "#/$defs/lengthPair" }, "description": "Corners [y, z] in order, not repeated at the end; the polygon must not cross itself." }, "slotSize": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Which nuts and lugs fit: parts of another slot size do not. The built-in sizes are 5, 6, 8, 10, 1/4 and 5/16.", "examples": ["8"] }, "thread": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Metric coarse thread, or inch size and threads per inch.", "examples": ["M8", "1/4-20"] }, "weight": { "enum": ["light", "standard", "heavy"], "description": "Wall class." }, "faceName": { "enum": ["A", "B", "C", "D"], "description": "A face of a bar: A looks along +y of the section, B +z, C \u2212y, D \u2212z." }, "torques": { "type": "object", "additionalProperties": { "$ref": "#/$defs/moment" }, "description": "Rated tightening torque by thread, for a nut in this profile's slot; computed from the lip rating when left out.", "examples": [{ "M8": 12 }] }, "material": { "type": "object", "required": ["name", "elasticModulus", "shearModulus", "density", "expansion", "proof", "ultimate", "bucklingClass", "source"], "additionalProperties": false, "description": "An aluminium alloy and temper.", "properties": { "name": { "$ref": "#/$defs/partName" }, "elasticModulus": { "$ref": "#/$defs/stress" }, "shearModulus": { "$ref": "#/$defs/stress" }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "proof": { "$ref": "#/$defs/stress", "description": "0.2 % proof strength, least value for the wall thicknesses used." }, "ultimate": { "$ref": "#/$defs/stress", "description": "Tensile strength, least value." }, "bucklingClass": { "enum": ["A", "B"], "description": "Buckling class of EN 1999-1-1." }, "source": { "$ref": "#/$defs/source" } }, "examples": [{ "name": "6060-T66", "elasticModulus": 7e4, "shearModulus": 27e3, "density": 2700, "expansion": 23e-6, "proof": 150, "ultimate": 195, "bucklingClass": "A", "source": "EN 1999-1-1 Table 3.2b" }] }, "slotGeometry": { "type": "object", "required": ["opening", "lip", "cavity", "depth"], "additionalProperties": false, "description": "The T-shaped slot in the middle of every cell's face.", "properties": { "opening": { "$ref": "#/$defs/length", "description": "Width between the lips." }, "lip": { "$ref": "#/$defs/length", "description": "Thickness of the lips." }, "cavity": { "$ref": "#/$defs/length", "description": "Width behind the lips." }, "depth": { "$ref": "#/$defs/length", "description": "From the face to the slot floor." }, "web": { "$ref": "#/$defs/length", "description": "Least thickness of the diagonal webs between core and corners; the slot floor is tapered at 45\xB0 to leave it. Without it the cavity is a rectangle." } }, "examples": [{ "opening": 8.2, "lip": 4.5, "cavity": 18, "depth": 12.5, "web": 2.8 }] }, "series": { "type": "object", "required": ["name", "pitch", "slotSize", "weight", "material", "stockLength", "slot"], "additionalProperties": false, "description": "One square cell: pitch, slot, core, walls. Profiles are made by repeating it.", "properties": { "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Side of a cell, and distance between slots." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference", "description": "Name of a material in stock.", "examples": ["6060-T66"] }, "stockLength": { "$ref": "#/$defs/length", "description": "Length bars are sold in." }, "slot": { "$ref": "#/$defs/slotGeometry" }, "bore": { "type": "object", "required": ["diameter", "thread"], "additionalProperties": false, "description": "Core bore of every cell; none when left out.", "properties": { "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread", "description": "Thread it can be tapped to." } } }, "cornerRadius": { "$ref": "#/$defs/length", "description": "Radius of the outer corners; sharp when left out." }, "cornerWall": { "$ref": "#/$defs/length", "description": "Wall round the hollow in each corner; corners are solid when left out." }, "cellWall": { "$ref": "#/$defs/length", "description": "Outer wall of the hollows between cells of doubles and quads; solid when left out." }, "closedWall": { "$ref": "#/$defs/length", "description": "Skin over the slots of a closed face; needed when a profile closes faces." }, "chordError": { "$ref": "#/$defs/length", "description": "How far the polygon of a round may lie off the true circle; standard 0.02 mm." }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips, from a test. Computed when left out; see ratedNut." }, "lipSource": { "$ref": "#/$defs/source", "description": "Where lipRating comes from." }, "ratedNut": { "$ref": "#/$defs/lengthPair", "description": "Length along and width across the slot of the nut that the computed lip rating is for; as wide as twice the opening and as long as that when left out." }, "torques": { "$ref": "#/$defs/torques" } } }, "profile": { "type": "object", "discriminator": { "propertyName": "kind" }, "oneOf": [{ "$ref": "#/$defs/generatedProfile" }, { "$ref": "#/$defs/drawnProfile" }], "description": "A bar's cross-section: generated from a series, or drawn.", "x-expected": "a profile of kind generated or drawn" }, "generatedProfile": { "type": "object", "required": ["kind", "name", "series", "columns", "rows"], "additionalProperties": false, "description": "Cells of a series side by side.", "properties": { "kind": { "const": "generated" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "series": { "$ref": "#/$defs/reference", "description": "Name of a series.", "examples": ["40-8"] }, "columns": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells across the width (along z)." }, "rows": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells over the height (along y)." }, "closed": { "type": "array", "items": { "$ref": "#/$defs/faceName" }, "minItems": 1, "maxItems": 4, "description": "Faces whose slots are closed by a skin." } }, "examples": [{ "kind": "generated", "name": "40x80-8", "series": "40-8", "columns": 1, "rows": 2 }] }, "drawnProfile": { "type": "object", "required": ["kind", "name", "pitch", "slotSize", "weight", "material", "stockLength", "lipRating", "lipSource", "outline", "slots"], "additionalProperties": false, "description": "A cross-section drawn corner by corner, [y, z] about the middle of its envelope: y out of face A, z out of face B.", "properties": { "kind": { "const": "drawn" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Distance between slots, or side of a single bar." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference" }, "stockLength": { "$ref": "#/$defs/length" }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips." }, "lipSource": { "$ref": "#/$defs/source" }, "torques": { "$ref": "#/$defs/torques" }, "outline": { "$ref": "#/$defs/polygon", "description": "Outer boundary, slots included." }, "holes": { "type": "array", "items": { "$ref": "#/$defs/polygon" }, "description": "Bores and hollows as polygons." }, "slots": { "type": "array", "items": { "$ref": "#/$defs/drawnSlot" }, "description": "The slots the outline draws." }, "bores": { "type": "array", "items": { "$ref": "#/$defs/drawnBore" }, "description": "Holes that can be tapped at a cut end." } } }, "drawnSlot": { "type": "object", "required": ["face", "across", "opening", "lip", "depth", "cavity"], "additionalProperties": false, "description": "One slot of a drawn profile.", "properties": { "face": { "$ref": "#/$defs/faceName" }, "across": { "$ref": "#/$defs/length", "description": "From the middle of the face to the slot's line, towards the face named next (A, B, C, D, A)." }, "opening": { "$ref": "#/$defs/length" }, "lip": { "$ref": "#/$defs/length" }, "depth": { "$ref": "#/$defs/length" }, "cavity": { "$ref": "#/$defs/length" }, "closed": { "type": "boolean", "description": "Under a skin; standard false." } } }, "drawnBore": { "type": "object", "required": ["at", "diameter", "thread"], "additionalProperties": false, "description": "One bore of a drawn profile.", "properties": { "at": { "$ref": "#/$defs/lengthPair", "description": "Centre [y, z]." }, "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread" } } }, "screwFamily": { "type": "object", "required": ["name", "thread", "diameter", "pitch", "head", "headDiameter", "headHeight", "key", "socketDepth", "propertyClass", "torque", "lengths", "source"], "additionalProperties": false, "description": "Screws that differ only in length.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{length\\}", "description": "Name with {length} where the length goes, as it is written in lengths.", "examples": ["M8x{length}"] }, "thread": { "$ref": "#/$defs/thread" }, "diameter": { "$ref": "#/$defs/length", "description": "Nominal thread diameter." }, "pitch": { "$ref": "#/$defs/length", "description": "Thread pitch." }, "head": { "enum": ["cap", "button", "countersunk", "hex", "none"], "description": "Shape of the head." }, "headDiameter": { "$ref": "#/$defs/length", "description": "Largest head diameter." }, "headHeight": { "$ref": "#/$defs/length", "description": "Largest head height." }, "key": { "$ref": "#/$defs/length", "description": "Key size across flats." }, "socketDepth": { "$ref": "#/$defs/length", "description": "Least depth of the socket; 0 for external drives." }, "propertyClass": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Strength class.", "examples": ["8.8"] }, "torque": { "$ref": "#/$defs/moment", "description": "Tightening torque the screw itself may take; what the slot allows is on the profile." }, "lengths": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Lengths in stock: under the head, or over all for countersunk heads.", "examples": [[12, 16, 20]] }, "source": { "$ref": "#/$defs/source" } } }, "nut": { "type": "object", "required": ["name", "kind", "slotSize", "thread", "length", "width", "thickness", "engagement"], "additionalProperties": false, "description": "A T-nut.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["end-load", "drop-in"], "description": "end-load: pushed in from a cut end. drop-in: put through the opening anywhere." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "thread": { "$ref": "#/$defs/thread" }, "length": { "$ref": "#/$defs/length", "description": "Along the slot." }, "width": { "$ref": "#/$defs/length", "description": "Across the slot, under the lips." }, "thickness": { "$ref": "#/$defs/length", "description": "From the underside of the lips into the slot." }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread the screw engages." } }, "examples": [{ "name": "nut-8-M8", "kind": "end-load", "slotSize": "8", "thread": "M8", "length": 20, "width": 15, "thickness": 6, "engagement": 6 }] }, "holeSpec": { "type": "object", "required": ["id", "at", "diameter"], "additionalProperties": false, "description": "A screw hole.", "properties": { "id": { "type": "string", "pattern": "^[a-z][a-z0-9-]*$", "maxLength": 20, "description": "a1, a2 \u2026 on leg a of a bracket, b1 \u2026 on leg b, h1 \u2026 on plates.", "examples": ["a1"] }, "at": { "$ref": "#/$defs/lengthPair", "description": "On a bracket: distance from the corner, and sideways from the middle. On a plate: [u, v]." }, "diameter": { "$ref": "#/$defs/length" } } }, "legSpec": { "type": "object", "required": ["length", "thickness", "holes"], "additionalProperties": false, "description": "One leg of a bracket.", "properties": { "length": { "$ref": "#/$defs/length", "description": "From the corner to the end of the leg." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." } } }, "tested": { "type": "object", "required": ["reference"], "additionalProperties": false, "description": "Values from tests; they replace what is computed.", "properties": { "rotationalStiffness": { "$ref": "#/$defs/rotationalStiffness" }, "slip": { "$ref": "#/$defs/force", "description": "Slip load, design value." }, "moment": { "$ref": "#/$defs/moment", "description": "Moment capacity, design value." }, "reference": { "$ref": "#/$defs/source", "description": "Test report." } } }, "connector": { "type": "object", "discriminator": { "propertyName": "kind" }, "description": "A part that joins bars.", "x-expected": "a connector of kind bracket, plate, end-fastener, end-screw, side-tie, pivot or hinge", "oneOf": [{ "$ref": "#/$defs/bracket" }, { "$ref": "#/$defs/plate" }, { "$ref": "#/$defs/endFastener" }, { "$ref": "#/$defs/endScrew" }, { "$ref": "#/$defs/sideTie" }, { "$ref": "#/$defs/pivot" }] }, "bracket": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "legs", "width", "screw"], "additionalProperties": false, "description": "An angle in an inside corner. Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "kind": { "const": "bracket" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue", "description": "Without screws and nuts." }, "tested": { "$ref": "#/$defs/tested" }, "legs": { "type": "object", "required": ["a", "b"], "additionalProperties": false, "description": "Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "a": { "$ref": "#/$defs/legSpec" }, "b": { "$ref": "#/$defs/legSpec" } } }, "width": { "$ref": "#/$defs/length", "description": "Along the corner." }, "gussets": { "type": "integer", "minimum": 0, "maximum": 2, "description": "Side walls between the legs; standard 0." }, "gussetThickness": { "$ref": "#/$defs/length", "description": "Thickness of a side wall." }, "lugs": { "type": "boolean", "description": "Lugs that fill the slot and resist turning; standard false." }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock.", "examples": ["M8x16"] } } }, "plate": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "outline", "thickness", "holes", "screw"], "additionalProperties": false, "description": "A flat plate on faces that lie in one plane.", "properties": { "kind": { "const": "plate" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "outline": { "$ref": "#/$defs/polygon", "description": "Corners [u, v]; [0, 0] is the point that fastenings place." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." }, "screw": { "$ref": "#/$defs/reference" } } }, "endFastener": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "depth", "keyFrom", "keyHole", "body"], "additionalProperties": false, "description": "Sits in a slot of the ending bar and pulls its cut end against the bar it meets.", "properties": { "kind": { "const": "end-fastener" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock; the screw's length is what stands out of the cut end." }, "depth": { "$ref": "#/$defs/length", "description": "Screw axis below the face." }, "keyFrom": { "$ref": "#/$defs/length", "description": "Where the key enters, from the cut end." }, "keyHole": { "$ref": "#/$defs/length", "description": "Diameter of the hole the key enters by." }, "body": { "$ref": "#/$defs/length", "description": "Length of slot it fills from the end." }, "lugs": { "type": "boolean", "description": "A claw or lug keeps the end from turning; standard false." } } }, "endScrew": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "head", "accessHole", "engagement"], "additionalProperties": false, "description": "A screw along the ending bar's axis into its tapped core bore.", "properties": { "kind": { "const": "end-screw" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "head": { "enum": ["in-slot", "on-far-face"], "description": "Behind the lips of the crossing bar's slot, or on its far face." }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the crossing bar." }, "engagement": { "$ref": "#/$defs/length", "description": "Least thread engaged in the core." } } }, "sideTie": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw"], "additionalProperties": false, "description": "Holds two bars that lie side by side, from slot to slot.", "properties": { "kind": { "const": "side-tie" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "lugs": { "type": "boolean", "description": "Fills both slots and so carries shear; standard false." } } }, "pivot": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "gap", "thickness", "holes"], "additionalProperties": false, "description": "Turns about one axis by design. A pivot can be locked; a hinge has one leaf on the door and one on the bar it hangs on.", "properties": { "kind": { "enum": ["pivot", "hinge"], "description": "pivot: can be locked. hinge: hangs a door." }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "gap": { "$ref": "#/$defs/length", "description": "Distance it keeps between the bars." }, "thickness": { "$ref": "#/$defs/length", "description": "Thickness of a leaf." }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, on both leaves." } } }, "cap": { "type": "object", "required": ["name", "profiles", "thickness", "mass"], "additionalProperties": false, "description": "A cover for the cut end of the profiles named.", "properties": { "name": { "$ref": "#/$defs/partName" }, "profiles": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/reference" }, "description": "Names of profiles it closes." }, "thickness": { "$ref": "#/$defs/length" }, "mass": { "$ref": "#/$defs/massValue" } }, "examples": [{ "name": "cap-40x40", "profiles": ["40x40-8"], "thickness": 4, "mass": 6e-3 }] }, "stockStand": { "type": "object", "required": ["name", "kind", "mount", "diameter", "collar", "raise", "capacity", "mass"], "additionalProperties": false, "description": "A levelling foot or a caster.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["foot", "caster"], "description": "foot: stands. caster: rolls." }, "mount": { "$ref": "#/$defs/mount" }, "diameter": { "$ref": "#/$defs/length", "description": "Of the pad or wheel." }, "collar": { "$ref": "#/$defs/length", "description": "Diameter of what covers the bar's end." }, "raise": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest distance from floor to bar end." }, "capacity": { "$ref": "#/$defs/force" }, "brake": { "type": "boolean", "description": "Standard false." }, "swivel": { "type": "boolean", "description": "Turns about the upright axis; standard false." }, "mass": { "$ref": "#/$defs/massValue" } } }, "mount": { "type": "object", "discriminator": { "propertyName": "by" }, "oneOf": [{ "$ref": "#/$defs/stemMount" }, { "$ref": "#/$defs/plateMount" }], "description": "How a stand is fixed to a bar's end.", "x-expected": "a mount by stem or plate" }, "stemMount": { "type": "object", "required": ["by", "thread", "engagement"], "additionalProperties": false, "description": "A threaded stem in the tapped core bore.", "properties": { "by": { "const": "stem" }, "thread": { "$ref": "#/$defs/thread" }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread in the bore." } } }, "plateMount": { "type": "object", "required": ["by", "size", "thickness"], "additionalProperties": false, "description": "A plate under the bar's end.", "properties": { "by": { "const": "plate" }, "size": { "$ref": "#/$defs/lengthPair" }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, from the middle of the plate along its size; each is screwed into a core bore. Where left out, the plate is taken to be drilled to suit the bar." } } }, "sheetFamily": { "type": "object", "required": ["name", "thicknesses", "elasticModulus", "poisson", "density", "expansion", "strength", "brittle", "source"], "additionalProperties": false, "description": "Sheets of one material.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{thickness\\}", "description": "Name with {thickness} where the thickness goes, as it is written in thicknesses.", "examples": ["polycarbonate-{thickness}"] }, "thicknesses": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Thicknesses in stock.", "examples": [[3, 5]] }, "elasticModulus": { "$ref": "#/$defs/stress" }, "poisson": { "type": "number", "minimum": 0, "exclusiveMaximum": 0.5, "description": "Poisson's ratio." }, "shearModulus": { "$ref": "#/$defs/stress", "description": "Against shear in the plane of the sheet; standard E / (2 (1 + \u03BD)), which is too much for wood." }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "strength": { "$ref": "#/$defs/stress", "description": "Yield or bending strength." }, "moisture": { "type": "number", "minimum": 0, "maximum": 0.05, "description": "By which share of its length it grows from dry to damp, in the direction that moves more; standard 0.", "examples": [6e-3] }, "brittle": { "type": "boolean", "description": "Breaks without yielding." }, "source": { "$ref": "#/$defs/source" } } }, "gasket": { "type": "object", "required": ["name", "slotSize", "sheet", "depth"], "additionalProperties": false, "description": "A strip between slot and panel edge.", "properties": { "name": { "$ref": "#/$defs/partName" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "sheet": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest sheet thickness it takes." }, "depth": { "$ref": "#/$defs/length", "description": "Depth of slot left for the sheet's edge." } } }, "toolFamily": { "type": "object", "required": ["name", "kind", "swing", "tilt", "sizes", "source"], "additionalProperties": false, "description": "One kind of key in several sizes.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{size\\}", "description": "Name with {size} where the size goes.", "examples": ["hex-key-{size}"] }, "kind": { "enum": ["hex-key", "ball-end-key", "t-handle", "bit-ratchet", "wrench"], "description": "How it reaches and swings." }, "swing": { "$ref": "#/$defs/angle", "description": "Least swing between two bites." }, "tilt": { "$ref": "#/$defs/angle", "description": "Largest tilt in the socket; 0 for straight keys." }, "sizes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/toolSize" }, "description": "Sizes in the kit." }, "source": { "$ref": "#/$defs/source" } } }, "toolSize": { "type": "object", "required": ["size", "key", "longArm", "shortArm", "torque"], "additionalProperties": false, "description": "One size of a tool.", "properties": { "size": { "type": "string", "minLength": 1, "maxLength": 20, "description": "As it goes into the name.", "examples": ["6", "5/32"] }, "key": { "$ref": "#/$defs/length", "description": "Across flats." }, "longArm": { "$ref": "#/$defs/length", "description": "Long arm; of a T-handle or ratchet the shaft." }, "shortArm": { "$ref": "#/$defs/length", "description": "Short arm; of a T-handle or ratchet the handle." }, "torque": { "$ref": "#/$defs/moment", "description": "Torque it may give." } } } } };
+var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/stock-1.json", "title": "StockFile", "description": "What a workshop can buy or cut, format 1: profiles, connectors, screws, nuts and the rest. A part replaces an earlier one of the same name, the built-in ones included.", "type": "object", "required": ["format", "units", "title"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, MPa, kg, kg/m\xB3. in-lbf-lb: in, lbf, lbf\xB7in, psi, lb, lb/in\xB3. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "Whose stock this is.", "examples": ["Workshop rack, east hall"] }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "materials": { "type": "array", "items": { "$ref": "#/$defs/material" }, "description": "What profiles are made of." }, "series": { "type": "array", "items": { "$ref": "#/$defs/series" }, "description": "Cell geometry that generated profiles share." }, "profiles": { "type": "array", "items": { "$ref": "#/$defs/profile" }, "description": "Bars by their cross-section: generated from a series, or drawn." }, "connectors": { "type": "array", "items": { "$ref": "#/$defs/connector" }, "description": "Brackets, plates, end fasteners, end screws, ties, pivots and hinges." }, "screws": { "type": "array", "items": { "$ref": "#/$defs/screwFamily" }, "description": "Screws, one entry for all lengths of one kind." }, "nuts": { "type": "array", "items": { "$ref": "#/$defs/nut" }, "description": "T-nuts." }, "caps": { "type": "array", "items": { "$ref": "#/$defs/cap" }, "description": "Covers of cut ends." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stockStand" }, "description": "Levelling feet and casters." }, "sheets": { "type": "array", "items": { "$ref": "#/$defs/sheetFamily" }, "description": "Panel sheets, one entry for all thicknesses of one material." }, "gaskets": { "type": "array", "items": { "$ref": "#/$defs/gasket" }, "description": "Strips that hold a panel's edge in a slot." }, "tools": { "type": "array", "items": { "$ref": "#/$defs/toolFamily" }, "description": "Keys and drivers, one entry for all sizes of one kind." } }, "$defs": { "partName": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name frames use; unique among parts of its kind.", "examples": ["40x40-8", "inside-bracket-40"] }, "reference": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name of another part of stock." }, "about": { "type": "string", "maxLength": 400, "description": "One line for people." }, "source": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the numbers come from: standard and table, test report, or how they were computed." }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [40, "1.5 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [60] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [8e3, "8 kN"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "stress": { "type": ["number", "string"], "maxLength": 64, "description": "A stress or modulus: a number in MPa (or psi), or a string with its unit.", "x-quantity": "stress", "examples": [150, "35 ksi"] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [0.08, "80 g"] }, "density": { "type": ["number", "string"], "maxLength": 64, "description": "A density: a number in kg/m\xB3 (or lb/in\xB3), or a string with its unit.", "x-quantity": "massDensity", "examples": [2700] }, "rotationalStiffness": { "type": ["number", "string"], "maxLength": 64, "description": "A rotational stiffness: a number in N\xB7m/rad (or lbf\xB7in/rad), or a string with its unit.", "x-quantity": "rotationalStiffness", "examples": [8e3, "8 kN\xB7m/rad"] }, "expansion": { "type": "number", "minimum": 0, "maximum": 1e-3, "description": "Linear thermal expansion per kelvin, in both unit systems.", "examples": [23e-6] }, "lengthPair": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Two lengths.", "examples": [[22, 0]] }, "polygon": { "type": "array", "minItems": 3, "maxItems": 5e3, "items": { "$ref": "#/$defs/lengthPair" }, "description": "Corners [y, z] in order, not repeated at the end; the polygon must not cross itself." }, "slotSize": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Which nuts and lugs fit: parts of another slot size do not. The built-in sizes are 5, 6, 8, 10, 1/4 and 5/16.", "examples": ["8"] }, "thread": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Metric coarse thread, or inch size and threads per inch.", "examples": ["M8", "1/4-20"] }, "weight": { "enum": ["light", "standard", "heavy"], "description": "Wall class." }, "faceName": { "enum": ["A", "B", "C", "D"], "description": "A face of a bar: A looks along +y of the section, B +z, C \u2212y, D \u2212z." }, "torques": { "type": "object", "additionalProperties": { "$ref": "#/$defs/moment" }, "description": "Rated tightening torque by thread, for a nut in this profile's slot; computed from the lip rating when left out.", "examples": [{ "M8": 12 }] }, "material": { "type": "object", "required": ["name", "elasticModulus", "shearModulus", "density", "expansion", "proof", "ultimate", "bucklingClass", "source"], "additionalProperties": false, "description": "An aluminium alloy and temper.", "properties": { "name": { "$ref": "#/$defs/partName" }, "elasticModulus": { "$ref": "#/$defs/stress" }, "shearModulus": { "$ref": "#/$defs/stress" }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "proof": { "$ref": "#/$defs/stress", "description": "0.2 % proof strength, least value for the wall thicknesses used." }, "ultimate": { "$ref": "#/$defs/stress", "description": "Tensile strength, least value." }, "bucklingClass": { "enum": ["A", "B"], "description": "Buckling class of EN 1999-1-1." }, "source": { "$ref": "#/$defs/source" } }, "examples": [{ "name": "6060-T66", "elasticModulus": 7e4, "shearModulus": 27e3, "density": 2700, "expansion": 23e-6, "proof": 150, "ultimate": 195, "bucklingClass": "A", "source": "EN 1999-1-1 Table 3.2b" }] }, "slotGeometry": { "type": "object", "required": ["opening", "lip", "cavity", "depth"], "additionalProperties": false, "description": "The T-shaped slot in the middle of every cell's face.", "properties": { "opening": { "$ref": "#/$defs/length", "description": "Width between the lips." }, "lip": { "$ref": "#/$defs/length", "description": "Thickness of the lips." }, "cavity": { "$ref": "#/$defs/length", "description": "Width behind the lips." }, "depth": { "$ref": "#/$defs/length", "description": "From the face to the slot floor." }, "web": { "$ref": "#/$defs/length", "description": "Least thickness of the diagonal webs between core and corners; the slot floor is tapered at 45\xB0 to leave it. Without it the cavity is a rectangle." } }, "examples": [{ "opening": 8.2, "lip": 4.5, "cavity": 18, "depth": 12.5, "web": 2.8 }] }, "series": { "type": "object", "required": ["name", "pitch", "slotSize", "weight", "material", "stockLength", "slot"], "additionalProperties": false, "description": "One square cell: pitch, slot, core, walls. Profiles are made by repeating it.", "properties": { "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Side of a cell, and distance between slots." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference", "description": "Name of a material in stock.", "examples": ["6060-T66"] }, "stockLength": { "$ref": "#/$defs/length", "description": "Length bars are sold in." }, "slot": { "$ref": "#/$defs/slotGeometry" }, "bore": { "type": "object", "required": ["diameter", "thread"], "additionalProperties": false, "description": "Core bore of every cell; none when left out.", "properties": { "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread", "description": "Thread it can be tapped to." } } }, "cornerRadius": { "$ref": "#/$defs/length", "description": "Radius of the outer corners; sharp when left out." }, "cornerWall": { "$ref": "#/$defs/length", "description": "Wall round the hollow in each corner; corners are solid when left out." }, "cellWall": { "$ref": "#/$defs/length", "description": "Outer wall of the hollows between cells of doubles and quads; solid when left out." }, "closedWall": { "$ref": "#/$defs/length", "description": "Skin over the slots of a closed face; needed when a profile closes faces." }, "chordError": { "$ref": "#/$defs/length", "description": "How far the polygon of a round may lie off the true circle; standard 0.02 mm." }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips, from a test. Computed when left out; see ratedNut." }, "lipSource": { "$ref": "#/$defs/source", "description": "Where lipRating comes from." }, "ratedNut": { "$ref": "#/$defs/lengthPair", "description": "Length along and width across the slot of the nut that the computed lip rating is for; as wide as twice the opening and as long as that when left out." }, "torques": { "$ref": "#/$defs/torques" } } }, "profile": { "type": "object", "discriminator": { "propertyName": "kind" }, "oneOf": [{ "$ref": "#/$defs/generatedProfile" }, { "$ref": "#/$defs/drawnProfile" }], "description": "A bar's cross-section: generated from a series, or drawn.", "x-expected": "a profile of kind generated or drawn" }, "generatedProfile": { "type": "object", "required": ["kind", "name", "series", "columns", "rows"], "additionalProperties": false, "description": "Cells of a series side by side.", "properties": { "kind": { "const": "generated" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "series": { "$ref": "#/$defs/reference", "description": "Name of a series.", "examples": ["40-8"] }, "columns": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells across the width (along z)." }, "rows": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells over the height (along y)." }, "closed": { "type": "array", "items": { "$ref": "#/$defs/faceName" }, "minItems": 1, "maxItems": 4, "description": "Faces whose slots are closed by a skin." } }, "examples": [{ "kind": "generated", "name": "40x80-8", "series": "40-8", "columns": 1, "rows": 2 }] }, "drawnProfile": { "type": "object", "required": ["kind", "name", "pitch", "slotSize", "weight", "material", "stockLength", "lipRating", "lipSource", "outline", "slots"], "additionalProperties": false, "description": "A cross-section drawn corner by corner, [y, z] about the middle of its envelope: y out of face A, z out of face B.", "properties": { "kind": { "const": "drawn" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Distance between slots, or side of a single bar." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference" }, "stockLength": { "$ref": "#/$defs/length" }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips." }, "lipSource": { "$ref": "#/$defs/source" }, "torques": { "$ref": "#/$defs/torques" }, "outline": { "$ref": "#/$defs/polygon", "description": "Outer boundary, slots included." }, "holes": { "type": "array", "items": { "$ref": "#/$defs/polygon" }, "description": "Bores and hollows as polygons." }, "slots": { "type": "array", "items": { "$ref": "#/$defs/drawnSlot" }, "description": "The slots the outline draws." }, "bores": { "type": "array", "items": { "$ref": "#/$defs/drawnBore" }, "description": "Holes that can be tapped at a cut end." } } }, "drawnSlot": { "type": "object", "required": ["face", "across", "opening", "lip", "depth", "cavity"], "additionalProperties": false, "description": "One slot of a drawn profile.", "properties": { "face": { "$ref": "#/$defs/faceName" }, "across": { "$ref": "#/$defs/length", "description": "From the middle of the face to the slot's line, towards the face named next (A, B, C, D, A)." }, "opening": { "$ref": "#/$defs/length" }, "lip": { "$ref": "#/$defs/length" }, "depth": { "$ref": "#/$defs/length" }, "cavity": { "$ref": "#/$defs/length" }, "closed": { "type": "boolean", "description": "Under a skin; standard false." } } }, "drawnBore": { "type": "object", "required": ["at", "diameter", "thread"], "additionalProperties": false, "description": "One bore of a drawn profile.", "properties": { "at": { "$ref": "#/$defs/lengthPair", "description": "Centre [y, z]." }, "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread" } } }, "screwFamily": { "type": "object", "required": ["name", "thread", "diameter", "pitch", "head", "headDiameter", "headHeight", "key", "socketDepth", "propertyClass", "torque", "lengths", "source"], "additionalProperties": false, "description": "Screws that differ only in length.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{length\\}", "description": "Name with {length} where the length goes, as it is written in lengths.", "examples": ["M8x{length}"] }, "thread": { "$ref": "#/$defs/thread" }, "diameter": { "$ref": "#/$defs/length", "description": "Nominal thread diameter." }, "pitch": { "$ref": "#/$defs/length", "description": "Thread pitch." }, "head": { "enum": ["cap", "button", "countersunk", "hex", "none"], "description": "Shape of the head." }, "headDiameter": { "$ref": "#/$defs/length", "description": "Largest head diameter." }, "headHeight": { "$ref": "#/$defs/length", "description": "Largest head height." }, "key": { "$ref": "#/$defs/length", "description": "Key size across flats." }, "socketDepth": { "$ref": "#/$defs/length", "description": "Least depth of the socket; 0 for external drives." }, "propertyClass": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Strength class.", "examples": ["8.8"] }, "torque": { "$ref": "#/$defs/moment", "description": "Tightening torque the screw itself may take; what the slot allows is on the profile." }, "lengths": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Lengths in stock: under the head, or over all for countersunk heads.", "examples": [[12, 16, 20]] }, "source": { "$ref": "#/$defs/source" } } }, "nut": { "type": "object", "required": ["name", "kind", "slotSize", "thread", "length", "width", "thickness", "engagement"], "additionalProperties": false, "description": "A T-nut.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["end-load", "drop-in"], "description": "end-load: pushed in from a cut end. drop-in: put through the opening anywhere." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "thread": { "$ref": "#/$defs/thread" }, "length": { "$ref": "#/$defs/length", "description": "Along the slot." }, "width": { "$ref": "#/$defs/length", "description": "Across the slot, under the lips." }, "thickness": { "$ref": "#/$defs/length", "description": "From the underside of the lips into the slot." }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread the screw engages." } }, "examples": [{ "name": "nut-8-M8", "kind": "end-load", "slotSize": "8", "thread": "M8", "length": 20, "width": 15, "thickness": 6, "engagement": 6 }] }, "holeSpec": { "type": "object", "required": ["id", "at", "diameter"], "additionalProperties": false, "description": "A screw hole.", "properties": { "id": { "type": "string", "pattern": "^[a-z][a-z0-9-]*$", "maxLength": 20, "description": "a1, a2 \u2026 on leg a of a bracket, b1 \u2026 on leg b, h1 \u2026 on plates.", "examples": ["a1"] }, "at": { "$ref": "#/$defs/lengthPair", "description": "On a bracket: distance from the corner, and sideways from the middle. On a plate: [u, v]." }, "diameter": { "$ref": "#/$defs/length" } } }, "legSpec": { "type": "object", "required": ["length", "thickness", "holes"], "additionalProperties": false, "description": "One leg of a bracket.", "properties": { "length": { "$ref": "#/$defs/length", "description": "From the corner to the end of the leg." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." } } }, "tested": { "type": "object", "required": ["reference"], "additionalProperties": false, "description": "Values from tests; they replace what is computed.", "properties": { "rotationalStiffness": { "$ref": "#/$defs/rotationalStiffness" }, "slip": { "$ref": "#/$defs/force", "description": "Slip load, design value." }, "moment": { "$ref": "#/$defs/moment", "description": "Moment capacity, design value." }, "reference": { "$ref": "#/$defs/source", "description": "Test report." } } }, "connector": { "type": "object", "discriminator": { "propertyName": "kind" }, "description": "A part that joins bars.", "x-expected": "a connector of kind bracket, plate, end-fastener, end-screw, side-tie, pivot or hinge", "oneOf": [{ "$ref": "#/$defs/bracket" }, { "$ref": "#/$defs/plate" }, { "$ref": "#/$defs/endFastener" }, { "$ref": "#/$defs/endScrew" }, { "$ref": "#/$defs/sideTie" }, { "$ref": "#/$defs/pivot" }] }, "bracket": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "legs", "width", "screw"], "additionalProperties": false, "description": "An angle in an inside corner. Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "kind": { "const": "bracket" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue", "description": "Without screws and nuts." }, "tested": { "$ref": "#/$defs/tested" }, "legs": { "type": "object", "required": ["a", "b"], "additionalProperties": false, "description": "Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "a": { "$ref": "#/$defs/legSpec" }, "b": { "$ref": "#/$defs/legSpec" } } }, "width": { "$ref": "#/$defs/length", "description": "Along the corner." }, "gussets": { "type": "integer", "minimum": 0, "maximum": 2, "description": "Side walls between the legs; standard 0." }, "gussetThickness": { "$ref": "#/$defs/length", "description": "Thickness of a side wall." }, "lugs": { "type": "boolean", "description": "Lugs that fill the slot and resist turning; standard false." }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock.", "examples": ["M8x16"] } } }, "plate": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "outline", "thickness", "holes", "screw"], "additionalProperties": false, "description": "A flat plate on faces that lie in one plane.", "properties": { "kind": { "const": "plate" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "outline": { "$ref": "#/$defs/polygon", "description": "Corners [u, v]; [0, 0] is the point that fastenings place." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." }, "screw": { "$ref": "#/$defs/reference" } } }, "endFastener": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "depth", "keyFrom", "keyHole", "body"], "additionalProperties": false, "description": "Sits in a slot of the ending bar and pulls its cut end against the bar it meets.", "properties": { "kind": { "const": "end-fastener" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock; the screw's length is what stands out of the cut end." }, "depth": { "$ref": "#/$defs/length", "description": "Screw axis below the face." }, "keyFrom": { "$ref": "#/$defs/length", "description": "Where the key enters, from the cut end." }, "keyHole": { "$ref": "#/$defs/length", "description": "Diameter of the hole the key enters by." }, "body": { "$ref": "#/$defs/length", "description": "Length of slot it fills from the end." }, "lugs": { "type": "boolean", "description": "A claw or lug keeps the end from turning; standard false." } } }, "endScrew": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "head", "accessHole", "engagement"], "additionalProperties": false, "description": "A screw along the ending bar's axis into its tapped core bore.", "properties": { "kind": { "const": "end-screw" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "head": { "enum": ["in-slot", "on-far-face"], "description": "Behind the lips of the crossing bar's slot, or on its far face." }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the crossing bar." }, "engagement": { "$ref": "#/$defs/length", "description": "Least thread engaged in the core." } } }, "sideTie": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw"], "additionalProperties": false, "description": "Holds two bars that lie side by side, from slot to slot.", "properties": { "kind": { "const": "side-tie" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the bar named first, through which the key meets the head behind its lips; standard 1.3 times the key." }, "lugs": { "type": "boolean", "description": "Fills both slots and so carries shear; standard false." } } }, "pivot": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "gap", "thickness", "holes"], "additionalProperties": false, "description": "Turns about one axis by design. A pivot can be locked; a hinge has one leaf on the door and one on the bar it hangs on.", "properties": { "kind": { "enum": ["pivot", "hinge"], "description": "pivot: can be locked. hinge: hangs a door." }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "gap": { "$ref": "#/$defs/length", "description": "Distance it keeps between the bars." }, "thickness": { "$ref": "#/$defs/length", "description": "Thickness of a leaf." }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, on both leaves." } } }, "cap": { "type": "object", "required": ["name", "profiles", "thickness", "mass"], "additionalProperties": false, "description": "A cover for the cut end of the profiles named.", "properties": { "name": { "$ref": "#/$defs/partName" }, "profiles": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/reference" }, "description": "Names of profiles it closes." }, "thickness": { "$ref": "#/$defs/length" }, "mass": { "$ref": "#/$defs/massValue" } }, "examples": [{ "name": "cap-40x40", "profiles": ["40x40-8"], "thickness": 4, "mass": 6e-3 }] }, "stockStand": { "type": "object", "required": ["name", "kind", "mount", "diameter", "collar", "raise", "capacity", "mass"], "additionalProperties": false, "description": "A levelling foot or a caster.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["foot", "caster"], "description": "foot: stands. caster: rolls." }, "mount": { "$ref": "#/$defs/mount" }, "diameter": { "$ref": "#/$defs/length", "description": "Of the pad or wheel." }, "collar": { "$ref": "#/$defs/length", "description": "Diameter of what covers the bar's end." }, "raise": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest distance from floor to bar end." }, "capacity": { "$ref": "#/$defs/force" }, "brake": { "type": "boolean", "description": "Standard false." }, "swivel": { "type": "boolean", "description": "Turns about the upright axis; standard false." }, "mass": { "$ref": "#/$defs/massValue" } } }, "mount": { "type": "object", "discriminator": { "propertyName": "by" }, "oneOf": [{ "$ref": "#/$defs/stemMount" }, { "$ref": "#/$defs/plateMount" }], "description": "How a stand is fixed to a bar's end.", "x-expected": "a mount by stem or plate" }, "stemMount": { "type": "object", "required": ["by", "thread", "engagement"], "additionalProperties": false, "description": "A threaded stem in the tapped core bore.", "properties": { "by": { "const": "stem" }, "thread": { "$ref": "#/$defs/thread" }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread in the bore." } } }, "plateMount": { "type": "object", "required": ["by", "size", "thickness"], "additionalProperties": false, "description": "A plate under the bar's end.", "properties": { "by": { "const": "plate" }, "size": { "$ref": "#/$defs/lengthPair" }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, from the middle of the plate along its size; each is screwed into a core bore. Where left out, the plate is taken to be drilled to suit the bar." } } }, "sheetFamily": { "type": "object", "required": ["name", "thicknesses", "elasticModulus", "poisson", "density", "expansion", "strength", "brittle", "source"], "additionalProperties": false, "description": "Sheets of one material.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{thickness\\}", "description": "Name with {thickness} where the thickness goes, as it is written in thicknesses.", "examples": ["polycarbonate-{thickness}"] }, "thicknesses": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Thicknesses in stock.", "examples": [[3, 5]] }, "elasticModulus": { "$ref": "#/$defs/stress" }, "poisson": { "type": "number", "minimum": 0, "exclusiveMaximum": 0.5, "description": "Poisson's ratio." }, "shearModulus": { "$ref": "#/$defs/stress", "description": "Against shear in the plane of the sheet; standard E / (2 (1 + \u03BD)), which is too much for wood." }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "strength": { "$ref": "#/$defs/stress", "description": "Yield or bending strength." }, "moisture": { "type": "number", "minimum": 0, "maximum": 0.05, "description": "By which share of its length it grows from dry to damp, in the direction that moves more; standard 0.", "examples": [6e-3] }, "brittle": { "type": "boolean", "description": "Breaks without yielding." }, "source": { "$ref": "#/$defs/source" } } }, "gasket": { "type": "object", "required": ["name", "slotSize", "sheet", "depth"], "additionalProperties": false, "description": "A strip between slot and panel edge.", "properties": { "name": { "$ref": "#/$defs/partName" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "sheet": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest sheet thickness it takes." }, "depth": { "$ref": "#/$defs/length", "description": "Depth of slot left for the sheet's edge." } } }, "toolFamily": { "type": "object", "required": ["name", "kind", "swing", "tilt", "sizes", "source"], "additionalProperties": false, "description": "One kind of key in several sizes.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{size\\}", "description": "Name with {size} where the size goes.", "examples": ["hex-key-{size}"] }, "kind": { "enum": ["hex-key", "ball-end-key", "t-handle", "bit-ratchet", "wrench"], "description": "How it reaches and swings." }, "swing": { "$ref": "#/$defs/angle", "description": "Least swing between two bites." }, "tilt": { "$ref": "#/$defs/angle", "description": "Largest tilt in the socket; 0 for straight keys." }, "sizes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/toolSize" }, "description": "Sizes in the kit." }, "source": { "$ref": "#/$defs/source" } } }, "toolSize": { "type": "object", "required": ["size", "key", "longArm", "shortArm", "torque"], "additionalProperties": false, "description": "One size of a tool.", "properties": { "size": { "type": "string", "minLength": 1, "maxLength": 20, "description": "As it goes into the name.", "examples": ["6", "5/32"] }, "key": { "$ref": "#/$defs/length", "description": "Across flats." }, "longArm": { "$ref": "#/$defs/length", "description": "Long arm; of a T-handle or ratchet the shaft." }, "shortArm": { "$ref": "#/$defs/length", "description": "Short arm; of a T-handle or ratchet the handle." }, "torque": { "$ref": "#/$defs/moment", "description": "Torque it may give." } } } } };
 var func1 = Object.prototype.hasOwnProperty;
 var func2 = require_ucs2length().default;
 var schema20 = { "type": "object", "required": ["name", "elasticModulus", "shearModulus", "density", "expansion", "proof", "ultimate", "bucklingClass", "source"], "additionalProperties": false, "description": "An aluminium alloy and temper.", "properties": { "name": { "$ref": "#/$defs/partName" }, "elasticModulus": { "$ref": "#/$defs/stress" }, "shearModulus": { "$ref": "#/$defs/stress" }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "proof": { "$ref": "#/$defs/stress", "description": "0.2 % proof strength, least value for the wall thicknesses used." }, "ultimate": { "$ref": "#/$defs/stress", "description": "Tensile strength, least value." }, "bucklingClass": { "enum": ["A", "B"], "description": "Buckling class of EN 1999-1-1." }, "source": { "$ref": "#/$defs/source" } }, "examples": [{ "name": "6060-T66", "elasticModulus": 7e4, "shearModulus": 27e3, "density": 2700, "expansion": 23e-6, "proof": 150, "ultimate": 195, "bucklingClass": "A", "source": "EN 1999-1-1 Table 3.2b" }] };
@@ -2814,6 +2814,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
   return errors === 0;
 }
 validate192.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var schema55 = { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw"], "additionalProperties": false, "description": "Holds two bars that lie side by side, from slot to slot.", "properties": { "kind": { "const": "side-tie" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the bar named first, through which the key meets the head behind its lips; standard 1.3 times the key." }, "lugs": { "type": "boolean", "description": "Fills both slots and so carries shear; standard false." } } };
 function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -2833,7 +2834,7 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
-          if (!(key0 === "kind" || key0 === "name" || key0 === "about" || key0 === "slotSize" || key0 === "mass" || key0 === "tested" || key0 === "screw" || key0 === "lugs")) {
+          if (!func1.call(schema55.properties, key0)) {
             validate201.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
@@ -2917,15 +2918,27 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
                         var valid0 = true;
                       }
                       if (valid0) {
-                        if (data.lugs !== void 0) {
+                        if (data.accessHole !== void 0) {
                           const _errs9 = errors;
-                          if (typeof data.lugs !== "boolean") {
-                            validate201.errors = [{ instancePath: instancePath + "/lugs", schemaPath: "#/properties/lugs/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
-                            return false;
+                          if (!validate72(data.accessHole, { instancePath: instancePath + "/accessHole", parentData: data, parentDataProperty: "accessHole", rootData, dynamicAnchors })) {
+                            vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+                            errors = vErrors.length;
                           }
                           var valid0 = _errs9 === errors;
                         } else {
                           var valid0 = true;
+                        }
+                        if (valid0) {
+                          if (data.lugs !== void 0) {
+                            const _errs10 = errors;
+                            if (typeof data.lugs !== "boolean") {
+                              validate201.errors = [{ instancePath: instancePath + "/lugs", schemaPath: "#/properties/lugs/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
+                              return false;
+                            }
+                            var valid0 = _errs10 === errors;
+                          } else {
+                            var valid0 = true;
+                          }
                         }
                       }
                     }
@@ -2946,10 +2959,10 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
 }
 validate201.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema56 = { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "gap", "thickness", "holes"], "additionalProperties": false, "description": "Turns about one axis by design. A pivot can be locked; a hinge has one leaf on the door and one on the bar it hangs on.", "properties": { "kind": { "enum": ["pivot", "hinge"], "description": "pivot: can be locked. hinge: hangs a door." }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "gap": { "$ref": "#/$defs/length", "description": "Distance it keeps between the bars." }, "thickness": { "$ref": "#/$defs/length", "description": "Thickness of a leaf." }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, on both leaves." } } };
-function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate209(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate208.evaluated;
+  const evaluated0 = validate209.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -2960,13 +2973,13 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.kind === void 0 && (missing0 = "kind") || data.name === void 0 && (missing0 = "name") || data.slotSize === void 0 && (missing0 = "slotSize") || data.mass === void 0 && (missing0 = "mass") || data.screw === void 0 && (missing0 = "screw") || data.gap === void 0 && (missing0 = "gap") || data.thickness === void 0 && (missing0 = "thickness") || data.holes === void 0 && (missing0 = "holes")) {
-        validate208.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate209.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!func1.call(schema56.properties, key0)) {
-            validate208.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate209.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -2976,7 +2989,7 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
             let data0 = data.kind;
             const _errs2 = errors;
             if (!(data0 === "pivot" || data0 === "hinge")) {
-              validate208.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema56.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
+              validate209.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema56.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
               return false;
             }
             var valid0 = _errs2 === errors;
@@ -3078,7 +3091,7 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
                               if (errors === _errs11) {
                                 if (Array.isArray(data9)) {
                                   if (data9.length < 1) {
-                                    validate208.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                                    validate209.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
                                     return false;
                                   } else {
                                     var valid1 = true;
@@ -3096,7 +3109,7 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
                                     }
                                   }
                                 } else {
-                                  validate208.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                  validate209.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                   return false;
                                 }
                               }
@@ -3116,14 +3129,14 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate208.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate209.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate208.errors = vErrors;
+  validate209.errors = vErrors;
   return errors === 0;
 }
-validate208.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate209.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 function validate145(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -3177,16 +3190,16 @@ function validate145(data, { instancePath = "", parentData, parentDataProperty, 
             props0 = true;
           }
         } else if (tag0 === "pivot") {
-          if (!validate208(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors);
+          if (!validate209(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate209.errors : vErrors.concat(validate209.errors);
             errors = vErrors.length;
           }
           if (props0 !== true) {
             props0 = true;
           }
         } else if (tag0 === "hinge") {
-          if (!validate208(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors);
+          if (!validate209(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate209.errors : vErrors.concat(validate209.errors);
             errors = vErrors.length;
           }
           if (props0 !== true) {
@@ -3212,10 +3225,10 @@ function validate145(data, { instancePath = "", parentData, parentDataProperty, 
 validate145.evaluated = { "dynamicProps": true, "dynamicItems": false };
 var schema57 = { "type": "object", "required": ["name", "thread", "diameter", "pitch", "head", "headDiameter", "headHeight", "key", "socketDepth", "propertyClass", "torque", "lengths", "source"], "additionalProperties": false, "description": "Screws that differ only in length.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{length\\}", "description": "Name with {length} where the length goes, as it is written in lengths.", "examples": ["M8x{length}"] }, "thread": { "$ref": "#/$defs/thread" }, "diameter": { "$ref": "#/$defs/length", "description": "Nominal thread diameter." }, "pitch": { "$ref": "#/$defs/length", "description": "Thread pitch." }, "head": { "enum": ["cap", "button", "countersunk", "hex", "none"], "description": "Shape of the head." }, "headDiameter": { "$ref": "#/$defs/length", "description": "Largest head diameter." }, "headHeight": { "$ref": "#/$defs/length", "description": "Largest head height." }, "key": { "$ref": "#/$defs/length", "description": "Key size across flats." }, "socketDepth": { "$ref": "#/$defs/length", "description": "Least depth of the socket; 0 for external drives." }, "propertyClass": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Strength class.", "examples": ["8.8"] }, "torque": { "$ref": "#/$defs/moment", "description": "Tightening torque the screw itself may take; what the slot allows is on the profile." }, "lengths": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Lengths in stock: under the head, or over all for countersunk heads.", "examples": [[12, 16, 20]] }, "source": { "$ref": "#/$defs/source" } } };
 var pattern4 = new RegExp("\\{length\\}", "u");
-function validate226(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate227(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate227.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3226,13 +3239,13 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.name === void 0 && (missing0 = "name") || data.thread === void 0 && (missing0 = "thread") || data.diameter === void 0 && (missing0 = "diameter") || data.pitch === void 0 && (missing0 = "pitch") || data.head === void 0 && (missing0 = "head") || data.headDiameter === void 0 && (missing0 = "headDiameter") || data.headHeight === void 0 && (missing0 = "headHeight") || data.key === void 0 && (missing0 = "key") || data.socketDepth === void 0 && (missing0 = "socketDepth") || data.propertyClass === void 0 && (missing0 = "propertyClass") || data.torque === void 0 && (missing0 = "torque") || data.lengths === void 0 && (missing0 = "lengths") || data.source === void 0 && (missing0 = "source")) {
-        validate226.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate227.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!func1.call(schema57.properties, key0)) {
-            validate226.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate227.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -3248,7 +3261,7 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
             if (errors === _errs2) {
               if (typeof data0 === "string") {
                 if (!pattern4.test(data0)) {
-                  validate226.errors = [{ instancePath: instancePath + "/name", schemaPath: "#/properties/name/pattern", keyword: "pattern", params: { pattern: "\\{length\\}" }, message: 'must match pattern "\\{length\\}"' }];
+                  validate227.errors = [{ instancePath: instancePath + "/name", schemaPath: "#/properties/name/pattern", keyword: "pattern", params: { pattern: "\\{length\\}" }, message: 'must match pattern "\\{length\\}"' }];
                   return false;
                 }
               }
@@ -3295,7 +3308,7 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
                     let data4 = data.head;
                     const _errs6 = errors;
                     if (!(data4 === "cap" || data4 === "button" || data4 === "countersunk" || data4 === "hex" || data4 === "none")) {
-                      validate226.errors = [{ instancePath: instancePath + "/head", schemaPath: "#/properties/head/enum", keyword: "enum", params: { allowedValues: schema57.properties.head.enum }, message: "must be equal to one of the allowed values" }];
+                      validate227.errors = [{ instancePath: instancePath + "/head", schemaPath: "#/properties/head/enum", keyword: "enum", params: { allowedValues: schema57.properties.head.enum }, message: "must be equal to one of the allowed values" }];
                       return false;
                     }
                     var valid0 = _errs6 === errors;
@@ -3353,16 +3366,16 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
                               if (errors === _errs11) {
                                 if (typeof data9 === "string") {
                                   if (func2(data9) > 40) {
-                                    validate226.errors = [{ instancePath: instancePath + "/propertyClass", schemaPath: "#/properties/propertyClass/maxLength", keyword: "maxLength", params: { limit: 40 }, message: "must NOT have more than 40 characters" }];
+                                    validate227.errors = [{ instancePath: instancePath + "/propertyClass", schemaPath: "#/properties/propertyClass/maxLength", keyword: "maxLength", params: { limit: 40 }, message: "must NOT have more than 40 characters" }];
                                     return false;
                                   } else {
                                     if (func2(data9) < 1) {
-                                      validate226.errors = [{ instancePath: instancePath + "/propertyClass", schemaPath: "#/properties/propertyClass/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" }];
+                                      validate227.errors = [{ instancePath: instancePath + "/propertyClass", schemaPath: "#/properties/propertyClass/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" }];
                                       return false;
                                     }
                                   }
                                 } else {
-                                  validate226.errors = [{ instancePath: instancePath + "/propertyClass", schemaPath: "#/properties/propertyClass/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                                  validate227.errors = [{ instancePath: instancePath + "/propertyClass", schemaPath: "#/properties/propertyClass/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                                   return false;
                                 }
                               }
@@ -3388,7 +3401,7 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
                                   if (errors === _errs14) {
                                     if (Array.isArray(data11)) {
                                       if (data11.length < 1) {
-                                        validate226.errors = [{ instancePath: instancePath + "/lengths", schemaPath: "#/properties/lengths/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                                        validate227.errors = [{ instancePath: instancePath + "/lengths", schemaPath: "#/properties/lengths/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
                                         return false;
                                       } else {
                                         var valid1 = true;
@@ -3406,7 +3419,7 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
                                         }
                                       }
                                     } else {
-                                      validate226.errors = [{ instancePath: instancePath + "/lengths", schemaPath: "#/properties/lengths/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                                      validate227.errors = [{ instancePath: instancePath + "/lengths", schemaPath: "#/properties/lengths/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                                       return false;
                                     }
                                   }
@@ -3440,19 +3453,19 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate226.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate227.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate226.errors = vErrors;
+  validate227.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate227.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema58 = { "type": "object", "required": ["name", "kind", "slotSize", "thread", "length", "width", "thickness", "engagement"], "additionalProperties": false, "description": "A T-nut.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["end-load", "drop-in"], "description": "end-load: pushed in from a cut end. drop-in: put through the opening anywhere." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "thread": { "$ref": "#/$defs/thread" }, "length": { "$ref": "#/$defs/length", "description": "Along the slot." }, "width": { "$ref": "#/$defs/length", "description": "Across the slot, under the lips." }, "thickness": { "$ref": "#/$defs/length", "description": "From the underside of the lips into the slot." }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread the screw engages." } }, "examples": [{ "name": "nut-8-M8", "kind": "end-load", "slotSize": "8", "thread": "M8", "length": 20, "width": 15, "thickness": 6, "engagement": 6 }] };
-function validate239(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate240(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate239.evaluated;
+  const evaluated0 = validate240.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3463,13 +3476,13 @@ function validate239(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.name === void 0 && (missing0 = "name") || data.kind === void 0 && (missing0 = "kind") || data.slotSize === void 0 && (missing0 = "slotSize") || data.thread === void 0 && (missing0 = "thread") || data.length === void 0 && (missing0 = "length") || data.width === void 0 && (missing0 = "width") || data.thickness === void 0 && (missing0 = "thickness") || data.engagement === void 0 && (missing0 = "engagement")) {
-        validate239.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate240.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!(key0 === "name" || key0 === "kind" || key0 === "slotSize" || key0 === "thread" || key0 === "length" || key0 === "width" || key0 === "thickness" || key0 === "engagement")) {
-            validate239.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate240.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -3490,7 +3503,7 @@ function validate239(data, { instancePath = "", parentData, parentDataProperty, 
               let data1 = data.kind;
               const _errs3 = errors;
               if (!(data1 === "end-load" || data1 === "drop-in")) {
-                validate239.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema58.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
+                validate240.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema58.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
                 return false;
               }
               var valid0 = _errs3 === errors;
@@ -3573,18 +3586,18 @@ function validate239(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate239.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate240.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate239.errors = vErrors;
+  validate240.errors = vErrors;
   return errors === 0;
 }
-validate239.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate248(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate240.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate249(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate248.evaluated;
+  const evaluated0 = validate249.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3595,13 +3608,13 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.name === void 0 && (missing0 = "name") || data.profiles === void 0 && (missing0 = "profiles") || data.thickness === void 0 && (missing0 = "thickness") || data.mass === void 0 && (missing0 = "mass")) {
-        validate248.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate249.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!(key0 === "name" || key0 === "profiles" || key0 === "thickness" || key0 === "mass")) {
-            validate248.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate249.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -3624,7 +3637,7 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
               if (errors === _errs3) {
                 if (Array.isArray(data1)) {
                   if (data1.length < 1) {
-                    validate248.errors = [{ instancePath: instancePath + "/profiles", schemaPath: "#/properties/profiles/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                    validate249.errors = [{ instancePath: instancePath + "/profiles", schemaPath: "#/properties/profiles/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
                     return false;
                   } else {
                     var valid1 = true;
@@ -3642,7 +3655,7 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
                     }
                   }
                 } else {
-                  validate248.errors = [{ instancePath: instancePath + "/profiles", schemaPath: "#/properties/profiles/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                  validate249.errors = [{ instancePath: instancePath + "/profiles", schemaPath: "#/properties/profiles/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                   return false;
                 }
               }
@@ -3678,19 +3691,19 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate248.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate249.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate248.errors = vErrors;
+  validate249.errors = vErrors;
   return errors === 0;
 }
-validate248.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate249.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema60 = { "type": "object", "required": ["name", "kind", "mount", "diameter", "collar", "raise", "capacity", "mass"], "additionalProperties": false, "description": "A levelling foot or a caster.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["foot", "caster"], "description": "foot: stands. caster: rolls." }, "mount": { "$ref": "#/$defs/mount" }, "diameter": { "$ref": "#/$defs/length", "description": "Of the pad or wheel." }, "collar": { "$ref": "#/$defs/length", "description": "Diameter of what covers the bar's end." }, "raise": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest distance from floor to bar end." }, "capacity": { "$ref": "#/$defs/force" }, "brake": { "type": "boolean", "description": "Standard false." }, "swivel": { "type": "boolean", "description": "Turns about the upright axis; standard false." }, "mass": { "$ref": "#/$defs/massValue" } } };
-function validate257(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate257.evaluated;
+  const evaluated0 = validate258.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3701,13 +3714,13 @@ function validate257(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.by === void 0 && (missing0 = "by") || data.thread === void 0 && (missing0 = "thread") || data.engagement === void 0 && (missing0 = "engagement")) {
-        validate257.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate258.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!(key0 === "by" || key0 === "thread" || key0 === "engagement")) {
-            validate257.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate258.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -3716,7 +3729,7 @@ function validate257(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.by !== void 0) {
             const _errs2 = errors;
             if ("stem" !== data.by) {
-              validate257.errors = [{ instancePath: instancePath + "/by", schemaPath: "#/properties/by/const", keyword: "const", params: { allowedValue: "stem" }, message: "must be equal to constant" }];
+              validate258.errors = [{ instancePath: instancePath + "/by", schemaPath: "#/properties/by/const", keyword: "const", params: { allowedValue: "stem" }, message: "must be equal to constant" }];
               return false;
             }
             var valid0 = _errs2 === errors;
@@ -3750,18 +3763,18 @@ function validate257(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate257.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate258.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate257.errors = vErrors;
+  validate258.errors = vErrors;
   return errors === 0;
 }
-validate257.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate260(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate258.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate261(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3772,13 +3785,13 @@ function validate260(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.by === void 0 && (missing0 = "by") || data.size === void 0 && (missing0 = "size") || data.thickness === void 0 && (missing0 = "thickness")) {
-        validate260.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate261.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!(key0 === "by" || key0 === "size" || key0 === "thickness" || key0 === "holes")) {
-            validate260.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate261.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -3787,7 +3800,7 @@ function validate260(data, { instancePath = "", parentData, parentDataProperty, 
           if (data.by !== void 0) {
             const _errs2 = errors;
             if ("plate" !== data.by) {
-              validate260.errors = [{ instancePath: instancePath + "/by", schemaPath: "#/properties/by/const", keyword: "const", params: { allowedValue: "plate" }, message: "must be equal to constant" }];
+              validate261.errors = [{ instancePath: instancePath + "/by", schemaPath: "#/properties/by/const", keyword: "const", params: { allowedValue: "plate" }, message: "must be equal to constant" }];
               return false;
             }
             var valid0 = _errs2 === errors;
@@ -3823,7 +3836,7 @@ function validate260(data, { instancePath = "", parentData, parentDataProperty, 
                   if (errors === _errs5) {
                     if (Array.isArray(data3)) {
                       if (data3.length < 1) {
-                        validate260.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                        validate261.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
                         return false;
                       } else {
                         var valid1 = true;
@@ -3841,7 +3854,7 @@ function validate260(data, { instancePath = "", parentData, parentDataProperty, 
                         }
                       }
                     } else {
-                      validate260.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                      validate261.errors = [{ instancePath: instancePath + "/holes", schemaPath: "#/properties/holes/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                       return false;
                     }
                   }
@@ -3855,18 +3868,18 @@ function validate260(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate260.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate261.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate260.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate260.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate256(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate261.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate257(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate256.evaluated;
+  const evaluated0 = validate257.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3878,41 +3891,41 @@ function validate256(data, { instancePath = "", parentData, parentDataProperty, 
       const tag0 = data.by;
       if (typeof tag0 == "string") {
         if (tag0 === "stem") {
-          if (!validate257(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate257.errors : vErrors.concat(validate257.errors);
+          if (!validate258(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors);
             errors = vErrors.length;
           }
           var props0 = true;
         } else if (tag0 === "plate") {
-          if (!validate260(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors);
+          if (!validate261(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate261.errors : vErrors.concat(validate261.errors);
             errors = vErrors.length;
           }
           if (props0 !== true) {
             props0 = true;
           }
         } else {
-          validate256.errors = [{ instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "by", tagValue: tag0 }, message: 'value of tag "by" must be in oneOf' }];
+          validate257.errors = [{ instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "mapping", tag: "by", tagValue: tag0 }, message: 'value of tag "by" must be in oneOf' }];
           return false;
         }
       } else {
-        validate256.errors = [{ instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "by", tagValue: tag0 }, message: 'tag "by" must be string' }];
+        validate257.errors = [{ instancePath, schemaPath: "#/discriminator", keyword: "discriminator", params: { error: "tag", tag: "by", tagValue: tag0 }, message: 'tag "by" must be string' }];
         return false;
       }
     } else {
-      validate256.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate257.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate256.errors = vErrors;
+  validate257.errors = vErrors;
   evaluated0.props = props0;
   return errors === 0;
 }
-validate256.evaluated = { "dynamicProps": true, "dynamicItems": false };
-function validate254(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate257.evaluated = { "dynamicProps": true, "dynamicItems": false };
+function validate255(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
+  const evaluated0 = validate255.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3923,13 +3936,13 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.name === void 0 && (missing0 = "name") || data.kind === void 0 && (missing0 = "kind") || data.mount === void 0 && (missing0 = "mount") || data.diameter === void 0 && (missing0 = "diameter") || data.collar === void 0 && (missing0 = "collar") || data.raise === void 0 && (missing0 = "raise") || data.capacity === void 0 && (missing0 = "capacity") || data.mass === void 0 && (missing0 = "mass")) {
-        validate254.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate255.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!func1.call(schema60.properties, key0)) {
-            validate254.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate255.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -3950,7 +3963,7 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
               let data1 = data.kind;
               const _errs3 = errors;
               if (!(data1 === "foot" || data1 === "caster")) {
-                validate254.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema60.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
+                validate255.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema60.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
                 return false;
               }
               var valid0 = _errs3 === errors;
@@ -3960,8 +3973,8 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
             if (valid0) {
               if (data.mount !== void 0) {
                 const _errs4 = errors;
-                if (!validate256(data.mount, { instancePath: instancePath + "/mount", parentData: data, parentDataProperty: "mount", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors);
+                if (!validate257(data.mount, { instancePath: instancePath + "/mount", parentData: data, parentDataProperty: "mount", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate257.errors : vErrors.concat(validate257.errors);
                   errors = vErrors.length;
                 }
                 var valid0 = _errs4 === errors;
@@ -4016,7 +4029,7 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
                         if (data.brake !== void 0) {
                           const _errs9 = errors;
                           if (typeof data.brake !== "boolean") {
-                            validate254.errors = [{ instancePath: instancePath + "/brake", schemaPath: "#/properties/brake/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
+                            validate255.errors = [{ instancePath: instancePath + "/brake", schemaPath: "#/properties/brake/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
                             return false;
                           }
                           var valid0 = _errs9 === errors;
@@ -4027,7 +4040,7 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
                           if (data.swivel !== void 0) {
                             const _errs11 = errors;
                             if (typeof data.swivel !== "boolean") {
-                              validate254.errors = [{ instancePath: instancePath + "/swivel", schemaPath: "#/properties/swivel/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
+                              validate255.errors = [{ instancePath: instancePath + "/swivel", schemaPath: "#/properties/swivel/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
                               return false;
                             }
                             var valid0 = _errs11 === errors;
@@ -4057,20 +4070,20 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate254.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate255.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate254.errors = vErrors;
+  validate255.errors = vErrors;
   return errors === 0;
 }
-validate254.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate255.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema64 = { "type": "object", "required": ["name", "thicknesses", "elasticModulus", "poisson", "density", "expansion", "strength", "brittle", "source"], "additionalProperties": false, "description": "Sheets of one material.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{thickness\\}", "description": "Name with {thickness} where the thickness goes, as it is written in thicknesses.", "examples": ["polycarbonate-{thickness}"] }, "thicknesses": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Thicknesses in stock.", "examples": [[3, 5]] }, "elasticModulus": { "$ref": "#/$defs/stress" }, "poisson": { "type": "number", "minimum": 0, "exclusiveMaximum": 0.5, "description": "Poisson's ratio." }, "shearModulus": { "$ref": "#/$defs/stress", "description": "Against shear in the plane of the sheet; standard E / (2 (1 + \u03BD)), which is too much for wood." }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "strength": { "$ref": "#/$defs/stress", "description": "Yield or bending strength." }, "moisture": { "type": "number", "minimum": 0, "maximum": 0.05, "description": "By which share of its length it grows from dry to damp, in the direction that moves more; standard 0.", "examples": [6e-3] }, "brittle": { "type": "boolean", "description": "Breaks without yielding." }, "source": { "$ref": "#/$defs/source" } } };
 var pattern5 = new RegExp("\\{thickness\\}", "u");
-function validate273(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4081,13 +4094,13 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.name === void 0 && (missing0 = "name") || data.thicknesses === void 0 && (missing0 = "thicknesses") || data.elasticModulus === void 0 && (missing0 = "elasticModulus") || data.poisson === void 0 && (missing0 = "poisson") || data.density === void 0 && (missing0 = "density") || data.expansion === void 0 && (missing0 = "expansion") || data.strength === void 0 && (missing0 = "strength") || data.brittle === void 0 && (missing0 = "brittle") || data.source === void 0 && (missing0 = "source")) {
-        validate273.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate274.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!func1.call(schema64.properties, key0)) {
-            validate273.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate274.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -4103,7 +4116,7 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
             if (errors === _errs2) {
               if (typeof data0 === "string") {
                 if (!pattern5.test(data0)) {
-                  validate273.errors = [{ instancePath: instancePath + "/name", schemaPath: "#/properties/name/pattern", keyword: "pattern", params: { pattern: "\\{thickness\\}" }, message: 'must match pattern "\\{thickness\\}"' }];
+                  validate274.errors = [{ instancePath: instancePath + "/name", schemaPath: "#/properties/name/pattern", keyword: "pattern", params: { pattern: "\\{thickness\\}" }, message: 'must match pattern "\\{thickness\\}"' }];
                   return false;
                 }
               }
@@ -4119,7 +4132,7 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
               if (errors === _errs3) {
                 if (Array.isArray(data1)) {
                   if (data1.length < 1) {
-                    validate273.errors = [{ instancePath: instancePath + "/thicknesses", schemaPath: "#/properties/thicknesses/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                    validate274.errors = [{ instancePath: instancePath + "/thicknesses", schemaPath: "#/properties/thicknesses/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
                     return false;
                   } else {
                     var valid1 = true;
@@ -4137,7 +4150,7 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
                     }
                   }
                 } else {
-                  validate273.errors = [{ instancePath: instancePath + "/thicknesses", schemaPath: "#/properties/thicknesses/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                  validate274.errors = [{ instancePath: instancePath + "/thicknesses", schemaPath: "#/properties/thicknesses/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                   return false;
                 }
               }
@@ -4163,16 +4176,16 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
                   if (errors === _errs7) {
                     if (typeof data4 == "number" && isFinite(data4)) {
                       if (data4 < 0 || isNaN(data4)) {
-                        validate273.errors = [{ instancePath: instancePath + "/poisson", schemaPath: "#/properties/poisson/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" }];
+                        validate274.errors = [{ instancePath: instancePath + "/poisson", schemaPath: "#/properties/poisson/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" }];
                         return false;
                       } else {
                         if (data4 >= 0.5 || isNaN(data4)) {
-                          validate273.errors = [{ instancePath: instancePath + "/poisson", schemaPath: "#/properties/poisson/exclusiveMaximum", keyword: "exclusiveMaximum", params: { comparison: "<", limit: 0.5 }, message: "must be < 0.5" }];
+                          validate274.errors = [{ instancePath: instancePath + "/poisson", schemaPath: "#/properties/poisson/exclusiveMaximum", keyword: "exclusiveMaximum", params: { comparison: "<", limit: 0.5 }, message: "must be < 0.5" }];
                           return false;
                         }
                       }
                     } else {
-                      validate273.errors = [{ instancePath: instancePath + "/poisson", schemaPath: "#/properties/poisson/type", keyword: "type", params: { type: "number" }, message: "must be number" }];
+                      validate274.errors = [{ instancePath: instancePath + "/poisson", schemaPath: "#/properties/poisson/type", keyword: "type", params: { type: "number" }, message: "must be number" }];
                       return false;
                     }
                   }
@@ -4231,16 +4244,16 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
                             if (errors === _errs13) {
                               if (typeof data9 == "number" && isFinite(data9)) {
                                 if (data9 > 0.05 || isNaN(data9)) {
-                                  validate273.errors = [{ instancePath: instancePath + "/moisture", schemaPath: "#/properties/moisture/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.05 }, message: "must be <= 0.05" }];
+                                  validate274.errors = [{ instancePath: instancePath + "/moisture", schemaPath: "#/properties/moisture/maximum", keyword: "maximum", params: { comparison: "<=", limit: 0.05 }, message: "must be <= 0.05" }];
                                   return false;
                                 } else {
                                   if (data9 < 0 || isNaN(data9)) {
-                                    validate273.errors = [{ instancePath: instancePath + "/moisture", schemaPath: "#/properties/moisture/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" }];
+                                    validate274.errors = [{ instancePath: instancePath + "/moisture", schemaPath: "#/properties/moisture/minimum", keyword: "minimum", params: { comparison: ">=", limit: 0 }, message: "must be >= 0" }];
                                     return false;
                                   }
                                 }
                               } else {
-                                validate273.errors = [{ instancePath: instancePath + "/moisture", schemaPath: "#/properties/moisture/type", keyword: "type", params: { type: "number" }, message: "must be number" }];
+                                validate274.errors = [{ instancePath: instancePath + "/moisture", schemaPath: "#/properties/moisture/type", keyword: "type", params: { type: "number" }, message: "must be number" }];
                                 return false;
                               }
                             }
@@ -4252,7 +4265,7 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
                             if (data.brittle !== void 0) {
                               const _errs15 = errors;
                               if (typeof data.brittle !== "boolean") {
-                                validate273.errors = [{ instancePath: instancePath + "/brittle", schemaPath: "#/properties/brittle/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
+                                validate274.errors = [{ instancePath: instancePath + "/brittle", schemaPath: "#/properties/brittle/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" }];
                                 return false;
                               }
                               var valid0 = _errs15 === errors;
@@ -4283,18 +4296,18 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate273.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate274.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate273.errors = vErrors;
+  validate274.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate283(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate274.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate283.evaluated;
+  const evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4305,13 +4318,13 @@ function validate283(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.name === void 0 && (missing0 = "name") || data.slotSize === void 0 && (missing0 = "slotSize") || data.sheet === void 0 && (missing0 = "sheet") || data.depth === void 0 && (missing0 = "depth")) {
-        validate283.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate284.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!(key0 === "name" || key0 === "slotSize" || key0 === "sheet" || key0 === "depth")) {
-            validate283.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate284.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -4366,20 +4379,20 @@ function validate283(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate283.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate284.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate283.errors = vErrors;
+  validate284.errors = vErrors;
   return errors === 0;
 }
-validate283.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate284.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema66 = { "type": "object", "required": ["name", "kind", "swing", "tilt", "sizes", "source"], "additionalProperties": false, "description": "One kind of key in several sizes.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{size\\}", "description": "Name with {size} where the size goes.", "examples": ["hex-key-{size}"] }, "kind": { "enum": ["hex-key", "ball-end-key", "t-handle", "bit-ratchet", "wrench"], "description": "How it reaches and swings." }, "swing": { "$ref": "#/$defs/angle", "description": "Least swing between two bites." }, "tilt": { "$ref": "#/$defs/angle", "description": "Largest tilt in the socket; 0 for straight keys." }, "sizes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/toolSize" }, "description": "Sizes in the kit." }, "source": { "$ref": "#/$defs/source" } } };
 var schema67 = { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [60] };
-function validate291(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate292(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate291.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4387,25 +4400,25 @@ function validate291(data, { instancePath = "", parentData, parentDataProperty, 
     evaluated0.items = void 0;
   }
   if (!(typeof data == "number" && isFinite(data)) && typeof data !== "string") {
-    validate291.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema67.type }, message: "must be number,string" }];
+    validate292.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: schema67.type }, message: "must be number,string" }];
     return false;
   }
   if (errors === 0) {
     if (typeof data === "string") {
       if (func2(data) > 64) {
-        validate291.errors = [{ instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters" }];
+        validate292.errors = [{ instancePath, schemaPath: "#/maxLength", keyword: "maxLength", params: { limit: 64 }, message: "must NOT have more than 64 characters" }];
         return false;
       }
     }
   }
-  validate291.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate291.evaluated = { "dynamicProps": false, "dynamicItems": false };
-function validate294(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate292.evaluated = { "dynamicProps": false, "dynamicItems": false };
+function validate295(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate294.evaluated;
+  const evaluated0 = validate295.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4416,13 +4429,13 @@ function validate294(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.size === void 0 && (missing0 = "size") || data.key === void 0 && (missing0 = "key") || data.longArm === void 0 && (missing0 = "longArm") || data.shortArm === void 0 && (missing0 = "shortArm") || data.torque === void 0 && (missing0 = "torque")) {
-        validate294.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate295.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!(key0 === "size" || key0 === "key" || key0 === "longArm" || key0 === "shortArm" || key0 === "torque")) {
-            validate294.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate295.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -4434,16 +4447,16 @@ function validate294(data, { instancePath = "", parentData, parentDataProperty, 
             if (errors === _errs2) {
               if (typeof data0 === "string") {
                 if (func2(data0) > 20) {
-                  validate294.errors = [{ instancePath: instancePath + "/size", schemaPath: "#/properties/size/maxLength", keyword: "maxLength", params: { limit: 20 }, message: "must NOT have more than 20 characters" }];
+                  validate295.errors = [{ instancePath: instancePath + "/size", schemaPath: "#/properties/size/maxLength", keyword: "maxLength", params: { limit: 20 }, message: "must NOT have more than 20 characters" }];
                   return false;
                 } else {
                   if (func2(data0) < 1) {
-                    validate294.errors = [{ instancePath: instancePath + "/size", schemaPath: "#/properties/size/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" }];
+                    validate295.errors = [{ instancePath: instancePath + "/size", schemaPath: "#/properties/size/minLength", keyword: "minLength", params: { limit: 1 }, message: "must NOT have fewer than 1 characters" }];
                     return false;
                   }
                 }
               } else {
-                validate294.errors = [{ instancePath: instancePath + "/size", schemaPath: "#/properties/size/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
+                validate295.errors = [{ instancePath: instancePath + "/size", schemaPath: "#/properties/size/type", keyword: "type", params: { type: "string" }, message: "must be string" }];
                 return false;
               }
             }
@@ -4502,19 +4515,19 @@ function validate294(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate294.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate295.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate294.errors = vErrors;
+  validate295.errors = vErrors;
   return errors === 0;
 }
-validate294.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate295.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var pattern6 = new RegExp("\\{size\\}", "u");
-function validate289(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate290(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate289.evaluated;
+  const evaluated0 = validate290.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4525,13 +4538,13 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
     if (data && typeof data == "object" && !Array.isArray(data)) {
       let missing0;
       if (data.name === void 0 && (missing0 = "name") || data.kind === void 0 && (missing0 = "kind") || data.swing === void 0 && (missing0 = "swing") || data.tilt === void 0 && (missing0 = "tilt") || data.sizes === void 0 && (missing0 = "sizes") || data.source === void 0 && (missing0 = "source")) {
-        validate289.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
+        validate290.errors = [{ instancePath, schemaPath: "#/required", keyword: "required", params: { missingProperty: missing0 }, message: "must have required property '" + missing0 + "'" }];
         return false;
       } else {
         const _errs1 = errors;
         for (const key0 in data) {
           if (!(key0 === "name" || key0 === "kind" || key0 === "swing" || key0 === "tilt" || key0 === "sizes" || key0 === "source")) {
-            validate289.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
+            validate290.errors = [{ instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" }];
             return false;
             break;
           }
@@ -4547,7 +4560,7 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
             if (errors === _errs2) {
               if (typeof data0 === "string") {
                 if (!pattern6.test(data0)) {
-                  validate289.errors = [{ instancePath: instancePath + "/name", schemaPath: "#/properties/name/pattern", keyword: "pattern", params: { pattern: "\\{size\\}" }, message: 'must match pattern "\\{size\\}"' }];
+                  validate290.errors = [{ instancePath: instancePath + "/name", schemaPath: "#/properties/name/pattern", keyword: "pattern", params: { pattern: "\\{size\\}" }, message: 'must match pattern "\\{size\\}"' }];
                   return false;
                 }
               }
@@ -4561,7 +4574,7 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
               let data1 = data.kind;
               const _errs3 = errors;
               if (!(data1 === "hex-key" || data1 === "ball-end-key" || data1 === "t-handle" || data1 === "bit-ratchet" || data1 === "wrench")) {
-                validate289.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema66.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
+                validate290.errors = [{ instancePath: instancePath + "/kind", schemaPath: "#/properties/kind/enum", keyword: "enum", params: { allowedValues: schema66.properties.kind.enum }, message: "must be equal to one of the allowed values" }];
                 return false;
               }
               var valid0 = _errs3 === errors;
@@ -4571,8 +4584,8 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
             if (valid0) {
               if (data.swing !== void 0) {
                 const _errs4 = errors;
-                if (!validate291(data.swing, { instancePath: instancePath + "/swing", parentData: data, parentDataProperty: "swing", rootData, dynamicAnchors })) {
-                  vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors);
+                if (!validate292(data.swing, { instancePath: instancePath + "/swing", parentData: data, parentDataProperty: "swing", rootData, dynamicAnchors })) {
+                  vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
                   errors = vErrors.length;
                 }
                 var valid0 = _errs4 === errors;
@@ -4582,8 +4595,8 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
               if (valid0) {
                 if (data.tilt !== void 0) {
                   const _errs5 = errors;
-                  if (!validate291(data.tilt, { instancePath: instancePath + "/tilt", parentData: data, parentDataProperty: "tilt", rootData, dynamicAnchors })) {
-                    vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors);
+                  if (!validate292(data.tilt, { instancePath: instancePath + "/tilt", parentData: data, parentDataProperty: "tilt", rootData, dynamicAnchors })) {
+                    vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
                     errors = vErrors.length;
                   }
                   var valid0 = _errs5 === errors;
@@ -4597,15 +4610,15 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
                     if (errors === _errs6) {
                       if (Array.isArray(data4)) {
                         if (data4.length < 1) {
-                          validate289.errors = [{ instancePath: instancePath + "/sizes", schemaPath: "#/properties/sizes/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
+                          validate290.errors = [{ instancePath: instancePath + "/sizes", schemaPath: "#/properties/sizes/minItems", keyword: "minItems", params: { limit: 1 }, message: "must NOT have fewer than 1 items" }];
                           return false;
                         } else {
                           var valid1 = true;
                           const len0 = data4.length;
                           for (let i0 = 0; i0 < len0; i0++) {
                             const _errs8 = errors;
-                            if (!validate294(data4[i0], { instancePath: instancePath + "/sizes/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors })) {
-                              vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+                            if (!validate295(data4[i0], { instancePath: instancePath + "/sizes/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors })) {
+                              vErrors = vErrors === null ? validate295.errors : vErrors.concat(validate295.errors);
                               errors = vErrors.length;
                             }
                             var valid1 = _errs8 === errors;
@@ -4615,7 +4628,7 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
                           }
                         }
                       } else {
-                        validate289.errors = [{ instancePath: instancePath + "/sizes", schemaPath: "#/properties/sizes/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
+                        validate290.errors = [{ instancePath: instancePath + "/sizes", schemaPath: "#/properties/sizes/type", keyword: "type", params: { type: "array" }, message: "must be array" }];
                         return false;
                       }
                     }
@@ -4642,14 +4655,14 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
         }
       }
     } else {
-      validate289.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
+      validate290.errors = [{ instancePath, schemaPath: "#/type", keyword: "type", params: { type: "object" }, message: "must be object" }];
       return false;
     }
   }
-  validate289.errors = vErrors;
+  validate290.errors = vErrors;
   return errors === 0;
 }
-validate289.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate290.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;
@@ -4931,8 +4944,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                                   const len5 = data14.length;
                                   for (let i5 = 0; i5 < len5; i5++) {
                                     const _errs30 = errors;
-                                    if (!validate226(data14[i5], { instancePath: instancePath + "/screws/" + i5, parentData: data14, parentDataProperty: i5, rootData, dynamicAnchors })) {
-                                      vErrors = vErrors === null ? validate226.errors : vErrors.concat(validate226.errors);
+                                    if (!validate227(data14[i5], { instancePath: instancePath + "/screws/" + i5, parentData: data14, parentDataProperty: i5, rootData, dynamicAnchors })) {
+                                      vErrors = vErrors === null ? validate227.errors : vErrors.concat(validate227.errors);
                                       errors = vErrors.length;
                                     }
                                     var valid7 = _errs30 === errors;
@@ -4959,8 +4972,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                                     const len6 = data16.length;
                                     for (let i6 = 0; i6 < len6; i6++) {
                                       const _errs33 = errors;
-                                      if (!validate239(data16[i6], { instancePath: instancePath + "/nuts/" + i6, parentData: data16, parentDataProperty: i6, rootData, dynamicAnchors })) {
-                                        vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors);
+                                      if (!validate240(data16[i6], { instancePath: instancePath + "/nuts/" + i6, parentData: data16, parentDataProperty: i6, rootData, dynamicAnchors })) {
+                                        vErrors = vErrors === null ? validate240.errors : vErrors.concat(validate240.errors);
                                         errors = vErrors.length;
                                       }
                                       var valid8 = _errs33 === errors;
@@ -4987,8 +5000,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                                       const len7 = data18.length;
                                       for (let i7 = 0; i7 < len7; i7++) {
                                         const _errs36 = errors;
-                                        if (!validate248(data18[i7], { instancePath: instancePath + "/caps/" + i7, parentData: data18, parentDataProperty: i7, rootData, dynamicAnchors })) {
-                                          vErrors = vErrors === null ? validate248.errors : vErrors.concat(validate248.errors);
+                                        if (!validate249(data18[i7], { instancePath: instancePath + "/caps/" + i7, parentData: data18, parentDataProperty: i7, rootData, dynamicAnchors })) {
+                                          vErrors = vErrors === null ? validate249.errors : vErrors.concat(validate249.errors);
                                           errors = vErrors.length;
                                         }
                                         var valid9 = _errs36 === errors;
@@ -5015,8 +5028,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                                         const len8 = data20.length;
                                         for (let i8 = 0; i8 < len8; i8++) {
                                           const _errs39 = errors;
-                                          if (!validate254(data20[i8], { instancePath: instancePath + "/stands/" + i8, parentData: data20, parentDataProperty: i8, rootData, dynamicAnchors })) {
-                                            vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors);
+                                          if (!validate255(data20[i8], { instancePath: instancePath + "/stands/" + i8, parentData: data20, parentDataProperty: i8, rootData, dynamicAnchors })) {
+                                            vErrors = vErrors === null ? validate255.errors : vErrors.concat(validate255.errors);
                                             errors = vErrors.length;
                                           }
                                           var valid10 = _errs39 === errors;
@@ -5043,8 +5056,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                                           const len9 = data22.length;
                                           for (let i9 = 0; i9 < len9; i9++) {
                                             const _errs42 = errors;
-                                            if (!validate273(data22[i9], { instancePath: instancePath + "/sheets/" + i9, parentData: data22, parentDataProperty: i9, rootData, dynamicAnchors })) {
-                                              vErrors = vErrors === null ? validate273.errors : vErrors.concat(validate273.errors);
+                                            if (!validate274(data22[i9], { instancePath: instancePath + "/sheets/" + i9, parentData: data22, parentDataProperty: i9, rootData, dynamicAnchors })) {
+                                              vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors);
                                               errors = vErrors.length;
                                             }
                                             var valid11 = _errs42 === errors;
@@ -5071,8 +5084,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                                             const len10 = data24.length;
                                             for (let i10 = 0; i10 < len10; i10++) {
                                               const _errs45 = errors;
-                                              if (!validate283(data24[i10], { instancePath: instancePath + "/gaskets/" + i10, parentData: data24, parentDataProperty: i10, rootData, dynamicAnchors })) {
-                                                vErrors = vErrors === null ? validate283.errors : vErrors.concat(validate283.errors);
+                                              if (!validate284(data24[i10], { instancePath: instancePath + "/gaskets/" + i10, parentData: data24, parentDataProperty: i10, rootData, dynamicAnchors })) {
+                                                vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors);
                                                 errors = vErrors.length;
                                               }
                                               var valid12 = _errs45 === errors;
@@ -5099,8 +5112,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
                                               const len11 = data26.length;
                                               for (let i11 = 0; i11 < len11; i11++) {
                                                 const _errs48 = errors;
-                                                if (!validate289(data26[i11], { instancePath: instancePath + "/tools/" + i11, parentData: data26, parentDataProperty: i11, rootData, dynamicAnchors })) {
-                                                  vErrors = vErrors === null ? validate289.errors : vErrors.concat(validate289.errors);
+                                                if (!validate290(data26[i11], { instancePath: instancePath + "/tools/" + i11, parentData: data26, parentDataProperty: i11, rootData, dynamicAnchors })) {
+                                                  vErrors = vErrors === null ? validate290.errors : vErrors.concat(validate290.errors);
                                                   errors = vErrors.length;
                                                 }
                                                 var valid13 = _errs48 === errors;

@@ -36,7 +36,7 @@ var require_ucs2length = __commonJS({
 
 // <stdin>
 var whole = validate52;
-var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/stock-1.json", "title": "StockFile", "description": "What a workshop can buy or cut, format 1: profiles, connectors, screws, nuts and the rest. A part replaces an earlier one of the same name, the built-in ones included.", "type": "object", "required": ["format", "units", "title"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, MPa, kg, kg/m\xB3. in-lbf-lb: in, lbf, lbf\xB7in, psi, lb, lb/in\xB3. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "Whose stock this is.", "examples": ["Workshop rack, east hall"] }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "materials": { "type": "array", "items": { "$ref": "#/$defs/material" }, "description": "What profiles are made of." }, "series": { "type": "array", "items": { "$ref": "#/$defs/series" }, "description": "Cell geometry that generated profiles share." }, "profiles": { "type": "array", "items": { "$ref": "#/$defs/profile" }, "description": "Bars by their cross-section: generated from a series, or drawn." }, "connectors": { "type": "array", "items": { "$ref": "#/$defs/connector" }, "description": "Brackets, plates, end fasteners, end screws, ties, pivots and hinges." }, "screws": { "type": "array", "items": { "$ref": "#/$defs/screwFamily" }, "description": "Screws, one entry for all lengths of one kind." }, "nuts": { "type": "array", "items": { "$ref": "#/$defs/nut" }, "description": "T-nuts." }, "caps": { "type": "array", "items": { "$ref": "#/$defs/cap" }, "description": "Covers of cut ends." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stockStand" }, "description": "Levelling feet and casters." }, "sheets": { "type": "array", "items": { "$ref": "#/$defs/sheetFamily" }, "description": "Panel sheets, one entry for all thicknesses of one material." }, "gaskets": { "type": "array", "items": { "$ref": "#/$defs/gasket" }, "description": "Strips that hold a panel's edge in a slot." }, "tools": { "type": "array", "items": { "$ref": "#/$defs/toolFamily" }, "description": "Keys and drivers, one entry for all sizes of one kind." } }, "$defs": { "partName": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name frames use; unique among parts of its kind.", "examples": ["40x40-8", "inside-bracket-40"] }, "reference": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name of another part of stock." }, "about": { "type": "string", "maxLength": 400, "description": "One line for people." }, "source": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the numbers come from: standard and table, test report, or how they were computed." }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [40, "1.5 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [60] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [8e3, "8 kN"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "stress": { "type": ["number", "string"], "maxLength": 64, "description": "A stress or modulus: a number in MPa (or psi), or a string with its unit.", "x-quantity": "stress", "examples": [150, "35 ksi"] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [0.08, "80 g"] }, "density": { "type": ["number", "string"], "maxLength": 64, "description": "A density: a number in kg/m\xB3 (or lb/in\xB3), or a string with its unit.", "x-quantity": "massDensity", "examples": [2700] }, "rotationalStiffness": { "type": ["number", "string"], "maxLength": 64, "description": "A rotational stiffness: a number in N\xB7m/rad (or lbf\xB7in/rad), or a string with its unit.", "x-quantity": "rotationalStiffness", "examples": [8e3, "8 kN\xB7m/rad"] }, "expansion": { "type": "number", "minimum": 0, "maximum": 1e-3, "description": "Linear thermal expansion per kelvin, in both unit systems.", "examples": [23e-6] }, "lengthPair": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Two lengths.", "examples": [[22, 0]] }, "polygon": { "type": "array", "minItems": 3, "maxItems": 5e3, "items": { "$ref": "#/$defs/lengthPair" }, "description": "Corners [y, z] in order, not repeated at the end; the polygon must not cross itself." }, "slotSize": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Which nuts and lugs fit: parts of another slot size do not. The built-in sizes are 5, 6, 8, 10, 1/4 and 5/16.", "examples": ["8"] }, "thread": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Metric coarse thread, or inch size and threads per inch.", "examples": ["M8", "1/4-20"] }, "weight": { "enum": ["light", "standard", "heavy"], "description": "Wall class." }, "faceName": { "enum": ["A", "B", "C", "D"], "description": "A face of a bar: A looks along +y of the section, B +z, C \u2212y, D \u2212z." }, "torques": { "type": "object", "additionalProperties": { "$ref": "#/$defs/moment" }, "description": "Rated tightening torque by thread, for a nut in this profile's slot; computed from the lip rating when left out.", "examples": [{ "M8": 12 }] }, "material": { "type": "object", "required": ["name", "elasticModulus", "shearModulus", "density", "expansion", "proof", "ultimate", "bucklingClass", "source"], "additionalProperties": false, "description": "An aluminium alloy and temper.", "properties": { "name": { "$ref": "#/$defs/partName" }, "elasticModulus": { "$ref": "#/$defs/stress" }, "shearModulus": { "$ref": "#/$defs/stress" }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "proof": { "$ref": "#/$defs/stress", "description": "0.2 % proof strength, least value for the wall thicknesses used." }, "ultimate": { "$ref": "#/$defs/stress", "description": "Tensile strength, least value." }, "bucklingClass": { "enum": ["A", "B"], "description": "Buckling class of EN 1999-1-1." }, "source": { "$ref": "#/$defs/source" } }, "examples": [{ "name": "6060-T66", "elasticModulus": 7e4, "shearModulus": 27e3, "density": 2700, "expansion": 23e-6, "proof": 150, "ultimate": 195, "bucklingClass": "A", "source": "EN 1999-1-1 Table 3.2b" }] }, "slotGeometry": { "type": "object", "required": ["opening", "lip", "cavity", "depth"], "additionalProperties": false, "description": "The T-shaped slot in the middle of every cell's face.", "properties": { "opening": { "$ref": "#/$defs/length", "description": "Width between the lips." }, "lip": { "$ref": "#/$defs/length", "description": "Thickness of the lips." }, "cavity": { "$ref": "#/$defs/length", "description": "Width behind the lips." }, "depth": { "$ref": "#/$defs/length", "description": "From the face to the slot floor." }, "web": { "$ref": "#/$defs/length", "description": "Least thickness of the diagonal webs between core and corners; the slot floor is tapered at 45\xB0 to leave it. Without it the cavity is a rectangle." } }, "examples": [{ "opening": 8.2, "lip": 4.5, "cavity": 18, "depth": 12.5, "web": 2.8 }] }, "series": { "type": "object", "required": ["name", "pitch", "slotSize", "weight", "material", "stockLength", "slot"], "additionalProperties": false, "description": "One square cell: pitch, slot, core, walls. Profiles are made by repeating it.", "properties": { "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Side of a cell, and distance between slots." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference", "description": "Name of a material in stock.", "examples": ["6060-T66"] }, "stockLength": { "$ref": "#/$defs/length", "description": "Length bars are sold in." }, "slot": { "$ref": "#/$defs/slotGeometry" }, "bore": { "type": "object", "required": ["diameter", "thread"], "additionalProperties": false, "description": "Core bore of every cell; none when left out.", "properties": { "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread", "description": "Thread it can be tapped to." } } }, "cornerRadius": { "$ref": "#/$defs/length", "description": "Radius of the outer corners; sharp when left out." }, "cornerWall": { "$ref": "#/$defs/length", "description": "Wall round the hollow in each corner; corners are solid when left out." }, "cellWall": { "$ref": "#/$defs/length", "description": "Outer wall of the hollows between cells of doubles and quads; solid when left out." }, "closedWall": { "$ref": "#/$defs/length", "description": "Skin over the slots of a closed face; needed when a profile closes faces." }, "chordError": { "$ref": "#/$defs/length", "description": "How far the polygon of a round may lie off the true circle; standard 0.02 mm." }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips, from a test. Computed when left out; see ratedNut." }, "lipSource": { "$ref": "#/$defs/source", "description": "Where lipRating comes from." }, "ratedNut": { "$ref": "#/$defs/lengthPair", "description": "Length along and width across the slot of the nut that the computed lip rating is for; as wide as twice the opening and as long as that when left out." }, "torques": { "$ref": "#/$defs/torques" } } }, "profile": { "type": "object", "discriminator": { "propertyName": "kind" }, "oneOf": [{ "$ref": "#/$defs/generatedProfile" }, { "$ref": "#/$defs/drawnProfile" }], "description": "A bar's cross-section: generated from a series, or drawn.", "x-expected": "a profile of kind generated or drawn" }, "generatedProfile": { "type": "object", "required": ["kind", "name", "series", "columns", "rows"], "additionalProperties": false, "description": "Cells of a series side by side.", "properties": { "kind": { "const": "generated" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "series": { "$ref": "#/$defs/reference", "description": "Name of a series.", "examples": ["40-8"] }, "columns": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells across the width (along z)." }, "rows": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells over the height (along y)." }, "closed": { "type": "array", "items": { "$ref": "#/$defs/faceName" }, "minItems": 1, "maxItems": 4, "description": "Faces whose slots are closed by a skin." } }, "examples": [{ "kind": "generated", "name": "40x80-8", "series": "40-8", "columns": 1, "rows": 2 }] }, "drawnProfile": { "type": "object", "required": ["kind", "name", "pitch", "slotSize", "weight", "material", "stockLength", "lipRating", "lipSource", "outline", "slots"], "additionalProperties": false, "description": "A cross-section drawn corner by corner, [y, z] about the middle of its envelope: y out of face A, z out of face B.", "properties": { "kind": { "const": "drawn" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Distance between slots, or side of a single bar." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference" }, "stockLength": { "$ref": "#/$defs/length" }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips." }, "lipSource": { "$ref": "#/$defs/source" }, "torques": { "$ref": "#/$defs/torques" }, "outline": { "$ref": "#/$defs/polygon", "description": "Outer boundary, slots included." }, "holes": { "type": "array", "items": { "$ref": "#/$defs/polygon" }, "description": "Bores and hollows as polygons." }, "slots": { "type": "array", "items": { "$ref": "#/$defs/drawnSlot" }, "description": "The slots the outline draws." }, "bores": { "type": "array", "items": { "$ref": "#/$defs/drawnBore" }, "description": "Holes that can be tapped at a cut end." } } }, "drawnSlot": { "type": "object", "required": ["face", "across", "opening", "lip", "depth", "cavity"], "additionalProperties": false, "description": "One slot of a drawn profile.", "properties": { "face": { "$ref": "#/$defs/faceName" }, "across": { "$ref": "#/$defs/length", "description": "From the middle of the face to the slot's line, towards the face named next (A, B, C, D, A)." }, "opening": { "$ref": "#/$defs/length" }, "lip": { "$ref": "#/$defs/length" }, "depth": { "$ref": "#/$defs/length" }, "cavity": { "$ref": "#/$defs/length" }, "closed": { "type": "boolean", "description": "Under a skin; standard false." } } }, "drawnBore": { "type": "object", "required": ["at", "diameter", "thread"], "additionalProperties": false, "description": "One bore of a drawn profile.", "properties": { "at": { "$ref": "#/$defs/lengthPair", "description": "Centre [y, z]." }, "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread" } } }, "screwFamily": { "type": "object", "required": ["name", "thread", "diameter", "pitch", "head", "headDiameter", "headHeight", "key", "socketDepth", "propertyClass", "torque", "lengths", "source"], "additionalProperties": false, "description": "Screws that differ only in length.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{length\\}", "description": "Name with {length} where the length goes, as it is written in lengths.", "examples": ["M8x{length}"] }, "thread": { "$ref": "#/$defs/thread" }, "diameter": { "$ref": "#/$defs/length", "description": "Nominal thread diameter." }, "pitch": { "$ref": "#/$defs/length", "description": "Thread pitch." }, "head": { "enum": ["cap", "button", "countersunk", "hex", "none"], "description": "Shape of the head." }, "headDiameter": { "$ref": "#/$defs/length", "description": "Largest head diameter." }, "headHeight": { "$ref": "#/$defs/length", "description": "Largest head height." }, "key": { "$ref": "#/$defs/length", "description": "Key size across flats." }, "socketDepth": { "$ref": "#/$defs/length", "description": "Least depth of the socket; 0 for external drives." }, "propertyClass": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Strength class.", "examples": ["8.8"] }, "torque": { "$ref": "#/$defs/moment", "description": "Tightening torque the screw itself may take; what the slot allows is on the profile." }, "lengths": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Lengths in stock: under the head, or over all for countersunk heads.", "examples": [[12, 16, 20]] }, "source": { "$ref": "#/$defs/source" } } }, "nut": { "type": "object", "required": ["name", "kind", "slotSize", "thread", "length", "width", "thickness", "engagement"], "additionalProperties": false, "description": "A T-nut.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["end-load", "drop-in"], "description": "end-load: pushed in from a cut end. drop-in: put through the opening anywhere." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "thread": { "$ref": "#/$defs/thread" }, "length": { "$ref": "#/$defs/length", "description": "Along the slot." }, "width": { "$ref": "#/$defs/length", "description": "Across the slot, under the lips." }, "thickness": { "$ref": "#/$defs/length", "description": "From the underside of the lips into the slot." }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread the screw engages." } }, "examples": [{ "name": "nut-8-M8", "kind": "end-load", "slotSize": "8", "thread": "M8", "length": 20, "width": 15, "thickness": 6, "engagement": 6 }] }, "holeSpec": { "type": "object", "required": ["id", "at", "diameter"], "additionalProperties": false, "description": "A screw hole.", "properties": { "id": { "type": "string", "pattern": "^[a-z][a-z0-9-]*$", "maxLength": 20, "description": "a1, a2 \u2026 on leg a of a bracket, b1 \u2026 on leg b, h1 \u2026 on plates.", "examples": ["a1"] }, "at": { "$ref": "#/$defs/lengthPair", "description": "On a bracket: distance from the corner, and sideways from the middle. On a plate: [u, v]." }, "diameter": { "$ref": "#/$defs/length" } } }, "legSpec": { "type": "object", "required": ["length", "thickness", "holes"], "additionalProperties": false, "description": "One leg of a bracket.", "properties": { "length": { "$ref": "#/$defs/length", "description": "From the corner to the end of the leg." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." } } }, "tested": { "type": "object", "required": ["reference"], "additionalProperties": false, "description": "Values from tests; they replace what is computed.", "properties": { "rotationalStiffness": { "$ref": "#/$defs/rotationalStiffness" }, "slip": { "$ref": "#/$defs/force", "description": "Slip load, design value." }, "moment": { "$ref": "#/$defs/moment", "description": "Moment capacity, design value." }, "reference": { "$ref": "#/$defs/source", "description": "Test report." } } }, "connector": { "type": "object", "discriminator": { "propertyName": "kind" }, "description": "A part that joins bars.", "x-expected": "a connector of kind bracket, plate, end-fastener, end-screw, side-tie, pivot or hinge", "oneOf": [{ "$ref": "#/$defs/bracket" }, { "$ref": "#/$defs/plate" }, { "$ref": "#/$defs/endFastener" }, { "$ref": "#/$defs/endScrew" }, { "$ref": "#/$defs/sideTie" }, { "$ref": "#/$defs/pivot" }] }, "bracket": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "legs", "width", "screw"], "additionalProperties": false, "description": "An angle in an inside corner. Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "kind": { "const": "bracket" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue", "description": "Without screws and nuts." }, "tested": { "$ref": "#/$defs/tested" }, "legs": { "type": "object", "required": ["a", "b"], "additionalProperties": false, "description": "Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "a": { "$ref": "#/$defs/legSpec" }, "b": { "$ref": "#/$defs/legSpec" } } }, "width": { "$ref": "#/$defs/length", "description": "Along the corner." }, "gussets": { "type": "integer", "minimum": 0, "maximum": 2, "description": "Side walls between the legs; standard 0." }, "gussetThickness": { "$ref": "#/$defs/length", "description": "Thickness of a side wall." }, "lugs": { "type": "boolean", "description": "Lugs that fill the slot and resist turning; standard false." }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock.", "examples": ["M8x16"] } } }, "plate": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "outline", "thickness", "holes", "screw"], "additionalProperties": false, "description": "A flat plate on faces that lie in one plane.", "properties": { "kind": { "const": "plate" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "outline": { "$ref": "#/$defs/polygon", "description": "Corners [u, v]; [0, 0] is the point that fastenings place." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." }, "screw": { "$ref": "#/$defs/reference" } } }, "endFastener": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "depth", "keyFrom", "keyHole", "body"], "additionalProperties": false, "description": "Sits in a slot of the ending bar and pulls its cut end against the bar it meets.", "properties": { "kind": { "const": "end-fastener" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock; the screw's length is what stands out of the cut end." }, "depth": { "$ref": "#/$defs/length", "description": "Screw axis below the face." }, "keyFrom": { "$ref": "#/$defs/length", "description": "Where the key enters, from the cut end." }, "keyHole": { "$ref": "#/$defs/length", "description": "Diameter of the hole the key enters by." }, "body": { "$ref": "#/$defs/length", "description": "Length of slot it fills from the end." }, "lugs": { "type": "boolean", "description": "A claw or lug keeps the end from turning; standard false." } } }, "endScrew": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "head", "accessHole", "engagement"], "additionalProperties": false, "description": "A screw along the ending bar's axis into its tapped core bore.", "properties": { "kind": { "const": "end-screw" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "head": { "enum": ["in-slot", "on-far-face"], "description": "Behind the lips of the crossing bar's slot, or on its far face." }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the crossing bar." }, "engagement": { "$ref": "#/$defs/length", "description": "Least thread engaged in the core." } } }, "sideTie": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw"], "additionalProperties": false, "description": "Holds two bars that lie side by side, from slot to slot.", "properties": { "kind": { "const": "side-tie" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "lugs": { "type": "boolean", "description": "Fills both slots and so carries shear; standard false." } } }, "pivot": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "gap", "thickness", "holes"], "additionalProperties": false, "description": "Turns about one axis by design. A pivot can be locked; a hinge has one leaf on the door and one on the bar it hangs on.", "properties": { "kind": { "enum": ["pivot", "hinge"], "description": "pivot: can be locked. hinge: hangs a door." }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "gap": { "$ref": "#/$defs/length", "description": "Distance it keeps between the bars." }, "thickness": { "$ref": "#/$defs/length", "description": "Thickness of a leaf." }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, on both leaves." } } }, "cap": { "type": "object", "required": ["name", "profiles", "thickness", "mass"], "additionalProperties": false, "description": "A cover for the cut end of the profiles named.", "properties": { "name": { "$ref": "#/$defs/partName" }, "profiles": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/reference" }, "description": "Names of profiles it closes." }, "thickness": { "$ref": "#/$defs/length" }, "mass": { "$ref": "#/$defs/massValue" } }, "examples": [{ "name": "cap-40x40", "profiles": ["40x40-8"], "thickness": 4, "mass": 6e-3 }] }, "stockStand": { "type": "object", "required": ["name", "kind", "mount", "diameter", "collar", "raise", "capacity", "mass"], "additionalProperties": false, "description": "A levelling foot or a caster.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["foot", "caster"], "description": "foot: stands. caster: rolls." }, "mount": { "$ref": "#/$defs/mount" }, "diameter": { "$ref": "#/$defs/length", "description": "Of the pad or wheel." }, "collar": { "$ref": "#/$defs/length", "description": "Diameter of what covers the bar's end." }, "raise": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest distance from floor to bar end." }, "capacity": { "$ref": "#/$defs/force" }, "brake": { "type": "boolean", "description": "Standard false." }, "swivel": { "type": "boolean", "description": "Turns about the upright axis; standard false." }, "mass": { "$ref": "#/$defs/massValue" } } }, "mount": { "type": "object", "discriminator": { "propertyName": "by" }, "oneOf": [{ "$ref": "#/$defs/stemMount" }, { "$ref": "#/$defs/plateMount" }], "description": "How a stand is fixed to a bar's end.", "x-expected": "a mount by stem or plate" }, "stemMount": { "type": "object", "required": ["by", "thread", "engagement"], "additionalProperties": false, "description": "A threaded stem in the tapped core bore.", "properties": { "by": { "const": "stem" }, "thread": { "$ref": "#/$defs/thread" }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread in the bore." } } }, "plateMount": { "type": "object", "required": ["by", "size", "thickness"], "additionalProperties": false, "description": "A plate under the bar's end.", "properties": { "by": { "const": "plate" }, "size": { "$ref": "#/$defs/lengthPair" }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, from the middle of the plate along its size; each is screwed into a core bore. Where left out, the plate is taken to be drilled to suit the bar." } } }, "sheetFamily": { "type": "object", "required": ["name", "thicknesses", "elasticModulus", "poisson", "density", "expansion", "strength", "brittle", "source"], "additionalProperties": false, "description": "Sheets of one material.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{thickness\\}", "description": "Name with {thickness} where the thickness goes, as it is written in thicknesses.", "examples": ["polycarbonate-{thickness}"] }, "thicknesses": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Thicknesses in stock.", "examples": [[3, 5]] }, "elasticModulus": { "$ref": "#/$defs/stress" }, "poisson": { "type": "number", "minimum": 0, "exclusiveMaximum": 0.5, "description": "Poisson's ratio." }, "shearModulus": { "$ref": "#/$defs/stress", "description": "Against shear in the plane of the sheet; standard E / (2 (1 + \u03BD)), which is too much for wood." }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "strength": { "$ref": "#/$defs/stress", "description": "Yield or bending strength." }, "moisture": { "type": "number", "minimum": 0, "maximum": 0.05, "description": "By which share of its length it grows from dry to damp, in the direction that moves more; standard 0.", "examples": [6e-3] }, "brittle": { "type": "boolean", "description": "Breaks without yielding." }, "source": { "$ref": "#/$defs/source" } } }, "gasket": { "type": "object", "required": ["name", "slotSize", "sheet", "depth"], "additionalProperties": false, "description": "A strip between slot and panel edge.", "properties": { "name": { "$ref": "#/$defs/partName" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "sheet": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest sheet thickness it takes." }, "depth": { "$ref": "#/$defs/length", "description": "Depth of slot left for the sheet's edge." } } }, "toolFamily": { "type": "object", "required": ["name", "kind", "swing", "tilt", "sizes", "source"], "additionalProperties": false, "description": "One kind of key in several sizes.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{size\\}", "description": "Name with {size} where the size goes.", "examples": ["hex-key-{size}"] }, "kind": { "enum": ["hex-key", "ball-end-key", "t-handle", "bit-ratchet", "wrench"], "description": "How it reaches and swings." }, "swing": { "$ref": "#/$defs/angle", "description": "Least swing between two bites." }, "tilt": { "$ref": "#/$defs/angle", "description": "Largest tilt in the socket; 0 for straight keys." }, "sizes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/toolSize" }, "description": "Sizes in the kit." }, "source": { "$ref": "#/$defs/source" } } }, "toolSize": { "type": "object", "required": ["size", "key", "longArm", "shortArm", "torque"], "additionalProperties": false, "description": "One size of a tool.", "properties": { "size": { "type": "string", "minLength": 1, "maxLength": 20, "description": "As it goes into the name.", "examples": ["6", "5/32"] }, "key": { "$ref": "#/$defs/length", "description": "Across flats." }, "longArm": { "$ref": "#/$defs/length", "description": "Long arm; of a T-handle or ratchet the shaft." }, "shortArm": { "$ref": "#/$defs/length", "description": "Short arm; of a T-handle or ratchet the handle." }, "torque": { "$ref": "#/$defs/moment", "description": "Torque it may give." } } } } };
+var schema19 = { "$schema": "https://json-schema.org/draft/2020-12/schema", "$id": "https://trysquare.invalid/schema/stock-1.json", "title": "StockFile", "description": "What a workshop can buy or cut, format 1: profiles, connectors, screws, nuts and the rest. A part replaces an earlier one of the same name, the built-in ones included.", "type": "object", "required": ["format", "units", "title"], "additionalProperties": false, "properties": { "$schema": { "type": "string", "description": "Where an editor finds this schema." }, "format": { "const": 1, "description": "The version of this file format: 1." }, "units": { "enum": ["mm-N-kg", "in-lbf-lb"], "description": 'What a bare number means. mm-N-kg: mm, N, N\xB7m, MPa, kg, kg/m\xB3. in-lbf-lb: in, lbf, lbf\xB7in, psi, lb, lb/in\xB3. Angles are degrees in both. A string carries its own unit: "30 in", "12 N\xB7m".' }, "title": { "type": "string", "minLength": 1, "maxLength": 200, "description": "Whose stock this is.", "examples": ["Workshop rack, east hall"] }, "notes": { "description": "Free words for the reader of the file; never inspected.", "anyOf": [{ "type": "string" }, { "type": "array", "items": { "type": "string" } }] }, "materials": { "type": "array", "items": { "$ref": "#/$defs/material" }, "description": "What profiles are made of." }, "series": { "type": "array", "items": { "$ref": "#/$defs/series" }, "description": "Cell geometry that generated profiles share." }, "profiles": { "type": "array", "items": { "$ref": "#/$defs/profile" }, "description": "Bars by their cross-section: generated from a series, or drawn." }, "connectors": { "type": "array", "items": { "$ref": "#/$defs/connector" }, "description": "Brackets, plates, end fasteners, end screws, ties, pivots and hinges." }, "screws": { "type": "array", "items": { "$ref": "#/$defs/screwFamily" }, "description": "Screws, one entry for all lengths of one kind." }, "nuts": { "type": "array", "items": { "$ref": "#/$defs/nut" }, "description": "T-nuts." }, "caps": { "type": "array", "items": { "$ref": "#/$defs/cap" }, "description": "Covers of cut ends." }, "stands": { "type": "array", "items": { "$ref": "#/$defs/stockStand" }, "description": "Levelling feet and casters." }, "sheets": { "type": "array", "items": { "$ref": "#/$defs/sheetFamily" }, "description": "Panel sheets, one entry for all thicknesses of one material." }, "gaskets": { "type": "array", "items": { "$ref": "#/$defs/gasket" }, "description": "Strips that hold a panel's edge in a slot." }, "tools": { "type": "array", "items": { "$ref": "#/$defs/toolFamily" }, "description": "Keys and drivers, one entry for all sizes of one kind." } }, "$defs": { "partName": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name frames use; unique among parts of its kind.", "examples": ["40x40-8", "inside-bracket-40"] }, "reference": { "type": "string", "minLength": 1, "maxLength": 120, "description": "The name of another part of stock." }, "about": { "type": "string", "maxLength": 400, "description": "One line for people." }, "source": { "type": "string", "minLength": 1, "maxLength": 400, "description": "Where the numbers come from: standard and table, test report, or how they were computed." }, "length": { "type": ["number", "string"], "maxLength": 64, "description": "A length: a number in mm (or in), or a string with its unit.", "x-quantity": "length", "examples": [40, "1.5 in"] }, "angle": { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [60] }, "force": { "type": ["number", "string"], "maxLength": 64, "description": "A force: a number in N (or lbf), or a string with its unit.", "x-quantity": "force", "examples": [8e3, "8 kN"] }, "moment": { "type": ["number", "string"], "maxLength": 64, "description": "A moment or torque: a number in N\xB7m (or lbf\xB7in), or a string with its unit.", "x-quantity": "moment", "examples": [12, "12 N\xB7m"] }, "stress": { "type": ["number", "string"], "maxLength": 64, "description": "A stress or modulus: a number in MPa (or psi), or a string with its unit.", "x-quantity": "stress", "examples": [150, "35 ksi"] }, "massValue": { "type": ["number", "string"], "maxLength": 64, "description": "A mass: a number in kg (or lb), or a string with its unit.", "x-quantity": "mass", "examples": [0.08, "80 g"] }, "density": { "type": ["number", "string"], "maxLength": 64, "description": "A density: a number in kg/m\xB3 (or lb/in\xB3), or a string with its unit.", "x-quantity": "massDensity", "examples": [2700] }, "rotationalStiffness": { "type": ["number", "string"], "maxLength": 64, "description": "A rotational stiffness: a number in N\xB7m/rad (or lbf\xB7in/rad), or a string with its unit.", "x-quantity": "rotationalStiffness", "examples": [8e3, "8 kN\xB7m/rad"] }, "expansion": { "type": "number", "minimum": 0, "maximum": 1e-3, "description": "Linear thermal expansion per kelvin, in both unit systems.", "examples": [23e-6] }, "lengthPair": { "type": "array", "items": { "$ref": "#/$defs/length" }, "minItems": 2, "maxItems": 2, "tsType": "[Length, Length]", "description": "Two lengths.", "examples": [[22, 0]] }, "polygon": { "type": "array", "minItems": 3, "maxItems": 5e3, "items": { "$ref": "#/$defs/lengthPair" }, "description": "Corners [y, z] in order, not repeated at the end; the polygon must not cross itself." }, "slotSize": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Which nuts and lugs fit: parts of another slot size do not. The built-in sizes are 5, 6, 8, 10, 1/4 and 5/16.", "examples": ["8"] }, "thread": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Metric coarse thread, or inch size and threads per inch.", "examples": ["M8", "1/4-20"] }, "weight": { "enum": ["light", "standard", "heavy"], "description": "Wall class." }, "faceName": { "enum": ["A", "B", "C", "D"], "description": "A face of a bar: A looks along +y of the section, B +z, C \u2212y, D \u2212z." }, "torques": { "type": "object", "additionalProperties": { "$ref": "#/$defs/moment" }, "description": "Rated tightening torque by thread, for a nut in this profile's slot; computed from the lip rating when left out.", "examples": [{ "M8": 12 }] }, "material": { "type": "object", "required": ["name", "elasticModulus", "shearModulus", "density", "expansion", "proof", "ultimate", "bucklingClass", "source"], "additionalProperties": false, "description": "An aluminium alloy and temper.", "properties": { "name": { "$ref": "#/$defs/partName" }, "elasticModulus": { "$ref": "#/$defs/stress" }, "shearModulus": { "$ref": "#/$defs/stress" }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "proof": { "$ref": "#/$defs/stress", "description": "0.2 % proof strength, least value for the wall thicknesses used." }, "ultimate": { "$ref": "#/$defs/stress", "description": "Tensile strength, least value." }, "bucklingClass": { "enum": ["A", "B"], "description": "Buckling class of EN 1999-1-1." }, "source": { "$ref": "#/$defs/source" } }, "examples": [{ "name": "6060-T66", "elasticModulus": 7e4, "shearModulus": 27e3, "density": 2700, "expansion": 23e-6, "proof": 150, "ultimate": 195, "bucklingClass": "A", "source": "EN 1999-1-1 Table 3.2b" }] }, "slotGeometry": { "type": "object", "required": ["opening", "lip", "cavity", "depth"], "additionalProperties": false, "description": "The T-shaped slot in the middle of every cell's face.", "properties": { "opening": { "$ref": "#/$defs/length", "description": "Width between the lips." }, "lip": { "$ref": "#/$defs/length", "description": "Thickness of the lips." }, "cavity": { "$ref": "#/$defs/length", "description": "Width behind the lips." }, "depth": { "$ref": "#/$defs/length", "description": "From the face to the slot floor." }, "web": { "$ref": "#/$defs/length", "description": "Least thickness of the diagonal webs between core and corners; the slot floor is tapered at 45\xB0 to leave it. Without it the cavity is a rectangle." } }, "examples": [{ "opening": 8.2, "lip": 4.5, "cavity": 18, "depth": 12.5, "web": 2.8 }] }, "series": { "type": "object", "required": ["name", "pitch", "slotSize", "weight", "material", "stockLength", "slot"], "additionalProperties": false, "description": "One square cell: pitch, slot, core, walls. Profiles are made by repeating it.", "properties": { "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Side of a cell, and distance between slots." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference", "description": "Name of a material in stock.", "examples": ["6060-T66"] }, "stockLength": { "$ref": "#/$defs/length", "description": "Length bars are sold in." }, "slot": { "$ref": "#/$defs/slotGeometry" }, "bore": { "type": "object", "required": ["diameter", "thread"], "additionalProperties": false, "description": "Core bore of every cell; none when left out.", "properties": { "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread", "description": "Thread it can be tapped to." } } }, "cornerRadius": { "$ref": "#/$defs/length", "description": "Radius of the outer corners; sharp when left out." }, "cornerWall": { "$ref": "#/$defs/length", "description": "Wall round the hollow in each corner; corners are solid when left out." }, "cellWall": { "$ref": "#/$defs/length", "description": "Outer wall of the hollows between cells of doubles and quads; solid when left out." }, "closedWall": { "$ref": "#/$defs/length", "description": "Skin over the slots of a closed face; needed when a profile closes faces." }, "chordError": { "$ref": "#/$defs/length", "description": "How far the polygon of a round may lie off the true circle; standard 0.02 mm." }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips, from a test. Computed when left out; see ratedNut." }, "lipSource": { "$ref": "#/$defs/source", "description": "Where lipRating comes from." }, "ratedNut": { "$ref": "#/$defs/lengthPair", "description": "Length along and width across the slot of the nut that the computed lip rating is for; as wide as twice the opening and as long as that when left out." }, "torques": { "$ref": "#/$defs/torques" } } }, "profile": { "type": "object", "discriminator": { "propertyName": "kind" }, "oneOf": [{ "$ref": "#/$defs/generatedProfile" }, { "$ref": "#/$defs/drawnProfile" }], "description": "A bar's cross-section: generated from a series, or drawn.", "x-expected": "a profile of kind generated or drawn" }, "generatedProfile": { "type": "object", "required": ["kind", "name", "series", "columns", "rows"], "additionalProperties": false, "description": "Cells of a series side by side.", "properties": { "kind": { "const": "generated" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "series": { "$ref": "#/$defs/reference", "description": "Name of a series.", "examples": ["40-8"] }, "columns": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells across the width (along z)." }, "rows": { "type": "integer", "minimum": 1, "maximum": 8, "description": "Cells over the height (along y)." }, "closed": { "type": "array", "items": { "$ref": "#/$defs/faceName" }, "minItems": 1, "maxItems": 4, "description": "Faces whose slots are closed by a skin." } }, "examples": [{ "kind": "generated", "name": "40x80-8", "series": "40-8", "columns": 1, "rows": 2 }] }, "drawnProfile": { "type": "object", "required": ["kind", "name", "pitch", "slotSize", "weight", "material", "stockLength", "lipRating", "lipSource", "outline", "slots"], "additionalProperties": false, "description": "A cross-section drawn corner by corner, [y, z] about the middle of its envelope: y out of face A, z out of face B.", "properties": { "kind": { "const": "drawn" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "pitch": { "$ref": "#/$defs/length", "description": "Distance between slots, or side of a single bar." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "weight": { "$ref": "#/$defs/weight" }, "material": { "$ref": "#/$defs/reference" }, "stockLength": { "$ref": "#/$defs/length" }, "lipRating": { "$ref": "#/$defs/force", "description": "Tension a nut may put on the lips." }, "lipSource": { "$ref": "#/$defs/source" }, "torques": { "$ref": "#/$defs/torques" }, "outline": { "$ref": "#/$defs/polygon", "description": "Outer boundary, slots included." }, "holes": { "type": "array", "items": { "$ref": "#/$defs/polygon" }, "description": "Bores and hollows as polygons." }, "slots": { "type": "array", "items": { "$ref": "#/$defs/drawnSlot" }, "description": "The slots the outline draws." }, "bores": { "type": "array", "items": { "$ref": "#/$defs/drawnBore" }, "description": "Holes that can be tapped at a cut end." } } }, "drawnSlot": { "type": "object", "required": ["face", "across", "opening", "lip", "depth", "cavity"], "additionalProperties": false, "description": "One slot of a drawn profile.", "properties": { "face": { "$ref": "#/$defs/faceName" }, "across": { "$ref": "#/$defs/length", "description": "From the middle of the face to the slot's line, towards the face named next (A, B, C, D, A)." }, "opening": { "$ref": "#/$defs/length" }, "lip": { "$ref": "#/$defs/length" }, "depth": { "$ref": "#/$defs/length" }, "cavity": { "$ref": "#/$defs/length" }, "closed": { "type": "boolean", "description": "Under a skin; standard false." } } }, "drawnBore": { "type": "object", "required": ["at", "diameter", "thread"], "additionalProperties": false, "description": "One bore of a drawn profile.", "properties": { "at": { "$ref": "#/$defs/lengthPair", "description": "Centre [y, z]." }, "diameter": { "$ref": "#/$defs/length" }, "thread": { "$ref": "#/$defs/thread" } } }, "screwFamily": { "type": "object", "required": ["name", "thread", "diameter", "pitch", "head", "headDiameter", "headHeight", "key", "socketDepth", "propertyClass", "torque", "lengths", "source"], "additionalProperties": false, "description": "Screws that differ only in length.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{length\\}", "description": "Name with {length} where the length goes, as it is written in lengths.", "examples": ["M8x{length}"] }, "thread": { "$ref": "#/$defs/thread" }, "diameter": { "$ref": "#/$defs/length", "description": "Nominal thread diameter." }, "pitch": { "$ref": "#/$defs/length", "description": "Thread pitch." }, "head": { "enum": ["cap", "button", "countersunk", "hex", "none"], "description": "Shape of the head." }, "headDiameter": { "$ref": "#/$defs/length", "description": "Largest head diameter." }, "headHeight": { "$ref": "#/$defs/length", "description": "Largest head height." }, "key": { "$ref": "#/$defs/length", "description": "Key size across flats." }, "socketDepth": { "$ref": "#/$defs/length", "description": "Least depth of the socket; 0 for external drives." }, "propertyClass": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Strength class.", "examples": ["8.8"] }, "torque": { "$ref": "#/$defs/moment", "description": "Tightening torque the screw itself may take; what the slot allows is on the profile." }, "lengths": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Lengths in stock: under the head, or over all for countersunk heads.", "examples": [[12, 16, 20]] }, "source": { "$ref": "#/$defs/source" } } }, "nut": { "type": "object", "required": ["name", "kind", "slotSize", "thread", "length", "width", "thickness", "engagement"], "additionalProperties": false, "description": "A T-nut.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["end-load", "drop-in"], "description": "end-load: pushed in from a cut end. drop-in: put through the opening anywhere." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "thread": { "$ref": "#/$defs/thread" }, "length": { "$ref": "#/$defs/length", "description": "Along the slot." }, "width": { "$ref": "#/$defs/length", "description": "Across the slot, under the lips." }, "thickness": { "$ref": "#/$defs/length", "description": "From the underside of the lips into the slot." }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread the screw engages." } }, "examples": [{ "name": "nut-8-M8", "kind": "end-load", "slotSize": "8", "thread": "M8", "length": 20, "width": 15, "thickness": 6, "engagement": 6 }] }, "holeSpec": { "type": "object", "required": ["id", "at", "diameter"], "additionalProperties": false, "description": "A screw hole.", "properties": { "id": { "type": "string", "pattern": "^[a-z][a-z0-9-]*$", "maxLength": 20, "description": "a1, a2 \u2026 on leg a of a bracket, b1 \u2026 on leg b, h1 \u2026 on plates.", "examples": ["a1"] }, "at": { "$ref": "#/$defs/lengthPair", "description": "On a bracket: distance from the corner, and sideways from the middle. On a plate: [u, v]." }, "diameter": { "$ref": "#/$defs/length" } } }, "legSpec": { "type": "object", "required": ["length", "thickness", "holes"], "additionalProperties": false, "description": "One leg of a bracket.", "properties": { "length": { "$ref": "#/$defs/length", "description": "From the corner to the end of the leg." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." } } }, "tested": { "type": "object", "required": ["reference"], "additionalProperties": false, "description": "Values from tests; they replace what is computed.", "properties": { "rotationalStiffness": { "$ref": "#/$defs/rotationalStiffness" }, "slip": { "$ref": "#/$defs/force", "description": "Slip load, design value." }, "moment": { "$ref": "#/$defs/moment", "description": "Moment capacity, design value." }, "reference": { "$ref": "#/$defs/source", "description": "Test report." } } }, "connector": { "type": "object", "discriminator": { "propertyName": "kind" }, "description": "A part that joins bars.", "x-expected": "a connector of kind bracket, plate, end-fastener, end-screw, side-tie, pivot or hinge", "oneOf": [{ "$ref": "#/$defs/bracket" }, { "$ref": "#/$defs/plate" }, { "$ref": "#/$defs/endFastener" }, { "$ref": "#/$defs/endScrew" }, { "$ref": "#/$defs/sideTie" }, { "$ref": "#/$defs/pivot" }] }, "bracket": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "legs", "width", "screw"], "additionalProperties": false, "description": "An angle in an inside corner. Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "kind": { "const": "bracket" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue", "description": "Without screws and nuts." }, "tested": { "$ref": "#/$defs/tested" }, "legs": { "type": "object", "required": ["a", "b"], "additionalProperties": false, "description": "Leg a lies on the ending bar, leg b on the bar it meets.", "properties": { "a": { "$ref": "#/$defs/legSpec" }, "b": { "$ref": "#/$defs/legSpec" } } }, "width": { "$ref": "#/$defs/length", "description": "Along the corner." }, "gussets": { "type": "integer", "minimum": 0, "maximum": 2, "description": "Side walls between the legs; standard 0." }, "gussetThickness": { "$ref": "#/$defs/length", "description": "Thickness of a side wall." }, "lugs": { "type": "boolean", "description": "Lugs that fill the slot and resist turning; standard false." }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock.", "examples": ["M8x16"] } } }, "plate": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "outline", "thickness", "holes", "screw"], "additionalProperties": false, "description": "A flat plate on faces that lie in one plane.", "properties": { "kind": { "const": "plate" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "outline": { "$ref": "#/$defs/polygon", "description": "Corners [u, v]; [0, 0] is the point that fastenings place." }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes." }, "screw": { "$ref": "#/$defs/reference" } } }, "endFastener": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "depth", "keyFrom", "keyHole", "body"], "additionalProperties": false, "description": "Sits in a slot of the ending bar and pulls its cut end against the bar it meets.", "properties": { "kind": { "const": "end-fastener" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference", "description": "Name of its screw in stock; the screw's length is what stands out of the cut end." }, "depth": { "$ref": "#/$defs/length", "description": "Screw axis below the face." }, "keyFrom": { "$ref": "#/$defs/length", "description": "Where the key enters, from the cut end." }, "keyHole": { "$ref": "#/$defs/length", "description": "Diameter of the hole the key enters by." }, "body": { "$ref": "#/$defs/length", "description": "Length of slot it fills from the end." }, "lugs": { "type": "boolean", "description": "A claw or lug keeps the end from turning; standard false." } } }, "endScrew": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "head", "accessHole", "engagement"], "additionalProperties": false, "description": "A screw along the ending bar's axis into its tapped core bore.", "properties": { "kind": { "const": "end-screw" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "head": { "enum": ["in-slot", "on-far-face"], "description": "Behind the lips of the crossing bar's slot, or on its far face." }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the crossing bar." }, "engagement": { "$ref": "#/$defs/length", "description": "Least thread engaged in the core." } } }, "sideTie": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw"], "additionalProperties": false, "description": "Holds two bars that lie side by side, from slot to slot.", "properties": { "kind": { "const": "side-tie" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the bar named first, through which the key meets the head behind its lips; standard 1.3 times the key." }, "lugs": { "type": "boolean", "description": "Fills both slots and so carries shear; standard false." } } }, "pivot": { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "gap", "thickness", "holes"], "additionalProperties": false, "description": "Turns about one axis by design. A pivot can be locked; a hinge has one leaf on the door and one on the bar it hangs on.", "properties": { "kind": { "enum": ["pivot", "hinge"], "description": "pivot: can be locked. hinge: hangs a door." }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "gap": { "$ref": "#/$defs/length", "description": "Distance it keeps between the bars." }, "thickness": { "$ref": "#/$defs/length", "description": "Thickness of a leaf." }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, on both leaves." } } }, "cap": { "type": "object", "required": ["name", "profiles", "thickness", "mass"], "additionalProperties": false, "description": "A cover for the cut end of the profiles named.", "properties": { "name": { "$ref": "#/$defs/partName" }, "profiles": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/reference" }, "description": "Names of profiles it closes." }, "thickness": { "$ref": "#/$defs/length" }, "mass": { "$ref": "#/$defs/massValue" } }, "examples": [{ "name": "cap-40x40", "profiles": ["40x40-8"], "thickness": 4, "mass": 6e-3 }] }, "stockStand": { "type": "object", "required": ["name", "kind", "mount", "diameter", "collar", "raise", "capacity", "mass"], "additionalProperties": false, "description": "A levelling foot or a caster.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["foot", "caster"], "description": "foot: stands. caster: rolls." }, "mount": { "$ref": "#/$defs/mount" }, "diameter": { "$ref": "#/$defs/length", "description": "Of the pad or wheel." }, "collar": { "$ref": "#/$defs/length", "description": "Diameter of what covers the bar's end." }, "raise": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest distance from floor to bar end." }, "capacity": { "$ref": "#/$defs/force" }, "brake": { "type": "boolean", "description": "Standard false." }, "swivel": { "type": "boolean", "description": "Turns about the upright axis; standard false." }, "mass": { "$ref": "#/$defs/massValue" } } }, "mount": { "type": "object", "discriminator": { "propertyName": "by" }, "oneOf": [{ "$ref": "#/$defs/stemMount" }, { "$ref": "#/$defs/plateMount" }], "description": "How a stand is fixed to a bar's end.", "x-expected": "a mount by stem or plate" }, "stemMount": { "type": "object", "required": ["by", "thread", "engagement"], "additionalProperties": false, "description": "A threaded stem in the tapped core bore.", "properties": { "by": { "const": "stem" }, "thread": { "$ref": "#/$defs/thread" }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread in the bore." } } }, "plateMount": { "type": "object", "required": ["by", "size", "thickness"], "additionalProperties": false, "description": "A plate under the bar's end.", "properties": { "by": { "const": "plate" }, "size": { "$ref": "#/$defs/lengthPair" }, "thickness": { "$ref": "#/$defs/length" }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, from the middle of the plate along its size; each is screwed into a core bore. Where left out, the plate is taken to be drilled to suit the bar." } } }, "sheetFamily": { "type": "object", "required": ["name", "thicknesses", "elasticModulus", "poisson", "density", "expansion", "strength", "brittle", "source"], "additionalProperties": false, "description": "Sheets of one material.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{thickness\\}", "description": "Name with {thickness} where the thickness goes, as it is written in thicknesses.", "examples": ["polycarbonate-{thickness}"] }, "thicknesses": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Thicknesses in stock.", "examples": [[3, 5]] }, "elasticModulus": { "$ref": "#/$defs/stress" }, "poisson": { "type": "number", "minimum": 0, "exclusiveMaximum": 0.5, "description": "Poisson's ratio." }, "shearModulus": { "$ref": "#/$defs/stress", "description": "Against shear in the plane of the sheet; standard E / (2 (1 + \u03BD)), which is too much for wood." }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "strength": { "$ref": "#/$defs/stress", "description": "Yield or bending strength." }, "moisture": { "type": "number", "minimum": 0, "maximum": 0.05, "description": "By which share of its length it grows from dry to damp, in the direction that moves more; standard 0.", "examples": [6e-3] }, "brittle": { "type": "boolean", "description": "Breaks without yielding." }, "source": { "$ref": "#/$defs/source" } } }, "gasket": { "type": "object", "required": ["name", "slotSize", "sheet", "depth"], "additionalProperties": false, "description": "A strip between slot and panel edge.", "properties": { "name": { "$ref": "#/$defs/partName" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "sheet": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest sheet thickness it takes." }, "depth": { "$ref": "#/$defs/length", "description": "Depth of slot left for the sheet's edge." } } }, "toolFamily": { "type": "object", "required": ["name", "kind", "swing", "tilt", "sizes", "source"], "additionalProperties": false, "description": "One kind of key in several sizes.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{size\\}", "description": "Name with {size} where the size goes.", "examples": ["hex-key-{size}"] }, "kind": { "enum": ["hex-key", "ball-end-key", "t-handle", "bit-ratchet", "wrench"], "description": "How it reaches and swings." }, "swing": { "$ref": "#/$defs/angle", "description": "Least swing between two bites." }, "tilt": { "$ref": "#/$defs/angle", "description": "Largest tilt in the socket; 0 for straight keys." }, "sizes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/toolSize" }, "description": "Sizes in the kit." }, "source": { "$ref": "#/$defs/source" } } }, "toolSize": { "type": "object", "required": ["size", "key", "longArm", "shortArm", "torque"], "additionalProperties": false, "description": "One size of a tool.", "properties": { "size": { "type": "string", "minLength": 1, "maxLength": 20, "description": "As it goes into the name.", "examples": ["6", "5/32"] }, "key": { "$ref": "#/$defs/length", "description": "Across flats." }, "longArm": { "$ref": "#/$defs/length", "description": "Long arm; of a T-handle or ratchet the shaft." }, "shortArm": { "$ref": "#/$defs/length", "description": "Short arm; of a T-handle or ratchet the handle." }, "torque": { "$ref": "#/$defs/moment", "description": "Torque it may give." } } } } };
 var func1 = Object.prototype.hasOwnProperty;
 var func2 = require_ucs2length().default;
 var schema20 = { "type": "object", "required": ["name", "elasticModulus", "shearModulus", "density", "expansion", "proof", "ultimate", "bucklingClass", "source"], "additionalProperties": false, "description": "An aluminium alloy and temper.", "properties": { "name": { "$ref": "#/$defs/partName" }, "elasticModulus": { "$ref": "#/$defs/stress" }, "shearModulus": { "$ref": "#/$defs/stress" }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "proof": { "$ref": "#/$defs/stress", "description": "0.2 % proof strength, least value for the wall thicknesses used." }, "ultimate": { "$ref": "#/$defs/stress", "description": "Tensile strength, least value." }, "bucklingClass": { "enum": ["A", "B"], "description": "Buckling class of EN 1999-1-1." }, "source": { "$ref": "#/$defs/source" } }, "examples": [{ "name": "6060-T66", "elasticModulus": 7e4, "shearModulus": 27e3, "density": 2700, "expansion": 23e-6, "proof": 150, "ultimate": 195, "bucklingClass": "A", "source": "EN 1999-1-1 Table 3.2b" }] };
@@ -3142,6 +3142,7 @@ function validate192(data, { instancePath = "", parentData, parentDataProperty, 
   return errors === 0;
 }
 validate192.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var schema55 = { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw"], "additionalProperties": false, "description": "Holds two bars that lie side by side, from slot to slot.", "properties": { "kind": { "const": "side-tie" }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "accessHole": { "$ref": "#/$defs/length", "description": "Hole drilled across the bar named first, through which the key meets the head behind its lips; standard 1.3 times the key." }, "lugs": { "type": "boolean", "description": "Fills both slots and so carries shear; standard false." } } };
 function validate201(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -3199,7 +3200,7 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
       errors++;
     }
     for (const key0 in data) {
-      if (!(key0 === "kind" || key0 === "name" || key0 === "about" || key0 === "slotSize" || key0 === "mass" || key0 === "tested" || key0 === "screw" || key0 === "lugs")) {
+      if (!func1.call(schema55.properties, key0)) {
         const err5 = { instancePath, schemaPath: "#/additionalProperties", keyword: "additionalProperties", params: { additionalProperty: key0 }, message: "must NOT have additional properties" };
         if (vErrors === null) {
           vErrors = [err5];
@@ -3256,6 +3257,12 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
         errors = vErrors.length;
       }
     }
+    if (data.accessHole !== void 0) {
+      if (!validate72(data.accessHole, { instancePath: instancePath + "/accessHole", parentData: data, parentDataProperty: "accessHole", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate72.errors : vErrors.concat(validate72.errors);
+        errors = vErrors.length;
+      }
+    }
     if (data.lugs !== void 0) {
       if (typeof data.lugs !== "boolean") {
         const err7 = { instancePath: instancePath + "/lugs", schemaPath: "#/properties/lugs/type", keyword: "type", params: { type: "boolean" }, message: "must be boolean" };
@@ -3281,10 +3288,10 @@ function validate201(data, { instancePath = "", parentData, parentDataProperty, 
 }
 validate201.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema56 = { "type": "object", "required": ["kind", "name", "slotSize", "mass", "screw", "gap", "thickness", "holes"], "additionalProperties": false, "description": "Turns about one axis by design. A pivot can be locked; a hinge has one leaf on the door and one on the bar it hangs on.", "properties": { "kind": { "enum": ["pivot", "hinge"], "description": "pivot: can be locked. hinge: hangs a door." }, "name": { "$ref": "#/$defs/partName" }, "about": { "$ref": "#/$defs/about" }, "slotSize": { "$ref": "#/$defs/slotSize" }, "mass": { "$ref": "#/$defs/massValue" }, "tested": { "$ref": "#/$defs/tested" }, "screw": { "$ref": "#/$defs/reference" }, "gap": { "$ref": "#/$defs/length", "description": "Distance it keeps between the bars." }, "thickness": { "$ref": "#/$defs/length", "description": "Thickness of a leaf." }, "holes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/holeSpec" }, "description": "Its screw holes, on both leaves." } } };
-function validate208(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate209(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate208.evaluated;
+  const evaluated0 = validate209.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3473,10 +3480,10 @@ function validate208(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate208.errors = vErrors;
+  validate209.errors = vErrors;
   return errors === 0;
 }
-validate208.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate209.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 function validate145(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
@@ -3529,16 +3536,16 @@ function validate145(data, { instancePath = "", parentData, parentDataProperty, 
           props0 = true;
         }
       } else if (tag0 === "pivot") {
-        if (!validate208(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors);
+        if (!validate209(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate209.errors : vErrors.concat(validate209.errors);
           errors = vErrors.length;
         }
         if (props0 !== true) {
           props0 = true;
         }
       } else if (tag0 === "hinge") {
-        if (!validate208(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors);
+        if (!validate209(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate209.errors : vErrors.concat(validate209.errors);
           errors = vErrors.length;
         }
         if (props0 !== true) {
@@ -3578,10 +3585,10 @@ function validate145(data, { instancePath = "", parentData, parentDataProperty, 
 validate145.evaluated = { "dynamicProps": true, "dynamicItems": false };
 var schema57 = { "type": "object", "required": ["name", "thread", "diameter", "pitch", "head", "headDiameter", "headHeight", "key", "socketDepth", "propertyClass", "torque", "lengths", "source"], "additionalProperties": false, "description": "Screws that differ only in length.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{length\\}", "description": "Name with {length} where the length goes, as it is written in lengths.", "examples": ["M8x{length}"] }, "thread": { "$ref": "#/$defs/thread" }, "diameter": { "$ref": "#/$defs/length", "description": "Nominal thread diameter." }, "pitch": { "$ref": "#/$defs/length", "description": "Thread pitch." }, "head": { "enum": ["cap", "button", "countersunk", "hex", "none"], "description": "Shape of the head." }, "headDiameter": { "$ref": "#/$defs/length", "description": "Largest head diameter." }, "headHeight": { "$ref": "#/$defs/length", "description": "Largest head height." }, "key": { "$ref": "#/$defs/length", "description": "Key size across flats." }, "socketDepth": { "$ref": "#/$defs/length", "description": "Least depth of the socket; 0 for external drives." }, "propertyClass": { "type": "string", "minLength": 1, "maxLength": 40, "description": "Strength class.", "examples": ["8.8"] }, "torque": { "$ref": "#/$defs/moment", "description": "Tightening torque the screw itself may take; what the slot allows is on the profile." }, "lengths": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Lengths in stock: under the head, or over all for countersunk heads.", "examples": [[12, 16, 20]] }, "source": { "$ref": "#/$defs/source" } } };
 var pattern4 = new RegExp("\\{length\\}", "u");
-function validate226(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate227(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate226.evaluated;
+  const evaluated0 = validate227.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -3870,15 +3877,15 @@ function validate226(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate226.errors = vErrors;
+  validate227.errors = vErrors;
   return errors === 0;
 }
-validate226.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate227.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema58 = { "type": "object", "required": ["name", "kind", "slotSize", "thread", "length", "width", "thickness", "engagement"], "additionalProperties": false, "description": "A T-nut.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["end-load", "drop-in"], "description": "end-load: pushed in from a cut end. drop-in: put through the opening anywhere." }, "slotSize": { "$ref": "#/$defs/slotSize" }, "thread": { "$ref": "#/$defs/thread" }, "length": { "$ref": "#/$defs/length", "description": "Along the slot." }, "width": { "$ref": "#/$defs/length", "description": "Across the slot, under the lips." }, "thickness": { "$ref": "#/$defs/length", "description": "From the underside of the lips into the slot." }, "engagement": { "$ref": "#/$defs/length", "description": "Length of thread the screw engages." } }, "examples": [{ "name": "nut-8-M8", "kind": "end-load", "slotSize": "8", "thread": "M8", "length": 20, "width": 15, "thickness": 6, "engagement": 6 }] };
-function validate239(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate240(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate239.evaluated;
+  const evaluated0 = validate240.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4032,14 +4039,14 @@ function validate239(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate239.errors = vErrors;
+  validate240.errors = vErrors;
   return errors === 0;
 }
-validate239.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate248(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate240.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate249(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate248.evaluated;
+  const evaluated0 = validate249.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4150,15 +4157,15 @@ function validate248(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate248.errors = vErrors;
+  validate249.errors = vErrors;
   return errors === 0;
 }
-validate248.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate249.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema60 = { "type": "object", "required": ["name", "kind", "mount", "diameter", "collar", "raise", "capacity", "mass"], "additionalProperties": false, "description": "A levelling foot or a caster.", "properties": { "name": { "$ref": "#/$defs/partName" }, "kind": { "enum": ["foot", "caster"], "description": "foot: stands. caster: rolls." }, "mount": { "$ref": "#/$defs/mount" }, "diameter": { "$ref": "#/$defs/length", "description": "Of the pad or wheel." }, "collar": { "$ref": "#/$defs/length", "description": "Diameter of what covers the bar's end." }, "raise": { "$ref": "#/$defs/lengthPair", "description": "Least and greatest distance from floor to bar end." }, "capacity": { "$ref": "#/$defs/force" }, "brake": { "type": "boolean", "description": "Standard false." }, "swivel": { "type": "boolean", "description": "Turns about the upright axis; standard false." }, "mass": { "$ref": "#/$defs/massValue" } } };
-function validate257(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate258(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate257.evaluated;
+  const evaluated0 = validate258.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4236,14 +4243,14 @@ function validate257(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate257.errors = vErrors;
+  validate258.errors = vErrors;
   return errors === 0;
 }
-validate257.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate260(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate258.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate261(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate260.evaluated;
+  const evaluated0 = validate261.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4350,14 +4357,14 @@ function validate260(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate260.errors = vErrors;
+  validate261.errors = vErrors;
   return errors === 0;
 }
-validate260.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate256(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate261.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate257(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate256.evaluated;
+  const evaluated0 = validate257.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4368,14 +4375,14 @@ function validate256(data, { instancePath = "", parentData, parentDataProperty, 
     const tag0 = data.by;
     if (typeof tag0 == "string") {
       if (tag0 === "stem") {
-        if (!validate257(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate257.errors : vErrors.concat(validate257.errors);
+        if (!validate258(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate258.errors : vErrors.concat(validate258.errors);
           errors = vErrors.length;
         }
         var props0 = true;
       } else if (tag0 === "plate") {
-        if (!validate260(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate260.errors : vErrors.concat(validate260.errors);
+        if (!validate261(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate261.errors : vErrors.concat(validate261.errors);
           errors = vErrors.length;
         }
         if (props0 !== true) {
@@ -4408,15 +4415,15 @@ function validate256(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate256.errors = vErrors;
+  validate257.errors = vErrors;
   evaluated0.props = props0;
   return errors === 0;
 }
-validate256.evaluated = { "dynamicProps": true, "dynamicItems": false };
-function validate254(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate257.evaluated = { "dynamicProps": true, "dynamicItems": false };
+function validate255(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate254.evaluated;
+  const evaluated0 = validate255.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4526,8 +4533,8 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.mount !== void 0) {
-      if (!validate256(data.mount, { instancePath: instancePath + "/mount", parentData: data, parentDataProperty: "mount", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors);
+      if (!validate257(data.mount, { instancePath: instancePath + "/mount", parentData: data, parentDataProperty: "mount", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate257.errors : vErrors.concat(validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -4592,16 +4599,16 @@ function validate254(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate254.errors = vErrors;
+  validate255.errors = vErrors;
   return errors === 0;
 }
-validate254.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate255.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema64 = { "type": "object", "required": ["name", "thicknesses", "elasticModulus", "poisson", "density", "expansion", "strength", "brittle", "source"], "additionalProperties": false, "description": "Sheets of one material.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{thickness\\}", "description": "Name with {thickness} where the thickness goes, as it is written in thicknesses.", "examples": ["polycarbonate-{thickness}"] }, "thicknesses": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/length" }, "description": "Thicknesses in stock.", "examples": [[3, 5]] }, "elasticModulus": { "$ref": "#/$defs/stress" }, "poisson": { "type": "number", "minimum": 0, "exclusiveMaximum": 0.5, "description": "Poisson's ratio." }, "shearModulus": { "$ref": "#/$defs/stress", "description": "Against shear in the plane of the sheet; standard E / (2 (1 + \u03BD)), which is too much for wood." }, "density": { "$ref": "#/$defs/density" }, "expansion": { "$ref": "#/$defs/expansion" }, "strength": { "$ref": "#/$defs/stress", "description": "Yield or bending strength." }, "moisture": { "type": "number", "minimum": 0, "maximum": 0.05, "description": "By which share of its length it grows from dry to damp, in the direction that moves more; standard 0.", "examples": [6e-3] }, "brittle": { "type": "boolean", "description": "Breaks without yielding." }, "source": { "$ref": "#/$defs/source" } } };
 var pattern5 = new RegExp("\\{thickness\\}", "u");
-function validate273(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate274(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate273.evaluated;
+  const evaluated0 = validate274.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4866,14 +4873,14 @@ function validate273(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate273.errors = vErrors;
+  validate274.errors = vErrors;
   return errors === 0;
 }
-validate273.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-function validate283(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate274.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+function validate284(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate283.evaluated;
+  const evaluated0 = validate284.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4961,16 +4968,16 @@ function validate283(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate283.errors = vErrors;
+  validate284.errors = vErrors;
   return errors === 0;
 }
-validate283.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate284.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var schema66 = { "type": "object", "required": ["name", "kind", "swing", "tilt", "sizes", "source"], "additionalProperties": false, "description": "One kind of key in several sizes.", "properties": { "name": { "$ref": "#/$defs/partName", "pattern": "\\{size\\}", "description": "Name with {size} where the size goes.", "examples": ["hex-key-{size}"] }, "kind": { "enum": ["hex-key", "ball-end-key", "t-handle", "bit-ratchet", "wrench"], "description": "How it reaches and swings." }, "swing": { "$ref": "#/$defs/angle", "description": "Least swing between two bites." }, "tilt": { "$ref": "#/$defs/angle", "description": "Largest tilt in the socket; 0 for straight keys." }, "sizes": { "type": "array", "minItems": 1, "items": { "$ref": "#/$defs/toolSize" }, "description": "Sizes in the kit." }, "source": { "$ref": "#/$defs/source" } } };
 var schema67 = { "type": ["number", "string"], "maxLength": 64, "description": "An angle: a number in degrees, or a string with its unit.", "x-quantity": "angle", "examples": [60] };
-function validate291(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate292(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate291.evaluated;
+  const evaluated0 = validate292.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -4997,14 +5004,14 @@ function validate291(data, { instancePath = "", parentData, parentDataProperty, 
       errors++;
     }
   }
-  validate291.errors = vErrors;
+  validate292.errors = vErrors;
   return errors === 0;
 }
-validate291.evaluated = { "dynamicProps": false, "dynamicItems": false };
-function validate294(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate292.evaluated = { "dynamicProps": false, "dynamicItems": false };
+function validate295(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate294.evaluated;
+  const evaluated0 = validate295.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -5132,15 +5139,15 @@ function validate294(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate294.errors = vErrors;
+  validate295.errors = vErrors;
   return errors === 0;
 }
-validate294.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate295.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 var pattern6 = new RegExp("\\{size\\}", "u");
-function validate289(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+function validate290(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate289.evaluated;
+  const evaluated0 = validate290.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -5244,14 +5251,14 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.swing !== void 0) {
-      if (!validate291(data.swing, { instancePath: instancePath + "/swing", parentData: data, parentDataProperty: "swing", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors);
+      if (!validate292(data.swing, { instancePath: instancePath + "/swing", parentData: data, parentDataProperty: "swing", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.tilt !== void 0) {
-      if (!validate291(data.tilt, { instancePath: instancePath + "/tilt", parentData: data, parentDataProperty: "tilt", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors);
+      if (!validate292(data.tilt, { instancePath: instancePath + "/tilt", parentData: data, parentDataProperty: "tilt", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -5269,8 +5276,8 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
         }
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
-          if (!validate294(data4[i0], { instancePath: instancePath + "/sizes/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+          if (!validate295(data4[i0], { instancePath: instancePath + "/sizes/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate295.errors : vErrors.concat(validate295.errors);
             errors = vErrors.length;
           }
         }
@@ -5299,10 +5306,10 @@ function validate289(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate289.errors = vErrors;
+  validate290.errors = vErrors;
   return errors === 0;
 }
-validate289.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate290.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 function validate52(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   ;
   let vErrors = null;
@@ -5563,8 +5570,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data14)) {
         const len5 = data14.length;
         for (let i5 = 0; i5 < len5; i5++) {
-          if (!validate226(data14[i5], { instancePath: instancePath + "/screws/" + i5, parentData: data14, parentDataProperty: i5, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate226.errors : vErrors.concat(validate226.errors);
+          if (!validate227(data14[i5], { instancePath: instancePath + "/screws/" + i5, parentData: data14, parentDataProperty: i5, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate227.errors : vErrors.concat(validate227.errors);
             errors = vErrors.length;
           }
         }
@@ -5583,8 +5590,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data16)) {
         const len6 = data16.length;
         for (let i6 = 0; i6 < len6; i6++) {
-          if (!validate239(data16[i6], { instancePath: instancePath + "/nuts/" + i6, parentData: data16, parentDataProperty: i6, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate239.errors : vErrors.concat(validate239.errors);
+          if (!validate240(data16[i6], { instancePath: instancePath + "/nuts/" + i6, parentData: data16, parentDataProperty: i6, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate240.errors : vErrors.concat(validate240.errors);
             errors = vErrors.length;
           }
         }
@@ -5603,8 +5610,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data18)) {
         const len7 = data18.length;
         for (let i7 = 0; i7 < len7; i7++) {
-          if (!validate248(data18[i7], { instancePath: instancePath + "/caps/" + i7, parentData: data18, parentDataProperty: i7, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate248.errors : vErrors.concat(validate248.errors);
+          if (!validate249(data18[i7], { instancePath: instancePath + "/caps/" + i7, parentData: data18, parentDataProperty: i7, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate249.errors : vErrors.concat(validate249.errors);
             errors = vErrors.length;
           }
         }
@@ -5623,8 +5630,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data20)) {
         const len8 = data20.length;
         for (let i8 = 0; i8 < len8; i8++) {
-          if (!validate254(data20[i8], { instancePath: instancePath + "/stands/" + i8, parentData: data20, parentDataProperty: i8, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate254.errors : vErrors.concat(validate254.errors);
+          if (!validate255(data20[i8], { instancePath: instancePath + "/stands/" + i8, parentData: data20, parentDataProperty: i8, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate255.errors : vErrors.concat(validate255.errors);
             errors = vErrors.length;
           }
         }
@@ -5643,8 +5650,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data22)) {
         const len9 = data22.length;
         for (let i9 = 0; i9 < len9; i9++) {
-          if (!validate273(data22[i9], { instancePath: instancePath + "/sheets/" + i9, parentData: data22, parentDataProperty: i9, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate273.errors : vErrors.concat(validate273.errors);
+          if (!validate274(data22[i9], { instancePath: instancePath + "/sheets/" + i9, parentData: data22, parentDataProperty: i9, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate274.errors : vErrors.concat(validate274.errors);
             errors = vErrors.length;
           }
         }
@@ -5663,8 +5670,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data24)) {
         const len10 = data24.length;
         for (let i10 = 0; i10 < len10; i10++) {
-          if (!validate283(data24[i10], { instancePath: instancePath + "/gaskets/" + i10, parentData: data24, parentDataProperty: i10, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate283.errors : vErrors.concat(validate283.errors);
+          if (!validate284(data24[i10], { instancePath: instancePath + "/gaskets/" + i10, parentData: data24, parentDataProperty: i10, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate284.errors : vErrors.concat(validate284.errors);
             errors = vErrors.length;
           }
         }
@@ -5683,8 +5690,8 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
       if (Array.isArray(data26)) {
         const len11 = data26.length;
         for (let i11 = 0; i11 < len11; i11++) {
-          if (!validate289(data26[i11], { instancePath: instancePath + "/tools/" + i11, parentData: data26, parentDataProperty: i11, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate289.errors : vErrors.concat(validate289.errors);
+          if (!validate290(data26[i11], { instancePath: instancePath + "/tools/" + i11, parentData: data26, parentDataProperty: i11, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate290.errors : vErrors.concat(validate290.errors);
             errors = vErrors.length;
           }
         }
@@ -5711,11 +5718,11 @@ function validate52(data, { instancePath = "", parentData, parentDataProperty, r
   return errors === 0;
 }
 validate52.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var cap = validate302;
-function validate302(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+var cap = validate303;
+function validate303(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate302.evaluated;
+  const evaluated0 = validate303.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -5826,15 +5833,15 @@ function validate302(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate302.errors = vErrors;
+  validate303.errors = vErrors;
   return errors === 0;
 }
-validate302.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var connector = validate307;
-function validate307(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate303.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var connector = validate308;
+function validate308(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate307.evaluated;
+  const evaluated0 = validate308.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -5883,16 +5890,16 @@ function validate307(data, { instancePath = "", parentData, parentDataProperty, 
           props0 = true;
         }
       } else if (tag0 === "pivot") {
-        if (!validate208(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors);
+        if (!validate209(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate209.errors : vErrors.concat(validate209.errors);
           errors = vErrors.length;
         }
         if (props0 !== true) {
           props0 = true;
         }
       } else if (tag0 === "hinge") {
-        if (!validate208(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
-          vErrors = vErrors === null ? validate208.errors : vErrors.concat(validate208.errors);
+        if (!validate209(data, { instancePath, parentData, parentDataProperty, rootData, dynamicAnchors })) {
+          vErrors = vErrors === null ? validate209.errors : vErrors.concat(validate209.errors);
           errors = vErrors.length;
         }
         if (props0 !== true) {
@@ -5925,16 +5932,16 @@ function validate307(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate307.errors = vErrors;
+  validate308.errors = vErrors;
   evaluated0.props = props0;
   return errors === 0;
 }
-validate307.evaluated = { "dynamicProps": true, "dynamicItems": false };
-var gasket = validate315;
-function validate315(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate308.evaluated = { "dynamicProps": true, "dynamicItems": false };
+var gasket = validate316;
+function validate316(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate315.evaluated;
+  const evaluated0 = validate316.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6022,15 +6029,15 @@ function validate315(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate315.errors = vErrors;
+  validate316.errors = vErrors;
   return errors === 0;
 }
-validate315.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var material = validate320;
-function validate320(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate316.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var material = validate321;
+function validate321(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate320.evaluated;
+  const evaluated0 = validate321.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6199,15 +6206,15 @@ function validate320(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate320.errors = vErrors;
+  validate321.errors = vErrors;
   return errors === 0;
 }
-validate320.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var nut = validate329;
-function validate329(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate321.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var nut = validate330;
+function validate330(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate329.evaluated;
+  const evaluated0 = validate330.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6361,15 +6368,15 @@ function validate329(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate329.errors = vErrors;
+  validate330.errors = vErrors;
   return errors === 0;
 }
-validate329.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var profile = validate337;
-function validate337(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate330.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var profile = validate338;
+function validate338(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate337.evaluated;
+  const evaluated0 = validate338.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6420,16 +6427,16 @@ function validate337(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate337.errors = vErrors;
+  validate338.errors = vErrors;
   evaluated0.props = props0;
   return errors === 0;
 }
-validate337.evaluated = { "dynamicProps": true, "dynamicItems": false };
-var screwFamily = validate340;
-function validate340(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate338.evaluated = { "dynamicProps": true, "dynamicItems": false };
+var screwFamily = validate341;
+function validate341(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate340.evaluated;
+  const evaluated0 = validate341.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6718,15 +6725,15 @@ function validate340(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate340.errors = vErrors;
+  validate341.errors = vErrors;
   return errors === 0;
 }
-validate340.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var series = validate352;
-function validate352(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate341.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var series = validate353;
+function validate353(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate352.evaluated;
+  const evaluated0 = validate353.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -6973,15 +6980,15 @@ function validate352(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate352.errors = vErrors;
+  validate353.errors = vErrors;
   return errors === 0;
 }
-validate352.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var sheetFamily = validate372;
-function validate372(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate353.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var sheetFamily = validate373;
+function validate373(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate372.evaluated;
+  const evaluated0 = validate373.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7246,15 +7253,15 @@ function validate372(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate372.errors = vErrors;
+  validate373.errors = vErrors;
   return errors === 0;
 }
-validate372.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var stockStand = validate381;
-function validate381(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate373.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var stockStand = validate382;
+function validate382(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate381.evaluated;
+  const evaluated0 = validate382.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7364,8 +7371,8 @@ function validate381(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.mount !== void 0) {
-      if (!validate256(data.mount, { instancePath: instancePath + "/mount", parentData: data, parentDataProperty: "mount", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate256.errors : vErrors.concat(validate256.errors);
+      if (!validate257(data.mount, { instancePath: instancePath + "/mount", parentData: data, parentDataProperty: "mount", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate257.errors : vErrors.concat(validate257.errors);
         errors = vErrors.length;
       }
     }
@@ -7430,15 +7437,15 @@ function validate381(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate381.errors = vErrors;
+  validate382.errors = vErrors;
   return errors === 0;
 }
-validate381.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
-var toolFamily = validate389;
-function validate389(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
+validate382.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+var toolFamily = validate390;
+function validate390(data, { instancePath = "", parentData, parentDataProperty, rootData = data, dynamicAnchors = {} } = {}) {
   let vErrors = null;
   let errors = 0;
-  const evaluated0 = validate389.evaluated;
+  const evaluated0 = validate390.evaluated;
   if (evaluated0.dynamicProps) {
     evaluated0.props = void 0;
   }
@@ -7542,14 +7549,14 @@ function validate389(data, { instancePath = "", parentData, parentDataProperty, 
       }
     }
     if (data.swing !== void 0) {
-      if (!validate291(data.swing, { instancePath: instancePath + "/swing", parentData: data, parentDataProperty: "swing", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors);
+      if (!validate292(data.swing, { instancePath: instancePath + "/swing", parentData: data, parentDataProperty: "swing", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
         errors = vErrors.length;
       }
     }
     if (data.tilt !== void 0) {
-      if (!validate291(data.tilt, { instancePath: instancePath + "/tilt", parentData: data, parentDataProperty: "tilt", rootData, dynamicAnchors })) {
-        vErrors = vErrors === null ? validate291.errors : vErrors.concat(validate291.errors);
+      if (!validate292(data.tilt, { instancePath: instancePath + "/tilt", parentData: data, parentDataProperty: "tilt", rootData, dynamicAnchors })) {
+        vErrors = vErrors === null ? validate292.errors : vErrors.concat(validate292.errors);
         errors = vErrors.length;
       }
     }
@@ -7567,8 +7574,8 @@ function validate389(data, { instancePath = "", parentData, parentDataProperty, 
         }
         const len0 = data4.length;
         for (let i0 = 0; i0 < len0; i0++) {
-          if (!validate294(data4[i0], { instancePath: instancePath + "/sizes/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors })) {
-            vErrors = vErrors === null ? validate294.errors : vErrors.concat(validate294.errors);
+          if (!validate295(data4[i0], { instancePath: instancePath + "/sizes/" + i0, parentData: data4, parentDataProperty: i0, rootData, dynamicAnchors })) {
+            vErrors = vErrors === null ? validate295.errors : vErrors.concat(validate295.errors);
             errors = vErrors.length;
           }
         }
@@ -7597,10 +7604,10 @@ function validate389(data, { instancePath = "", parentData, parentDataProperty, 
     }
     errors++;
   }
-  validate389.errors = vErrors;
+  validate390.errors = vErrors;
   return errors === 0;
 }
-validate389.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
+validate390.evaluated = { "props": true, "dynamicProps": false, "dynamicItems": false };
 export {
   cap,
   connector,

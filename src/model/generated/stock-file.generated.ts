@@ -708,6 +708,10 @@ mass: MassValue
 tested?: Tested
 screw: Reference
 /**
+ * A length: a number in mm (or in), or a string with its unit.
+ */
+accessHole?: (number | string)
+/**
  * Fills both slots and so carries shear; standard false.
  */
 lugs?: boolean

@@ -1,4 +1,4 @@
-import type { ConnectorChoice, NutKind } from "../frame.ts";
+import type { ConnectorChoice, NutKind, Screwing } from "../frame.ts";
 import type { KitItem } from "../generated/frame-file.generated.ts";
 import { ref } from "../ref.ts";
 import { ratedTorque } from "../stock/rated-torque.ts";
@@ -47,6 +47,16 @@ function nutOf(work: Work, raw: Fixings): NutKind {
   const nut = raw.nut ?? work.file.defaults?.nut;
   if (nut === undefined) work.assumed.add("nuts are end-load");
   return nut ?? "end-load";
+}
+
+/** What holds for screws that nothing in the file speaks of one by one. */
+export function resolveScrewing(work: Work): Screwing {
+  const { nut, lock, torque } = work.file.defaults ?? {};
+  const given =
+    torque === undefined || torque === "rated"
+      ? undefined
+      : positive(work, torque, "moment", "/defaults/torque", "torque");
+  return Object.freeze({ nut: nut ?? "end-load", lock: lock ?? "none", torque: given ?? "rated" });
 }
 
 /** Screw, nut, torque and lock of a part: its own, else the frame's, else the standard. */

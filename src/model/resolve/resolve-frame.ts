@@ -2,6 +2,7 @@ import type { Frame } from "../frame.ts";
 import { compareText } from "../problem.ts";
 import { nameBars, resolveBars } from "./bars.ts";
 import { resolveCases } from "./cases.ts";
+import { resolveScrewing } from "./connectors.ts";
 import { type CopyStep, type Instance, withCopies } from "./copies.ts";
 import { copyBar } from "./copy-bars.ts";
 import { copyFastening, copyJoint, copyPivot, copyStand, copyTie } from "./copy-joints.ts";
@@ -100,6 +101,7 @@ export function resolveFrame(work: Work): Frame {
     site: resolveSite(work),
     floor: resolveFloor(work),
     ...(file.method === undefined ? {} : { method: file.method }),
+    screwing: resolveScrewing(work),
     criteria: criteria(file.criteria),
   };
   return Object.freeze({ ...frame, assumed: Object.freeze([...work.assumed].sort(compareText)) });

@@ -83,10 +83,12 @@ export interface EndScrew extends ConnectorBase {
   readonly engagement: Si<"length">;
 }
 
-/** Holds two bars that lie side by side: a screw from slot to slot. */
+/** Holds two bars that lie side by side: a screw from slot to slot, its head behind the lips of the bar named first. */
 export interface SideTie extends ConnectorBase {
   readonly kind: "side-tie";
   readonly screw: string;
+  /** Hole drilled across the bar of the head, for the key, m; undefined: as wide as the key asks for. */
+  readonly accessHole?: Si<"length">;
   readonly lugs: boolean;
 }
 

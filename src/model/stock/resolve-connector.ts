@@ -86,7 +86,14 @@ export function resolveConnector(raw: RawConnector, at: string, read: StockReade
         engagement: read.size(raw.engagement, "length", `${at}/engagement`),
       };
     case "side-tie":
-      return { ...common, kind: "side-tie", lugs: raw.lugs ?? false };
+      return {
+        ...common,
+        kind: "side-tie",
+        ...(raw.accessHole === undefined
+          ? {}
+          : { accessHole: read.size(raw.accessHole, "length", `${at}/accessHole`) }),
+        lugs: raw.lugs ?? false,
+      };
     case "pivot":
     case "hinge":
       return {

@@ -11,7 +11,7 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
     bars: planned.bars,
     rawEnds: planned.rawEnds,
     nuts: planned.nuts.map((nuts) => ({ ...nuts, spare: piece.spare(nuts) })),
-    squareWithin: planned.squareWithin,
+    squareWithin: planned.squareWithin ?? null,
     ...(handling ? { mass: handling.mass, centre: handling.centre, people: handling.people ?? null } : {}),
     steps: planned.steps.map((step, i) => ({
       number: step.step.number,
@@ -21,6 +21,7 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
       connectors: step.connectors,
       dropIn: step.dropIn,
       tightens: step.tightens,
+      fixes: step.fixes,
       lifts: step.lifts.map((one) => ({
         what: one.what,
         mass: one.mass,

@@ -25,13 +25,10 @@ export function pieceName(piece: Pick<PlannedPiece, "id" | "from" | "bars">): st
 }
 
 export function torqueWords(lines: readonly Tightening[], sheet: BuildSheet): string {
+  const torqueOf = ({ torque }: Tightening): string =>
+    torque === undefined ? "until the sheet lies tight" : `to ${formatQuantity(torque, "moment", sheet.units)}`;
   const lock = { none: "", "thread-lock": ", with thread lock", washer: ", with lock washers" };
-  return listed(
-    lines.map(
-      (line) =>
-        `${line.count} × ${showHidden(line.screw)} to ${formatQuantity(line.torque, "moment", sheet.units)}${lock[line.lock]}`,
-    ),
-  );
+  return listed(lines.map((line) => `${line.count} × ${showHidden(line.screw)} ${torqueOf(line)}${lock[line.lock]}`));
 }
 
 export function handlingWords(handling: Handling, sheet: BuildSheet): string {

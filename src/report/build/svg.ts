@@ -1,5 +1,5 @@
 import { escaped, tidy } from "../../drawing/svg.ts";
-import type { PlannedStep } from "../../facts/build-plan.ts";
+import type { PlannedPiece, PlannedStep } from "../../facts/build-plan.ts";
 import { listed } from "../count.ts";
 import type { BuildSheet } from "./build-sheet.ts";
 import { runNumbers, stepRuns } from "./step-runs.ts";
@@ -14,7 +14,7 @@ const MOST_NAMES = 5;
 
 const letterOf = (index: number): string => String.fromCharCode(65 + (index % 26));
 
-function caption(run: readonly PlannedStep[], sheet: BuildSheet): readonly string[] {
+function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildSheet): readonly string[] {
   const names = listed(
     run.flatMap(({ step, lifts }) =>
       step.places.map(({ id }) => {
@@ -27,7 +27,10 @@ function caption(run: readonly PlannedStep[], sheet: BuildSheet): readonly strin
   const [first] = run;
   switch (first?.step.what) {
     case "square":
-      return ["square it, then tighten", torqueWords(first.tightens, sheet)];
+      return [
+        piece.squareWithin === undefined ? "lay them true, then tighten" : "square it, then tighten",
+        torqueWords(first.tightens, sheet),
+      ];
     case "feet":
       return ["feet or casters", names];
     case "finish":
@@ -57,7 +60,7 @@ export function* buildSvg(sheet: BuildSheet): Generator<string> {
       MARGIN + Math.floor(i / COLUMNS) * (CELL.high + CELL.words + MARGIN),
     ];
     const name = piece.from === "frame" ? "the frame" : pieceName(piece);
-    const [head = "", ...more] = caption(run, sheet);
+    const [head = "", ...more] = caption(run, piece, sheet);
     const steps = { first: run[0]?.step.number ?? 1, last: run.at(-1)?.step.number ?? 1 };
     const picture = draw(steps, `step ${runNumbers(run)}`);
     yield `<g transform="translate(${tidy(x)} ${tidy(y)})">\n`;

@@ -27,6 +27,11 @@ function placeWords(step: PlannedStep, first: boolean, nameOf: NameOf): string {
   return `${what}${step.connectors.length > 0 ? `: ${named(step.connectors)}, hand-tight` : ""}${drop}.`;
 }
 
+function squareWords({ planned: { squareWithin } }: SheetPiece, { units }: BuildSheet): string {
+  if (squareWithin === undefined) return "Lay the bars true to each other along their whole length.";
+  return `Square it: both diagonals over the outer corners equal within ${formatQuantity(squareWithin, "length", units)}.`;
+}
+
 function* stepLines(
   step: PlannedStep,
   piece: SheetPiece,
@@ -39,10 +44,11 @@ function* stepLines(
   switch (what) {
     case "place":
       yield placeWords(step, first, nameOf);
+      if (step.fixes.length > 0) yield `Screw on: ${torqueWords(step.fixes, sheet)}.`;
       if (tighten !== "") yield `Before anything covers them, ${tighten}.`;
       break;
     case "square":
-      yield `Square it: both diagonals over the outer corners equal within ${formatQuantity(piece.planned.squareWithin, "length", sheet.units)}.`;
+      yield squareWords(piece, sheet);
       if (tighten !== "") yield `Then ${tighten}: half all round, look again, then full, from the middle outwards.`;
       break;
     case "feet":

@@ -1,0 +1,28 @@
+import type { Tie } from "../model/frame.ts";
+import { bodies, onFace } from "./bodies.ts";
+import { contacts } from "./contacts.ts";
+import { defineFact } from "./fact.ts";
+import { gapFrom, tiedFaces } from "./place-tie.ts";
+
+/** How far apart the faces of two tied bars stand. */
+export interface TiedGap {
+  readonly tie: Tie;
+  /** Where they stand furthest apart under a screw, m; undefined where no two faces look at each other from near by. */
+  readonly gap: number | undefined;
+}
+
+/** The gap that each tie has to close: its screw clamps nothing while the bars do not touch. */
+export const tiedGaps = defineFact<readonly TiedGap[], { bodies: typeof bodies; contacts: typeof contacts }>({
+  id: "tied-gaps",
+  needs: { bodies, contacts },
+  compute({ bodies: all, contacts: touching }, frame) {
+    return frame.ties.flatMap((tie): TiedGap[] => {
+      const [a, b] = [all.get(tie.bars[0]), all.get(tie.bars[1])];
+      if (!a || !b) return [];
+      const faces = tiedFaces(a, b, touching.of(tie.bars[0]));
+      if (!faces) return [{ tie, gap: undefined }];
+      const gaps = tie.at.map((at) => gapFrom(faces, onFace(a, faces.faceA, at, 0)));
+      return [{ tie, gap: Math.max(...gaps) }];
+    });
+  },
+});
