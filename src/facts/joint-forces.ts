@@ -1,6 +1,17 @@
 import { corners as boxCorners } from "../geometry/box.ts";
-import { add, along, cross, dot, length, perpendicularPair, scale, subtract, type Vec3 } from "../geometry/vector.ts";
-import { elasticGroup, tiltingPulls } from "../mechanics/fasteners/elastic-group.ts";
+import {
+  add,
+  along,
+  cross,
+  dot,
+  length,
+  perpendicularPair,
+  scale,
+  subtract,
+  type Vec2,
+  type Vec3,
+} from "../geometry/vector.ts";
+import { elasticGroup, type GroupLoad, tiltingPulls } from "../mechanics/fasteners/elastic-group.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { type Clamp, clamping } from "./clamping.ts";
 import { defineFact } from "./fact.ts";
@@ -8,6 +19,12 @@ import { hanging } from "./hanging.ts";
 import { platePrint } from "./plate-print.ts";
 import type { View } from "./response.ts";
 import { type Link, structure } from "./structure.ts";
+
+/** Clamps that share what acts in the plane of a face, in the order of what they bear, and where they press; m, N, N·m. */
+export interface ClampGroup {
+  readonly at: readonly Vec2[];
+  readonly load: GroupLoad;
+}
 
 /** What one clamp of a joint bears under one combination, N. */
 export interface ClampForce {
@@ -18,6 +35,8 @@ export interface ClampForce {
   readonly pull: number;
   /** Along the screw from the joint being bent open; none in strength combinations, see `Borne`. */
   readonly bent: number;
+  /** The group that shares the shear by the elastic vector method, one object for all of it; none for a clamp by itself. */
+  readonly group?: ClampGroup | undefined;
 }
 
 /** A turn that only the friction under one screw takes, N·m. */
@@ -63,7 +82,7 @@ function inPlane(
   normal: Vec3,
   at: Vec3,
   w: Wrench,
-): { readonly shears: readonly Vec3[]; readonly torsion: number } {
+): { readonly shears: readonly Vec3[]; readonly torsion: number; readonly group?: ClampGroup } {
   const [u, v] = perpendicularPair(normal);
   const flat = (r: Vec3): readonly [number, number] => [dot(r, u), dot(r, v)];
   const fasteners = clamps.map((clamp) => ({ at: flat(subtract(pointOf(clamp), at)) }));
@@ -77,8 +96,10 @@ function inPlane(
     // About the screw itself: the moment at the joint's point less what its own force makes there.
     return { shears: clamps.map(() => share), torsion: moment - (x * force[1] - y * force[0]) };
   }
-  const { forces } = elasticGroup(fasteners, { force, at: [0, 0], moment });
-  return { shears: forces.map((f) => add(scale(u, f[0]), scale(v, f[1]))), torsion: 0 };
+  const load: GroupLoad = { force, at: [0, 0], moment };
+  const { forces } = elasticGroup(fasteners, load);
+  const group = { at: fasteners.map((fastener) => fastener.at), load };
+  return { shears: forces.map((f) => add(scale(u, f[0]), scale(v, f[1]))), torsion: 0, group };
 }
 
 /** A corner of what is pressed on the face: of a connector's leg, or of the cut end. */
@@ -154,7 +175,7 @@ function borneBy(
   if (!first) return { clamps, turns };
   const normal = offFace(first);
   const face = far.filter((clamp) => dot(offFace(clamp), normal) > ALIGNED);
-  const { shears, torsion } = inPlane(
+  const { shears, torsion, group } = inPlane(
     face,
     normal,
     link.at,
@@ -167,7 +188,7 @@ function borneBy(
   const passed = new Map<Clamp["connector"], Vec3>();
   for (const [i, clamp] of face.entries()) {
     const shear = shears[i] ?? [0, 0, 0];
-    clamps.push({ clamp, shear: length(shear), pull, bent: bent[i] ?? 0 });
+    clamps.push({ clamp, shear: length(shear), pull, bent: bent[i] ?? 0, group });
     const sum = passed.get(clamp.connector) ?? [0, 0, 0];
     passed.set(clamp.connector, add(sum, add(shear, scale(normal, pull + (bent[i] ?? 0)))));
   }
@@ -180,13 +201,19 @@ function borneBy(
     if (!one) continue;
     const off = offFace(one);
     if (connector.part.kind === "plate") {
-      const { shears: own } = inPlane(near, off, link.at, w);
+      const own = inPlane(near, off, link.at, w);
       // The bar draws on the plate where the plate draws on the other bar the other way.
       const back: Wrench = { force: scale(w.force, -1), moment: scale(w.moment, -1) };
       const drawn = Math.max(0, dot(back.force, off)) / near.length;
       const opened = bends ? tilted(near, off, link.at, back, print.near(connector)).pulls : [];
       for (const [i, clamp] of near.entries())
-        clamps.push({ clamp, shear: length(own[i] ?? [0, 0, 0]), pull: drawn, bent: opened[i] ?? 0 });
+        clamps.push({
+          clamp,
+          shear: length(own.shears[i] ?? [0, 0, 0]),
+          pull: drawn,
+          bent: opened[i] ?? 0,
+          group: own.group,
+        });
       continue;
     }
     // A leg under the bar bears on it; a leg over it is pulled; along its face friction holds it.

@@ -1,16 +1,10 @@
 import { type Frame as Prepared, prepareFrame } from "../mechanics/frame.ts";
-import type { Deflections, InternalForces } from "../mechanics/member/fields.ts";
-import { concatenate, type Piecewise } from "../mechanics/piecewise.ts";
-import { memberDeflections, memberForces, solvedState } from "../mechanics/results.ts";
-import type { Buckling } from "../mechanics/stability/buckling.ts";
-import type { Solution } from "../mechanics/statics/solve.ts";
 import { bodies } from "./bodies.ts";
 import { type Combined, combinations, resultantOf } from "./combinations.ts";
 import { defineFact } from "./fact.ts";
 import { fastenedSheets } from "./fastened-sheets.ts";
 import { frictionUnder } from "./floor-friction.ts";
-import { type Foothold, footing } from "./footing.ts";
-import { reactionAt, type Wrench } from "./free-body.ts";
+import { footing } from "./footing.ts";
 import { giving, type Racked } from "./giving-sheets.ts";
 import { type Bound, bounds } from "./joint-stiffness.ts";
 import { loadFactors } from "./load-factors.ts";
@@ -20,39 +14,9 @@ import { type SheetBrace, sheetBraces } from "./sheet-braces.ts";
 import { hasPulledOut } from "./slides.ts";
 import { type Feet, solverModel } from "./solver-model.ts";
 import { structure } from "./structure.ts";
+import { type View, viewOf } from "./view.ts";
 
-/** One combination with one joint stiffness: what bars, joints and feet then bear. */
-export interface View {
-  readonly combination: Combined;
-  readonly bound: Bound;
-  /** Along the bar, stations from its cut from end, m; local axes. */
-  forces(bar: string): InternalForces | undefined;
-  deflections(bar: string): Deflections | undefined;
-  /** Force [N] and moment [N·m] that link `i` of the structure puts on the bar that ends there, along and about that bar's axes x y z. */
-  link(i: number): readonly [number, number, number, number, number, number];
-  /** Push of foothold `i` on the frame, N. */
-  foot(i: number): number;
-  /** Force and moment of the floor on the frame at foothold `i`, global. */
-  reaction(i: number): Wrench;
-  /** Displacement of a node of the structure, global, m. */
-  moved(node: number): readonly [number, number, number];
-  /** The first way in which the frame buckles as a whole; undefined where nothing is pressed. Costs an eigenvalue problem. */
-  buckling(): BucklingMode | undefined;
-  /** That way and the next ones, the least factor first; fewer where there are no more. Costs another eigenvalue problem. */
-  bucklingModes(count: number): readonly BucklingMode[];
-  /** Whether the frame as a whole can bear its axial forces grown by this factor. Costs a factorisation. */
-  stands(factor: number): boolean;
-}
-
-/** How a frame buckles. */
-export interface BucklingMode {
-  /** By this factor all axial forces may grow before it does (α_cr). */
-  readonly factor: number;
-  /** Displacement of a node of the structure, the largest of them 1. */
-  moved(node: number): readonly [number, number, number];
-  /** Of a piece of the structure, at the ends of equal parts of it: three displacements and three rotations [rad] each, its start first. */
-  along(piece: number): Float64Array;
-}
+export type { BucklingMode, View } from "./view.ts";
 
 /** Loads that push the frame along the floor harder than friction holds it: N, sideways, and what friction holds. */
 export interface Slid {
@@ -66,6 +30,11 @@ export type Response =
   | {
       readonly kind: "solved";
       readonly views: readonly View[];
+      /**
+       * On an uneven floor with feet held by friction, typical joints: how the frame as a whole stands there. What bars and joints bear
+       * there is in `views`, the feet sliding.
+       */
+      readonly oddlyHeld: readonly View[];
       /** The screwed sheets that brace it with such joints: those whose screws do not give to what pushes it sideways. */
       braces(bound: Bound): readonly SheetBrace[];
       /** Declared loads, in words, under which the frame lifts off its feet before it slides. */
@@ -76,102 +45,12 @@ export type Response =
   | { readonly kind: "loose"; readonly motions: readonly LooseMotion[] }
   | { readonly kind: "lacking"; readonly why: string };
 
-const INTERNAL = ["N", "Vy", "Vz", "T", "My", "Mz"] as const;
-const MOVED = ["x", "y", "z", "turnX", "turnY", "turnZ"] as const;
-
-function joined<K extends string>(
-  names: readonly K[],
-  parts: readonly Readonly<Record<K, Piecewise>>[],
-): Record<K, Piecewise> {
-  const made: Partial<Record<K, Piecewise>> = {};
-  for (const name of names) {
-    const whole = concatenate(parts.map((part) => part[name]));
-    // Stations run from the cut end, whatever the first member's own zero.
-    const start = whole.breaks[0] ?? 0;
-    made[name] = start === 0 ? whole : { ...whole, breaks: whole.breaks.map((b) => b - start) };
-  }
-  return made as Record<K, Piecewise>;
-}
-
-function translation(u: Float64Array, node: number): readonly [number, number, number] {
-  return [u[6 * node] ?? 0, u[6 * node + 1] ?? 0, u[6 * node + 2] ?? 0];
-}
-
-/** @throws Error where the contacts of a solved state leave a mechanism: then the solver contradicts itself. */
-function modesOf(whole: Buckling, index: number, count: number): readonly BucklingMode[] {
-  const found = whole.modes(index, count);
-  if (found.kind === "mechanism") throw new Error("a frame in equilibrium was found free to move");
-  return found.modes.map(({ lambda, displacements, alongMember }) => ({
-    factor: lambda,
-    moved: (node) => translation(displacements, node),
-    along: alongMember,
-  }));
-}
-
-function viewOf(
-  solution: Solution,
-  whole: Buckling,
-  index: number,
-  combination: Combined,
-  bound: Bound,
-  piecesOf: (bar: string) => readonly number[],
-  feet: readonly Foothold[],
-  contactOf: readonly (number | undefined)[],
-): View {
-  const forces = new Map<string, InternalForces | undefined>();
-  const deflected = new Map<string, Deflections | undefined>();
-  const state = solvedState(solution, index);
-  let mode: { readonly is: BucklingMode | undefined } | undefined;
-  return {
-    combination,
-    bound,
-    forces(bar) {
-      if (!forces.has(bar)) {
-        const parts = piecesOf(bar).map((piece) => memberForces(solution, index, piece));
-        forces.set(bar, parts.length === 0 ? undefined : joined(INTERNAL, parts));
-      }
-      return forces.get(bar);
-    },
-    deflections(bar) {
-      if (!deflected.has(bar)) {
-        const parts = piecesOf(bar).map((piece) => memberDeflections(solution, index, piece));
-        deflected.set(bar, parts.length === 0 ? undefined : joined(MOVED, parts));
-      }
-      return deflected.get(bar);
-    },
-    link(i) {
-      const at = 6 * i;
-      const s = state.springs;
-      return [s[at] ?? 0, s[at + 1] ?? 0, s[at + 2] ?? 0, s[at + 3] ?? 0, s[at + 4] ?? 0, s[at + 5] ?? 0];
-    },
-    foot(i) {
-      const contact = contactOf[i];
-      return contact === undefined ? 0 : (state.contacts[contact]?.push ?? 0);
-    },
-    reaction(i) {
-      const foot = feet[i];
-      if (!foot) throw new RangeError(`foothold ${i} does not exist`);
-      return reactionAt(solution, state, foot);
-    },
-    moved(node) {
-      return translation(state.displacements, node);
-    },
-    buckling() {
-      mode ??= { is: modesOf(whole, index, 1)[0] };
-      return mode.is;
-    },
-    bucklingModes: (count) => modesOf(whole, index, count),
-    stands(factor) {
-      return mode ? (mode.is?.factor ?? Infinity) > factor : whole.stands(index, factor);
-    },
-  };
-}
-
 /** The frame with one stiffness of joints, under every combination. */
 type Solved = Extract<Response, { kind: "loose" | "lacking" }> | BoundViews;
 interface BoundViews {
   readonly kind: "views";
   readonly views: readonly View[];
+  readonly oddlyHeld: readonly View[];
   readonly lifted: readonly string[];
   readonly slid: readonly Slid[];
   /** Sheets that what pushes sideways presses beyond what they bear. */
@@ -215,11 +94,14 @@ export const response = defineFact<
     let like: Prepared | undefined;
     const solved = (bound: Bound, braces: readonly SheetBrace[]): Solved => {
       const views: View[] = [];
+      const oddlyHeld: View[] = [];
       const lifted: string[] = [];
       const slid: Slid[] = [];
       const racked: Racked[] = [];
       for (const way of ["free", "held", "pinned"] as const satisfies readonly Feet[]) {
-        const wanted = combined.all.filter((c) => standingOf(c) === way);
+        const oddly = ({ gaps, sideways }: Combined): boolean =>
+          way === "held" && bound === "typical" && gaps !== undefined && !sideways;
+        const wanted = combined.all.filter((c) => standingOf(c) === way || oddly(c));
         if (wanted.length === 0) continue;
         const model = (hold: Feet) => solverModel(known, all, feet, frame.stock, bound, hold, braces);
         const prepared: Prepared = prepareFrame(model(way), like);
@@ -233,8 +115,9 @@ export const response = defineFact<
           const { solution, whole, index } = answers[c] as Rest;
           const state = solution.states[index];
           if (state?.kind === "solved") {
-            views.push(viewOf(solution, whole, index, combination, bound, known.piecesOf, feet, contactOf));
-            if (combination.sideways) racked.push({ combination, couplings: state.couplings });
+            const view = viewOf(solution, whole, index, combination, bound, known.piecesOf, feet, contactOf);
+            (oddly(combination) ? oddlyHeld : views).push(view);
+            if (combination.sideways) racked.push({ view, couplings: state.couplings });
           }
           // Over a hollow, or with a heavy drawer out and factors on it, it may tip before it rests: frame.tips judges that, from weights.
           else if (combination.gaps || hasPulledOut(combination.acts)) continue;
@@ -251,9 +134,10 @@ export const response = defineFact<
           }
         }
       }
-      return { kind: "views", views, lifted, slid, given: giving(braces, racked, by.reserve) };
+      return { kind: "views", views, oddlyHeld, lifted, slid, given: giving(braces, racked, by.reserve) };
     };
     const views: View[] = [];
+    const oddlyHeld: View[] = [];
     const lifted = new Set<string>();
     const slid = new Map<string, Slid>();
     const inForce = new Map<Bound, readonly SheetBrace[]>();
@@ -268,6 +152,7 @@ export const response = defineFact<
           continue;
         }
         views.push(...found.views);
+        oddlyHeld.push(...found.oddlyHeld);
         for (const name of found.lifted) lifted.add(name);
         for (const one of found.slid) slid.set(one.loads, one);
         break;
@@ -277,6 +162,7 @@ export const response = defineFact<
     return {
       kind: "solved",
       views,
+      oddlyHeld,
       braces: (bound) => inForce.get(bound) ?? [],
       lifted: [...lifted].sort(),
       slid: [...slid.values()],

@@ -2,6 +2,7 @@ import { holdLeft } from "../mechanics/fasteners/preload.ts";
 import { type Si, si } from "../model/units/quantity.ts";
 import type { Clamp } from "./clamping.ts";
 import { type Governed, governing, governingView } from "./governing.ts";
+import { checkGroups } from "./group-check.ts";
 import type { Borne, JointForces } from "./joint-forces.ts";
 import type { View } from "./response.ts";
 
@@ -73,8 +74,10 @@ export function slipFigures(
   what?: "weight",
 ): { readonly shear: Si<"force">; readonly trusted: Si<"force">; readonly left: Si<"ratio"> } {
   const view = governingView(views, governed);
-  const { shear, trusted, left } = view
-    ? worstSlip(joint.borne(view, what), friction, view)
-    : { shear: 0, trusted: 0, left: 1 };
+  const borne = view && joint.borne(view, what);
+  // What governs is checked against the motion of the group as a whole; the shares of all views are made alike.
+  if (borne)
+    checkGroups(borne, ({ clamp, pull }) => trustedSlip(clamp, friction, view) * holdLeft(pull, clamp.preload));
+  const { shear, trusted, left } = borne ? worstSlip(borne, friction, view) : { shear: 0, trusted: 0, left: 1 };
   return { shear: si(shear, "force"), trusted: si(trusted, "force"), left: si(left, "ratio") };
 }

@@ -8,7 +8,7 @@ export interface DenseFactor {
 }
 
 export function denseFactor(matrix: Float64Array, n: number): DenseFactor {
-  const lu = Float64Array.from(matrix);
+  const lu = matrix.slice();
   const order = Int32Array.from({ length: n }, (_, i) => i);
   const scale = Float64Array.from({ length: n }, (_, i) => {
     let largest = 0;

@@ -97,7 +97,7 @@ function signs(
 function halves({ lo, hi, halvings, b }: Part): readonly [Part, Part] {
   const middle = (lo + hi) / 2;
   const left = new Float64Array(b.length);
-  const right = Float64Array.from(b);
+  const right = b.slice();
   const last = b.length - 1;
   for (let i = 0; i <= last; i++) {
     left[i] = right[0] as number;

@@ -4,6 +4,7 @@ import { factOf } from "../../src/facts/fact.ts";
 import { footing } from "../../src/facts/footing.ts";
 import { gathered, masses } from "../../src/facts/mass.ts";
 import { response, type View } from "../../src/facts/response.ts";
+import { stability } from "../../src/facts/stability.ts";
 import { extrema } from "../../src/mechanics/piecewise.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { frameFrom, table } from "../rules/table.ts";
@@ -18,6 +19,7 @@ function uneven(by: number, more: Partial<FrameFile> = {}): FrameFile {
   };
 }
 
+const LEGS = ["leg-1", "leg-2", "leg-3", "leg-4"];
 const STRONG = /^1\.35 self-weight.*, (.*) (in a hollow|on a bump) of the floor$/;
 
 function views(file: FrameFile): {
@@ -59,6 +61,33 @@ describe("a frame on an uneven floor (statics)", () => {
       if (!N) throw new Error("no axial force");
       expect(-extrema(N).min.value / (1.35 * weight)).toBeCloseTo(0.5, 2);
     }
+  });
+
+  it("buckles as a whole as the same frame does that has three feet (statics)", () => {
+    // The weight stands a little to the side of the third foot, so that this one bears on the floor beyond doubt.
+    const heavy = (by: number, feet: readonly string[]) => {
+      const frame = frameFrom({
+        ...uneven(by),
+        masses: [{ id: "block", mass: 800, centre: [30, 60, 900], on: ["top"], fixed: true }],
+        stands: [{ part: "foot-40-M8", bars: feet }] as NonNullable<FrameFile["stands"]>,
+      });
+      const found = factOf(response, frame);
+      if (found.kind !== "solved") throw new Error(found.kind);
+      const factors = (all: readonly View[], named: RegExp): readonly number[] =>
+        all.flatMap((view) =>
+          view.bound === "typical" && named.test(view.combination.name) ? (view.buckling()?.factor ?? 0) : [],
+        );
+      return { found, factors, least: factOf(stability, frame).governing };
+    };
+    const odd = heavy(80, LEGS);
+    const [hollow = 0, ...more] = odd.factors(odd.found.oddlyHeld, /leg-1.foot in a hollow/);
+    expect(more).toEqual([]);
+    const three = heavy(0, LEGS.slice(1));
+    const [ahead = 0, back = 0] = three.factors(three.found.views, /out of plumb along [+-]x/);
+    expect(Math.abs((2 * hollow) / (ahead + back) - 1)).toBeLessThan(0.03);
+    expect(odd.least?.view.combination.name).toMatch(/foot (in a hollow|on a bump) of the floor$/);
+    expect(odd.least?.mode.factor).toBeLessThanOrEqual(hollow * (1 + 1e-6));
+    expect(hollow).toBeLessThan(0.5 * Math.min(...odd.factors(odd.found.views, /out of plumb/)));
   });
 
   it("stands as on an even floor where its feet are three, or the floor is even", () => {

@@ -89,6 +89,28 @@ describe("a gap", () => {
     expect(state.displacements[7]).toBeCloseTo(-free / 10, 12);
   });
 
+  test("of seventy cantilevers side by side: each closes or not by itself, P − 3 EI gap / L³ where it does", () => {
+    const one = model({});
+    const rows = Array.from({ length: 70 }, (_, i) => i);
+    const count = one.nodes.length;
+    const many: FrameModel = {
+      nodes: rows.flatMap((i) => one.nodes.map(([x, y, z]) => [x, y, z + i] as const)),
+      members: rows.flatMap((i) =>
+        one.members.map((own) => ({ ...own, from: own.from + count * i, to: own.to + count * i })),
+      ),
+      supports: rows.flatMap((i) => (one.supports ?? []).map((own) => ({ ...own, node: own.node + count * i }))),
+      contacts: rows.flatMap((i) => (one.contacts ?? []).map((own) => ({ ...own, from: own.from + count * i }))),
+    };
+    const loads = { nodes: rows.map((i) => ({ node: 1 + count * i, force: [0, (-P * i) / 35, 0] as const })) };
+    const { contacts, displacements } = solvedState(solveFrame(prepareFrame(many), [loads], [[1]]), 0);
+    for (const i of rows) {
+      const push = (P * i) / 35 - (3 * EI * gap) / L ** 3;
+      expect(contacts[i]?.status).toBe(push > 0 ? "closed" : "open");
+      expect(contacts[i]?.push).toBeCloseTo(Math.max(0, push), 8);
+      expect(displacements[6 * (1 + count * i) + 1]).toBeCloseTo(push > 0 ? -gap : (-free * i) / 35, 12);
+    }
+  });
+
   test("that closes takes P − 3 EI gap / L³", () => {
     expect(free).toBeGreaterThan(gap);
     const state = pushed(model({}), P);

@@ -181,6 +181,50 @@ describe("buckling", () => {
   });
 });
 
+describe("the factor of the way a frame leans", () => {
+  test("is that of the first mode of a portal that sways, and not below (columns.portal.sway-pinned.g1; Rayleigh)", () => {
+    const model = portalModel({ h: 1, b: 1, column: 1, beam: 1, feet: "pinned" });
+    const down = { nodes: [1, 2].map((node) => ({ node, force: [0, -1, 0] as const })) };
+    const across = { nodes: [{ node: 1, force: [0.01, 0, 0] as const }] };
+    const solution = solveFrame(
+      prepareFrame(model),
+      [down, across],
+      [
+        [1, 1],
+        [1, -1],
+      ],
+    );
+    const factor = bucklingOf(solution).swayFactor(0, 1);
+    expect(factor).toBeGreaterThan(1.8212);
+    expect(factor).toBeLessThan(1.02 * 1.8212);
+  });
+});
+
+describe("many combinations asked at once", () => {
+  test("those that do not stand are the ones that one by one do not, in a jointed frame on feet that lift", () => {
+    const { model, cases } = jointedFrame(8);
+    const factors = [1, 2, 3, 4, 5].flatMap((n) => [
+      [1, n, 0],
+      [1, n, 0.4 * n],
+      [1, n, -0.4 * n],
+    ]);
+    const solution = solveFrame(prepareFrame(model), cases, factors);
+    const whole = bucklingOf(solution);
+    const solved = factors.flatMap((_, i) => (solution.states[i]?.kind === "solved" ? [i] : []));
+    expect(solved.length).toBeGreaterThan(8);
+    const least = solved.map((i) => {
+      const found = whole.modes(i, 1);
+      return found.kind === "modes" ? (found.modes[0]?.lambda ?? Infinity) : 0;
+    });
+    const sorted = [...least].sort((a, b) => a - b);
+    const [first = 0, , third = 0, , fifth = 0] = sorted;
+    for (const factor of [0.99 * first, third * 1.001, fifth * 1.001, 1.01 * (sorted.at(-1) ?? 0)])
+      expect([...whole.falling(solved, factor)].sort((a, b) => a - b)).toEqual(
+        solved.filter((_, i) => (least[i] ?? 0) < factor),
+      );
+  });
+});
+
 describe("natural frequencies", () => {
   const frequencies = (model: FrameModel, count: number): number[] => {
     const found = naturalModes(prepareFrame(model), count);

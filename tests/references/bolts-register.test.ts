@@ -38,6 +38,7 @@ const RUN: Readonly<Record<string, readonly Ids[]>> = {
     "bolts.group.bhandari75",
     "bolts.group.bhandari78",
     "bolts.group.two-inline",
+    "bolts.group.ic.two-in-row",
     "bolts.turn.single-M8",
     "bolts.turn.pair",
   ),

@@ -100,6 +100,33 @@ describe("stability of the whole frame", () => {
     expect(governing?.mode.factor).toBeLessThan(1.5 * byHand(8e3, 4));
   });
 
+  it("finds the lighter of cases that exclude each other where that presses a mast", () => {
+    const file = portal();
+    file.bars.push({ id: "mast", profile: "40x40-8", from: [750, 20, 840], to: [750, 20, 2600] });
+    file.joints?.push({
+      bars: ["mast/from"],
+      by: [
+        { connector: "inside-bracket-40", on: "+x" },
+        { connector: "inside-bracket-40", on: "-x" },
+      ],
+    });
+    const heavy = ["sacks", "drums", "crates"];
+    // Each alone: none of these acts with another.
+    file.cases = ["flag", ...heavy].map((id, i, all) => ({ id, excludes: all.slice(i + 1) }));
+    file.loads = [
+      ...heavy.map((id) => ({ case: id, on: ["top-1", "top-3"], line: 1 })),
+      { case: "flag", on: "mast", force: 900, at: 1700 },
+    ] as NonNullable<FrameFile["loads"]>;
+    const frame = frameFrom(file);
+    const { governing } = factOf(stability, frame);
+    expect(governing?.view.combination.name).toContain("1.5 flag");
+    // A mast clamped at its foot would bear π² EI / 4 L² (Euler); its brackets and the rail under it give.
+    const profile = frame.stock.profiles.get("40x40-8");
+    if (!profile) throw new Error("no such profile");
+    const clamped = (Math.PI ** 2 * 70e9 * sectionOf(profile).Iz) / (4 * 1.7 ** 2) / (1.5 * 900);
+    expect(governing?.mode.factor).toBeLessThan(clamped);
+  });
+
   it("proves the rule", () => {
     // By proportion of the load: where 1.5 q dominates, α = 3 at q = 4 α(4) / 3.
     const critical = (4 * byHand(8e3, 4)) / 3;

@@ -31,8 +31,10 @@ export function memberBlock(t: MemberTable, m: number, matrix: Float64Array): Bl
 
 export function stiffnessBlocks(t: MemberTable): Block[] {
   const blocks: Block[] = [];
+  // One stretch of memory for all: thousands of arrays of their own are what memory would be cleared of time and again.
+  const all = new Float64Array(144 * t.count);
   for (let m = 0; m < t.count; m++) {
-    const values = new Float64Array(144);
+    const values = all.subarray(144 * m, 144 * (m + 1));
     rigidTransformation(t, m, T);
     const released = t.releases.get(m)?.stiffness;
     if (!released) fillStiffness(t.stiffness, COEFFICIENTS * m, local);

@@ -1,4 +1,4 @@
-import { assembleOnPattern, assembleSymmetric } from "../sparse/assemble.ts";
+import { assembleOnPattern, assembleSymmetric, type ElementBlock } from "../sparse/assemble.ts";
 import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
 import type { Block } from "./blocks.ts";
 import type { Numbering } from "./numbering.ts";
@@ -17,10 +17,18 @@ export function assembleOn(
   return assembleOnPattern(pattern, onUnknowns(numbering, blocks));
 }
 
-function* onUnknowns({ unknownOf }: Numbering, blocks: Iterable<Block>) {
-  for (const { freedoms, values } of blocks) {
-    yield { unknowns: freedoms.map((freedom) => unknownOf[freedom] as number), values };
-  }
+/** The blocks on the unknowns; may be gone through more than once, and each is good until the next is asked for. */
+function onUnknowns({ unknownOf }: Numbering, blocks: Iterable<Block>): Iterable<ElementBlock> {
+  return {
+    *[Symbol.iterator]() {
+      let unknowns = new Int32Array(0);
+      for (const { freedoms, values } of blocks) {
+        if (unknowns.length !== freedoms.length) unknowns = new Int32Array(freedoms.length);
+        for (let i = 0; i < freedoms.length; i++) unknowns[i] = unknownOf[freedoms[i] as number] as number;
+        yield { unknowns, values };
+      }
+    },
+  };
 }
 
 /** Node of each unknown; unknowns of one node are ordered together. */

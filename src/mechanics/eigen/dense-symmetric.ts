@@ -12,7 +12,7 @@ const MOST_SWEEPS = 60;
  * (Golub and Van Loan, Matrix Computations, section 8.5).
  */
 export function denseSymmetricEigen(matrix: Float64Array, n: number): DenseEigen {
-  const a = Float64Array.from(matrix);
+  const a = matrix.slice();
   const v = new Float64Array(n * n);
   for (let i = 0; i < n; i++) v[i * n + i] = 1;
   let total = 0;

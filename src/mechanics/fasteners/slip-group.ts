@@ -77,9 +77,9 @@ function excess(places: readonly Place[], weights: Weights, motion: Float64Array
  * found by the theorems of limit analysis (Drucker, Prager and Greenberg 1952). A motion (vx, vy, ω) on which the load
  * does unit work dissipates Σ slipᵢ |vᵢ| + torqueᵢ |ω|, an upper bound; the smallest is the answer. Minimised by
  * reweighted least squares (Weiszfeld 1937), whose forces, scaled to their limits, give the lower bound.
- * Throws RangeError when the load is zero or nothing resists.
+ * With few steps the bounds lie further apart. Throws RangeError when the load is zero or nothing resists.
  */
-export function slipOfGroup(fasteners: readonly SlippingFastener[], load: GroupLoad): GroupSlip {
+export function slipOfGroup(fasteners: readonly SlippingFastener[], load: GroupLoad, steps = MOST_STEPS): GroupSlip {
   const { origin, size } = extent(fasteners);
   const moment =
     (load.moment ?? 0) + (load.at[0] - origin[0]) * load.force[1] - (load.at[1] - origin[1]) * load.force[0];
@@ -92,7 +92,7 @@ export function slipOfGroup(fasteners: readonly SlippingFastener[], load: GroupL
   let motion = scaledToUnitWork(work, work);
   let best = motion;
   let [lower, upper] = [0, Infinity];
-  for (let step = 0; step < MOST_STEPS && lower < (1 - BOUNDS_MEET) * upper; step++) {
+  for (let step = 0; step < steps && lower < (1 - BOUNDS_MEET) * upper; step++) {
     const turning = Math.abs(at(motion, 2));
     const dissipated = places.reduce((sum, p) => sum + p.slip * slide(motion, p) + p.torque * turning, 0);
     if (dissipated < upper) [upper, best] = [dissipated, motion];

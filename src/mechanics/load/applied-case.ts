@@ -1,9 +1,9 @@
-import type { LoadsByMember } from "./compile.ts";
+import type { MemberLoads } from "./compile.ts";
 import type { Resultant } from "./resultant.ts";
 
 /** A load case made ready for the solver. Node quantities have six entries per node, member quantities twelve per member. */
 export interface AppliedCase {
-  readonly byMember: LoadsByMember;
+  readonly onMembers: MemberLoads;
   /** End forces of loaded members with held ends. */
   readonly held: Float64Array;
   /** Forces applied directly to nodes. */

@@ -1,30 +1,37 @@
 import type { Vec3 } from "../../geometry/vector.ts";
 import { add, cross, dot, subtract } from "../../geometry/vector.ts";
 import { MechanicsInputError } from "../errors.ts";
-import type { FrameModel, LineLoad, LoadCase, Member, NodeLoad, PointLoad, Triad } from "../model.ts";
+import type {
+  FrameModel,
+  LineLoad,
+  LoadCase,
+  Member,
+  MemberLoad,
+  NodeLoad,
+  PointLoad,
+  StrainLoad,
+  Triad,
+} from "../model.ts";
 import { ORIGIN } from "../triad.ts";
 
-/** A load on a member, local axes: six components (force x y z, moment x y z) at `start` and at `end`; for a point load start = end. */
-export interface LocalLoad {
-  readonly kind: "point" | "line";
-  readonly start: number;
-  readonly end: number;
-  /**
-   * N, N·m for a point; N/m, N·m/m for a line. Twelve numbers from `at` on: at start, at end. All loads of a case share one
-   * array: a number of small ones for each bar is what memory would be cleared of time and again.
-   */
+/**
+ * The point and line loads on the members in one case, local axes, and free strains. In flat arrays, since a number of small objects
+ * for each bar is what memory would be cleared of time and again.
+ */
+export interface MemberLoads {
+  /** Members that some load or strain acts on, in the order they are first named. */
+  readonly loaded: Int32Array;
+  /** The loads of member m are those from first[m] to first[m + 1], in the order given. */
+  readonly first: Int32Array;
+  /** Not zero for a load at a point: its start is its end. */
+  readonly point: Uint8Array;
+  readonly start: Float64Array;
+  readonly end: Float64Array;
+  /** Twelve a load: force x y z and moment x y z at its start, then at its end. N, N·m for a point; N/m, N·m/m for a line. */
   readonly values: Float64Array;
-  readonly at: number;
+  /** Three a member: axial, curvature about y, curvature about z. Absent where no member is strained. */
+  readonly strain: Float64Array | undefined;
 }
-
-/** Loads and free strains of one member in one load case. */
-export interface LocalLoads {
-  readonly loads: readonly LocalLoad[];
-  /** Free strain: axial, curvature about y, curvature about z. */
-  readonly strain: Vec3;
-}
-
-export type LoadsByMember = ReadonlyMap<number, LocalLoads>;
 
 /** Force and moment of a load that acts at `arm` from the axis, in local components, written to six places. */
 function writeSix(out: Float64Array, at: number, { x, y, z }: Triad, force: Vec3, moment: Vec3, arm: Vec3): void {
@@ -54,48 +61,72 @@ function writeValue(out: Float64Array, at: number, { axes }: Member, load: Point
 /** A station computed by a caller may lie this fraction of the length outside the member; it is then moved to the end. */
 const STATION_TOLERANCE = 1e-9;
 
-function compileOne(
-  load: PointLoad | LineLoad,
-  member: Member,
-  length: number,
-  values: Float64Array,
-  at: number,
-): LocalLoad {
+function compileOne(load: PointLoad | LineLoad, member: Member, length: number, out: MemberLoads, i: number): void {
   const [start, end] = load.kind === "point" ? [load.along, load.along] : [load.start, load.end];
   const slack = STATION_TOLERANCE * length;
   if (!(start >= -slack && end <= length + slack && start <= end)) {
     throw new MechanicsInputError(`a load lies outside member ${load.member} (stations ${start} to ${end} m)`);
   }
-  writeValue(values, at, member, load);
-  for (let i = at; i < at + 12; i++) {
-    if (!Number.isFinite(values[i])) throw new MechanicsInputError("a load is not a finite number");
+  const at = 12 * i;
+  writeValue(out.values, at, member, load);
+  for (let k = at; k < at + 12; k++) {
+    if (!Number.isFinite(out.values[k])) throw new MechanicsInputError("a load is not a finite number");
   }
-  return { kind: load.kind, start: Math.max(start, 0), end: Math.min(end, length), values, at };
+  out.point[i] = load.kind === "point" ? 1 : 0;
+  out.start[i] = Math.max(start, 0);
+  out.end[i] = Math.min(end, length);
+}
+
+function addStrain(strain: Float64Array, { member, axial = 0, curvatureY = 0, curvatureZ = 0 }: StrainLoad): void {
+  for (const [i, own] of [axial, curvatureY, curvatureZ].entries())
+    strain[3 * member + i] = (strain[3 * member + i] as number) + own;
+}
+
+/** How many loads each member has, one place on, and which members are named. */
+function counted(
+  given: readonly MemberLoad[],
+  members: number,
+): { readonly first: Int32Array; readonly loaded: Int32Array } {
+  const first = new Int32Array(members + 1);
+  const named = new Uint8Array(members);
+  const loaded = new Int32Array(Math.min(given.length, members));
+  let count = 0;
+  for (const { kind, member } of given) {
+    if (!(member >= 0 && member < members)) throw new MechanicsInputError(`a load names member ${member}`);
+    if (kind !== "strain") first[member + 1] = (first[member + 1] as number) + 1;
+    if (named[member]) continue;
+    named[member] = 1;
+    loaded[count++] = member;
+  }
+  return { first, loaded: loaded.subarray(0, count) };
 }
 
 /** The member loads of a case in local axes, by member. Throws MechanicsInputError. */
-export function compileMemberLoads(model: FrameModel, lengths: Float64Array, loadCase: LoadCase): LoadsByMember {
+export function compileMemberLoads(model: FrameModel, lengths: Float64Array, loadCase: LoadCase): MemberLoads {
   const given = loadCase.members ?? [];
-  const byMember = new Map<number, { loads: LocalLoad[]; strain: Vec3 }>();
-  const values = new Float64Array(12 * given.length);
-  let at = 0;
+  const { first, loaded } = counted(given, lengths.length);
+  for (let m = 0; m < lengths.length; m++) first[m + 1] = (first[m + 1] as number) + (first[m] as number);
+  const count = first[lengths.length] as number;
+  const loads: MemberLoads = {
+    loaded,
+    first,
+    point: new Uint8Array(count),
+    start: new Float64Array(count),
+    end: new Float64Array(count),
+    values: new Float64Array(12 * count),
+    strain: given.some(({ kind }) => kind === "strain") ? new Float64Array(3 * lengths.length) : undefined,
+  };
+  const next = first.slice();
   for (const load of given) {
-    const member = model.members[load.member];
-    const length = lengths[load.member];
-    if (!member || length === undefined) throw new MechanicsInputError(`a load names member ${load.member}`);
-    const own = byMember.get(load.member);
     if (load.kind === "strain") {
-      const strain = add(own?.strain ?? ORIGIN, [load.axial ?? 0, load.curvatureY ?? 0, load.curvatureZ ?? 0]);
-      if (own) own.strain = strain;
-      else byMember.set(load.member, { loads: [], strain });
+      if (loads.strain) addStrain(loads.strain, load);
       continue;
     }
-    const local = compileOne(load, member, length, values, at);
-    at += 12;
-    if (own) own.loads.push(local);
-    else byMember.set(load.member, { loads: [local], strain: ORIGIN });
+    const i = next[load.member] as number;
+    next[load.member] = i + 1;
+    compileOne(load, model.members[load.member] as Member, lengths[load.member] as number, loads, i);
   }
-  return byMember;
+  return loads;
 }
 
 /** Force and moment of a node load at its node. */

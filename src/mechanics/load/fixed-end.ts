@@ -1,8 +1,7 @@
 import type { Shape } from "../member/shape.ts";
 import { fillShape, newShape } from "../member/shape.ts";
 import type { Rigidity } from "../member/stiffness.ts";
-import { ORIGIN } from "../triad.ts";
-import type { LocalLoad, LocalLoads } from "./compile.ts";
+import type { MemberLoads } from "./compile.ts";
 
 /**
  * Gauss-Legendre rule of three points, exact to degree five: shape functions are cubic and line loads linear,
@@ -14,29 +13,27 @@ const GAUSS_WEIGHT = [5 / 9, 8 / 9, 5 / 9];
 const shape: Shape = newShape();
 
 /**
- * End forces (12, local) on a member with held ends, added to `out[at…]`: by reciprocity minus the work of the load
+ * End forces (12, local) on member m with held ends, added to `out[12 m…]`: by reciprocity minus the work of the load
  * on the exact shape functions. Free strains ask for the constant forces −EA ε, −EI κ.
  */
 export function addFixedEndForces(
   rigidity: Rigidity,
   length: number,
-  { loads, strain }: LocalLoads,
+  loads: MemberLoads,
+  m: number,
   out: Float64Array,
-  at: number,
-  factor = 1,
 ): void {
-  for (const load of loads) {
-    if (load.kind === "point") {
-      addPoint(rigidity, length, load.start, load.values, load.at, factor, out, at);
-    } else {
-      addLine(rigidity, length, load, factor, out, at);
-    }
+  const { first, point, start, values, strain } = loads;
+  const at = 12 * m;
+  for (let i = first[m] as number; i < (first[m + 1] as number); i++) {
+    if (point[i]) addPoint(rigidity, length, start[i] as number, values, 12 * i, 1, out, at);
+    else addLine(rigidity, length, loads, i, out, at);
   }
-  if (strain === ORIGIN) return;
-  const [axial, curvatureY, curvatureZ] = strain;
+  if (!strain) return;
+  const [axial, curvatureY, curvatureZ] = [0, 1, 2].map((i) => strain[3 * m + i] as number) as [number, number, number];
   const held = [-rigidity.EA * axial, 0, 0, 0, -rigidity.EIy * curvatureY, -rigidity.EIz * curvatureZ];
   for (let i = 0; i < 6; i++) {
-    const force = factor * (held[i] as number); // acts on the positive face at the end, reversed at the start
+    const force = held[i] as number; // acts on the positive face at the end, reversed at the start
     out[at + i] = (out[at + i] as number) - force;
     out[at + 6 + i] = (out[at + 6 + i] as number) + force;
   }
@@ -44,16 +41,18 @@ export function addFixedEndForces(
 
 const atPoint = new Float64Array(6);
 
-function addLine(r: Rigidity, length: number, load: LocalLoad, factor: number, out: Float64Array, at: number): void {
-  const half = (load.end - load.start) / 2;
+function addLine(r: Rigidity, length: number, loads: MemberLoads, i: number, out: Float64Array, at: number): void {
+  const { values } = loads;
+  const [start, end, from] = [loads.start[i] as number, loads.end[i] as number, 12 * i];
+  const half = (end - start) / 2;
   for (let g = 0; g < GAUSS_AT.length; g++) {
     const t = (1 + (GAUSS_AT[g] as number)) / 2;
-    for (let i = 0; i < 6; i++) {
-      const first = load.values[load.at + i] as number;
-      atPoint[i] = first + t * ((load.values[load.at + 6 + i] as number) - first);
+    for (let k = 0; k < 6; k++) {
+      const first = values[from + k] as number;
+      atPoint[k] = first + t * ((values[from + 6 + k] as number) - first);
     }
-    const x = load.start + t * (load.end - load.start);
-    addPoint(r, length, x, atPoint, 0, factor * half * (GAUSS_WEIGHT[g] as number), out, at);
+    const x = start + t * (end - start);
+    addPoint(r, length, x, atPoint, 0, half * (GAUSS_WEIGHT[g] as number), out, at);
   }
 }
 

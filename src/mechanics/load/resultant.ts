@@ -2,7 +2,7 @@ import type { Vec3 } from "../../geometry/vector.ts";
 import { add, cross, dot, scale } from "../../geometry/vector.ts";
 import type { FrameModel, LoadCase, Triad } from "../model.ts";
 import { ORIGIN } from "../triad.ts";
-import type { LoadsByMember } from "./compile.ts";
+import type { MemberLoads } from "./compile.ts";
 import { atNode } from "./compile.ts";
 
 /** Resultant of applied loads about the origin, with the sums of absolute values that a rounding error scales with. */
@@ -20,7 +20,7 @@ const outOf = (axes: Triad, v: Float64Array, at: number): Vec3 =>
 const size = (v: Vec3): number => Math.sqrt(dot(v, v));
 
 /** Sums the loads as given, by closed formulas of their own (not by the fixed-end forces), so that it can check the solution. */
-export function resultant(model: FrameModel, loadCase: LoadCase, memberLoads: LoadsByMember): Resultant {
+export function resultant(model: FrameModel, loadCase: LoadCase, onMembers: MemberLoads): Resultant {
   let [force, moment, forceScale, momentScale]: [Vec3, Vec3, number, number] = [ORIGIN, ORIGIN, 0, 0];
   const put = (f: Vec3, m: Vec3, at: Vec3): void => {
     const turning = add(m, cross(at, f));
@@ -30,14 +30,16 @@ export function resultant(model: FrameModel, loadCase: LoadCase, memberLoads: Lo
     momentScale += size(m) + size(at) * size(f);
   };
   for (const load of loadCase.nodes ?? []) put(...atNode(model, load), model.nodes[load.node] ?? ORIGIN);
-  for (const [m, { loads }] of memberLoads) {
+  const { loaded, first: firstOf, point, start: starts, end: ends, values } = onMembers;
+  for (const m of loaded) {
     const member = model.members[m];
     if (!member) continue;
     const start = add(model.nodes[member.from] ?? ORIGIN, member.fromOffset ?? ORIGIN);
-    for (const { kind, start: a, end: b, values, at } of loads) {
+    for (let i = firstOf[m] as number; i < (firstOf[m + 1] as number); i++) {
+      const [a, b, at] = [starts[i] as number, ends[i] as number, 12 * i];
       const [first, last] = [outOf(member.axes, values, at), outOf(member.axes, values, at + 6)];
       const [turnFirst, turnLast] = [outOf(member.axes, values, at + 3), outOf(member.axes, values, at + 9)];
-      if (kind === "point") {
+      if (point[i]) {
         put(first, turnFirst, add(start, scale(member.axes.x, a)));
         continue;
       }

@@ -1,4 +1,4 @@
-import type { LocalLoad, LocalLoads } from "../load/compile.ts";
+import type { MemberLoads } from "../load/compile.ts";
 import type { Piecewise } from "../piecewise.ts";
 import { evaluate } from "../polynomial.ts";
 import type { Rigidity } from "./stiffness.ts";
@@ -27,45 +27,51 @@ export interface Deflections {
   readonly turnZ: Piecewise;
 }
 
-/** Loads of one member with the factor of their load case. */
-export type Factored = readonly (readonly [factor: number, loads: LocalLoads])[];
+/** The member loads of load cases with the factor of each. */
+export type Factored = readonly (readonly [factor: number, loads: MemberLoads])[];
 
-const NO_LOAD: Factored = [];
-
-function breaksOf(length: number, factored: Factored): Float64Array {
-  const inner: number[] = [];
-  for (const [, { loads }] of factored) {
-    for (const { start, end } of loads) {
-      if (start > 0 && start < length) inner.push(start);
-      if (end > start && end < length) inner.push(end);
+function breaksOf(length: number, factored: Factored, m: number): Float64Array {
+  let inner: number[] | undefined;
+  for (const [, loads] of factored) {
+    const { first } = loads;
+    for (let i = first[m] as number; i < (first[m + 1] as number); i++) {
+      const [start, end] = [loads.start[i] as number, loads.end[i] as number];
+      if (start > 0 && start < length) inner = withPlace(inner, start);
+      if (end > start && end < length) inner = withPlace(inner, end);
     }
   }
-  if (inner.length === 0) return Float64Array.of(0, length);
-  inner.push(0, length);
-  inner.sort((a, b) => a - b);
-  return Float64Array.from(inner.filter((x, i) => i === 0 || x > (inner[i - 1] as number)));
+  if (!inner) return Float64Array.of(0, length);
+  const places = [...inner, 0, length].sort((a, b) => a - b);
+  return Float64Array.from(places.filter((x, i) => i === 0 || x > (places[i - 1] as number)));
 }
 
-/** Adds what `load` puts on the piece [x, end]: constant and slope of each of six components, and point values at x. */
+function withPlace(places: number[] | undefined, x: number): number[] {
+  if (!places) return [x];
+  places.push(x);
+  return places;
+}
+
+/** Adds what load i puts on the piece [x, end]: constant and slope of each of six components, and point values at x. */
 function addToPiece(
-  load: LocalLoad,
+  { point, start: starts, end: ends, values }: MemberLoads,
+  load: number,
   factor: number,
   x: number,
   end: number,
   q: Float64Array,
   jump: Float64Array,
 ): void {
-  if (load.kind === "point") {
-    if (load.start === x)
-      for (let i = 0; i < 6; i++) jump[i] = (jump[i] as number) + factor * (load.values[load.at + i] as number);
+  const [start, stop, at] = [starts[load] as number, ends[load] as number, 12 * load];
+  if (point[load]) {
+    if (start === x) for (let i = 0; i < 6; i++) jump[i] = (jump[i] as number) + factor * (values[at + i] as number);
     return;
   }
-  if (load.start > x || load.end < end || load.start === load.end) return;
-  const span = load.end - load.start;
+  if (start > x || stop < end || start === stop) return;
+  const span = stop - start;
   for (let i = 0; i < 6; i++) {
-    const first = load.values[load.at + i] as number;
-    const slope = ((load.values[load.at + 6 + i] as number) - first) / span;
-    q[i] = (q[i] as number) + factor * (first + slope * (x - load.start));
+    const first = values[at + i] as number;
+    const slope = ((values[at + 6 + i] as number) - first) / span;
+    q[i] = (q[i] as number) + factor * (first + slope * (x - start));
     q[6 + i] = (q[6 + i] as number) + factor * slope;
   }
 }
@@ -79,28 +85,24 @@ const q = new Float64Array(12);
 const jump = new Float64Array(6);
 
 /**
- * Exact internal forces of a member from its end forces (local, at the start) and its loads.
- * `end` holds the 12 end forces from index `at` on.
+ * Exact internal forces of member m from its end forces (local, at the start) and its loads.
+ * `end` holds the 12 end forces of each member.
  */
-export function internalForces(
-  length: number,
-  end: Float64Array,
-  at: number,
-  factored: Factored = NO_LOAD,
-): InternalForces {
-  const breaks = breaksOf(length, factored);
+export function internalForces(length: number, end: Float64Array, m: number, factored: Factored): InternalForces {
+  const breaks = breaksOf(length, factored, m);
   const count = breaks.length - 1;
   const force = (): Float64Array => new Float64Array(count * (FORCE_DEGREE + 1));
   const [N, Vy, Vz, T] = [force(), force(), force(), force()];
   const [My, Mz] = [new Float64Array(count * (MOMENT_DEGREE + 1)), new Float64Array(count * (MOMENT_DEGREE + 1))];
-  for (let i = 0; i < 6; i++) now[i] = -(end[at + i] as number);
+  for (let i = 0; i < 6; i++) now[i] = -(end[12 * m + i] as number);
   for (let p = 0; p < count; p++) {
     const x = breaks[p] as number;
     const s = (breaks[p + 1] as number) - x;
     q.fill(0);
     jump.fill(0);
-    for (const [factor, { loads }] of factored) {
-      for (const load of loads) addToPiece(load, factor, x, breaks[p + 1] as number, q, jump);
+    for (const [factor, loads] of factored) {
+      for (let i = loads.first[m] as number; i < (loads.first[m + 1] as number); i++)
+        addToPiece(loads, i, factor, x, breaks[p + 1] as number, q, jump);
     }
     for (let i = 0; i < 6; i++) now[i] = (now[i] as number) - (jump[i] as number);
     forcePiece(N, p, s, 0);
@@ -160,23 +162,24 @@ function integral(f: Piecewise, a: number, start: number, constant = 0, g?: Piec
 }
 
 /**
- * Exact displacements along a member: θ' = M/EI + κ, v' = θz + Vy/GAy, w' = −θy + Vz/GAz, u' = N/EA + ε, φ' = T/GJ,
- * integrated from the start, whose local displacements are `u[at…at+5]`.
+ * Exact displacements along member m: θ' = M/EI + κ, v' = θz + Vy/GAy, w' = −θy + Vz/GAz, u' = N/EA + ε, φ' = T/GJ,
+ * integrated from the start, whose local displacements are `u[12 m…12 m + 5]`.
  */
 export function deflections(
   rigidity: Rigidity,
   forces: InternalForces,
   u: Float64Array,
-  at: number,
-  factored: Factored = NO_LOAD,
+  m: number,
+  factored: Factored,
 ): Deflections {
   let [axial, kappaY, kappaZ] = [0, 0, 0];
   for (const [factor, { strain }] of factored) {
-    axial += factor * strain[0];
-    kappaY += factor * strain[1];
-    kappaZ += factor * strain[2];
+    if (!strain) continue;
+    axial += factor * (strain[3 * m] as number);
+    kappaY += factor * (strain[3 * m + 1] as number);
+    kappaZ += factor * (strain[3 * m + 2] as number);
   }
-  const start = (i: number): number => u[at + i] as number;
+  const start = (i: number): number => u[12 * m + i] as number;
   const turnY = integral(forces.My, 1 / rigidity.EIy, start(4), kappaY);
   const turnZ = integral(forces.Mz, 1 / rigidity.EIz, start(5), kappaZ);
   return {

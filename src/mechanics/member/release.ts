@@ -26,7 +26,7 @@ export function condense(k: Float64Array, mask: number): Release {
   const idle: number[] = [];
   const kept: number[] = [];
   // Gauss-Jordan sweeps on the released block; a component whose pivot vanishes is left where it is.
-  const work = Float64Array.from(k);
+  const work = k.slice();
   for (const p of released) {
     const pivot = work[p * 13] as number;
     if (!(pivot > FREE_PIVOT * (k[p * 13] as number))) {

@@ -15,8 +15,19 @@ interface Triplets {
   readonly count: number;
 }
 
+/** How many entries of the lower triangle blocks have. */
+function entriesOf(blocks: Iterable<ElementBlock>): number {
+  let count = 0;
+  for (const { unknowns } of blocks) {
+    let free = 0;
+    for (let a = 0; a < unknowns.length; a++) if ((unknowns[a] as number) >= 0) free++;
+    count += (free * (free + 1)) / 2;
+  }
+  return count;
+}
+
 /**
- * Sums element blocks into one matrix of n unknowns. Every unknown gets a diagonal entry, also one that no block touches.
+ * Sums element blocks, gone through twice, into one matrix of n unknowns. Every unknown gets a diagonal entry, also one that no block touches.
  * The pattern hangs on the unknowns alone, and sums are formed in the order of the blocks, so a result repeats exactly.
  * Throws a RangeError for an unknown ≥ n, a block that is not m × m, or a value that is not finite.
  */
@@ -87,17 +98,13 @@ function checkedSize(n: number, unknowns: ArrayLike<number>, values: ArrayLike<n
 }
 
 function collect(n: number, blocks: Iterable<ElementBlock>): Triplets {
-  let row = new Int32Array(Math.max(4 * n, 64));
-  let column = new Int32Array(row.length);
-  let value = new Float64Array(row.length);
+  const most = n + entriesOf(blocks);
+  const row = new Int32Array(most);
+  const column = new Int32Array(most);
+  const value = new Float64Array(most);
   let count = 0;
   const push = (i: number, j: number, a: number): void => {
     if (!Number.isFinite(a)) throw notFinite(i, j);
-    if (count === row.length) {
-      row = grown(row, new Int32Array(2 * count));
-      column = grown(column, new Int32Array(2 * count));
-      value = grown(value, new Float64Array(2 * count));
-    }
     row[count] = Math.max(i, j);
     column[count] = Math.min(i, j);
     value[count++] = a;
@@ -120,11 +127,6 @@ function collect(n: number, blocks: Iterable<ElementBlock>): Triplets {
   return { row, column, value, count };
 }
 
-function grown<T extends Int32Array | Float64Array>(from: T, into: T): T {
-  into.set(from);
-  return into;
-}
-
 /** Counting sort: the places 0 … count − 1 (or those of `previous`, kept in order among equals) by ascending key. */
 function stableOrder(key: Int32Array, count: number, keys: number, previous: Int32Array | undefined): Int32Array {
   const next = new Int32Array(keys + 1);
@@ -144,10 +146,21 @@ function stableOrder(key: Int32Array, count: number, keys: number, previous: Int
   return order;
 }
 
+/** How many places the ordered entries take. */
+function runsOf({ row, column }: Triplets, order: Int32Array): number {
+  let [runs, before] = [0, -1];
+  for (const e of order) {
+    if (before < 0 || row[e] !== row[before] || column[e] !== column[before]) runs++;
+    before = e;
+  }
+  return runs;
+}
+
 function sumRuns(n: number, triplets: Triplets, order: Int32Array): SymmetricMatrix {
   const colStart = new Int32Array(n + 1);
-  const rowIndex = new Int32Array(order.length);
-  const value = new Float64Array(order.length);
+  const runs = runsOf(triplets, order);
+  const rowIndex = new Int32Array(runs);
+  const value = new Float64Array(runs);
   let filled = 0;
   let currentRow = -1;
   let currentColumn = -1;
@@ -164,5 +177,5 @@ function sumRuns(n: number, triplets: Triplets, order: Int32Array): SymmetricMat
     value[filled++] = triplets.value[e] as number;
     colStart[j + 1] = filled;
   }
-  return { n, colStart, rowIndex: rowIndex.slice(0, filled), value: value.slice(0, filled) };
+  return { n, colStart, rowIndex, value };
 }

@@ -1,22 +1,11 @@
-import { scale } from "../../geometry/vector.ts";
-import type { Block } from "../assembly/blocks.ts";
-import { memberBlock } from "../assembly/blocks.ts";
-import type { FrameParts } from "../assembly/frame.ts";
-import { frameParts } from "../assembly/frame.ts";
-import type { System } from "../assembly/system.ts";
-import { buildSystem } from "../assembly/system.ts";
-import { closedLinks } from "../contact/closed.ts";
-import { contactLinks } from "../contact/links.ts";
-import type { Piecewise } from "../piecewise.ts";
-import { extrema, valueAt } from "../piecewise.ts";
-import { memberForces, solvedState } from "../results.ts";
+import { solvedState } from "../results.ts";
 import type { Solution } from "../statics/solve.ts";
 import type { ContactStatus } from "../statics/state.ts";
-import { armBlock } from "./arm.ts";
-import { geometricMatrix } from "./element-matrices.ts";
+import { type Axial, axialOf, hardestPressed } from "./axial.ts";
+import { alike, geometricBlocks, type Mesh, meshOf, shapeAlong } from "./mesh.ts";
 import type { Mode, PencilModes } from "./pencil.ts";
 import { lowestModes, noneUpTo, roughLambdas } from "./pencil.ts";
-import { subdivide } from "./subdivide.ts";
+import { swayFactor } from "./sway-factor.ts";
 
 /**
  * A cubic piece of length h overestimates the critical factor by (βh)⁴/720, β² = N/EI (four pieces in a pinned column:
@@ -49,81 +38,26 @@ export interface Buckling {
   modes(combination: number, count: number): BucklingShapes;
   /** Whether the axial forces may grow by this factor without buckling: one factorisation, no modes. False for a mechanism. */
   stands(combination: number, factor: number): boolean;
+  /**
+   * Those of several combinations that buckle before their axial forces have grown by this factor. B grows with every axial
+   * force, so where the frame stands pressed everywhere as hard as in the worst of them, it stands in each: one factorisation
+   * clears all whose contacts are alike, and only halves that it does not clear are looked into.
+   */
+  falling(combinations: readonly number[], factor: number): readonly number[];
+  /** The factor of one combination in the way the frame moves between it and another (sway-factor.ts). */
+  swayFactor(one: number, other: number): number;
 }
-
-interface Axial {
-  readonly N: Piecewise;
-  /** Largest compression, N; zero or less when there is none. */
-  readonly push: number;
-  /** Largest force either way, N: a pulled member that is cut too coarsely holds the frame too stiffly. */
-  readonly size: number;
-}
-
-/** The frame cut into pieces, its contacts as some combination left them. */
-interface Mesh {
-  /** How many pieces each member is cut into, and the first of them. */
-  readonly pieces: Int32Array;
-  readonly firstPiece: Int32Array;
-  readonly status: readonly ContactStatus[];
-  readonly parts: FrameParts;
-  readonly system: System;
-}
-
-function geometricBlocks({ parts, pieces, firstPiece }: Mesh, axial: readonly Axial[]): Block[] {
-  const { table, model } = parts;
-  const blocks: Block[] = [];
-  axial.forEach(({ N }, m) => {
-    const count = pieces[m] as number;
-    const first = firstPiece[m] as number;
-    const step = table.length[first] as number;
-    for (let k = 0; k < count; k++) {
-      const piece = first + k;
-      const member = model.members[piece];
-      if (!member) continue;
-      const [start, end] = [k * step, (k + 1) * step];
-      const press = (xi: number): number => -valueAt(N, start + xi * step);
-      // B is minus the geometric stiffness, so that compression counts as positive.
-      blocks.push(memberBlock(table, piece, geometricMatrix(member, step, press)));
-      if (k === 0 && member.fromOffset) {
-        blocks.push(armBlock(member.from, member.fromOffset, scale(member.axes.x, -valueAt(N, 0, "after"))));
-      }
-      if (k === count - 1 && member.toOffset) {
-        blocks.push(armBlock(member.to, member.toOffset, scale(member.axes.x, valueAt(N, end))));
-      }
-    }
-  });
-  return blocks;
-}
-
-function shapeAlong({ parts: { model }, pieces, firstPiece }: Mesh, { displacements }: Mode, m: number): Float64Array {
-  const [count, first] = [pieces[m] as number, firstPiece[m] as number];
-  const out = new Float64Array(6 * (count + 1));
-  for (let k = 0; k <= count; k++) {
-    const piece = model.members[first + Math.min(k, count - 1)];
-    const node = k < count ? piece?.from : piece?.to;
-    out.set(displacements.subarray(6 * (node ?? 0), 6 * (node ?? 0) + 6), 6 * k);
-  }
-  return out;
-}
-
-const alike = <T>(a: readonly T[], b: readonly T[]): boolean =>
-  a.length === b.length && a.every((value, i) => value === b[i]);
 
 export function bucklingOf(solution: Solution): Buckling {
   const { frame } = solution;
   const meshes: Mesh[] = [];
-
-  const axialOf = (combination: number): Axial[] =>
-    frame.model.members.map((_, m) => {
-      const { N } = memberForces(solution, combination, m);
-      const { min, max } = extrema(N);
-      return { N, push: -min.value, size: Math.max(-min.value, max.value) };
-    });
+  // What a rigid arm adds to B may take from it as well: members with arms are looked at one combination at a time.
+  const armless = frame.model.members.every(({ fromOffset, toOffset }) => !fromOffset && !toOffset);
 
   const statusOf = (combination: number): ContactStatus[] =>
     solvedState(solution, combination).contacts.map(({ status }) => (status === "slips" ? "holds" : status));
 
-  const meshOf = (
+  const meshFor = (
     pieces: Int32Array,
     status: readonly ContactStatus[],
     fits: (own: number, wanted: number) => boolean,
@@ -132,11 +66,8 @@ export function bucklingOf(solution: Solution): Buckling {
       (mesh) => alike(mesh.status, status) && mesh.pieces.every((own, m) => fits(own, pieces[m] as number)),
     );
     if (known) return known;
-    const { model, firstPiece } = subdivide(frame.model, frame.parts.table.length, pieces);
-    const parts = frameParts(model, frame.parts);
     const like = meshes.find((mesh) => alike([...mesh.pieces], [...pieces]))?.system ?? frame.system;
-    const system = buildSystem(parts, closedLinks(contactLinks(parts), model.contacts ?? [], status), like);
-    const mesh = { pieces, firstPiece, status, parts, system };
+    const mesh = meshOf(frame, pieces, status, like);
     meshes.unshift(mesh);
     meshes.length = Math.min(meshes.length, KEPT);
     return mesh;
@@ -152,19 +83,40 @@ export function bucklingOf(solution: Solution): Buckling {
       return Math.min(Math.max(Math.ceil(phase / PHASE_OF_PIECE), 1), MOST_PIECES);
     });
 
+  const standsPressed = (axial: readonly Axial[], status: readonly ContactStatus[], factor: number): boolean => {
+    if (!axial.some(({ push }) => push > 0)) return true;
+    const mesh = meshFor(piecesUpTo(axial, factor), status, atLeast);
+    return mesh.system.mechanisms.length === 0 && noneUpTo(mesh.system, geometricBlocks(mesh, axial), factor);
+  };
+
+  /** Of combinations whose contacts are alike. */
+  const fallingAlike = (
+    all: readonly { readonly combination: number; readonly axial: readonly Axial[] }[],
+    status: readonly ContactStatus[],
+    factor: number,
+  ): readonly number[] => {
+    const [first] = all;
+    if (!first) return [];
+    const hardest = all.length === 1 || armless ? hardestPressed(all.map(({ axial }) => axial)) : undefined;
+    if (hardest && standsPressed(hardest, status, factor)) return [];
+    if (all.length === 1) return [first.combination];
+    const half = Math.ceil(all.length / 2);
+    return [all.slice(0, half), all.slice(half)].flatMap((part) => fallingAlike(part, status, factor));
+  };
+
   return {
     modes(combination, count) {
-      const axial = axialOf(combination);
+      const axial = axialOf(solution, combination);
       if (!axial.some(({ push }) => push > 0)) return { kind: "modes", modes: [] };
       const status = statusOf(combination);
-      const coarse = meshOf(
+      const coarse = meshFor(
         Int32Array.from(axial, ({ push }) => (push > 0 ? FIRST_PIECES : 1)),
         status,
         exactly,
       );
       const rough = roughLambdas(coarse.system, geometricBlocks(coarse, axial), count);
       if (rough.length === 0 && coarse.system.mechanisms.length === 0) return { kind: "modes", modes: [] };
-      const mesh = meshOf(piecesUpTo(axial, rough.at(-1) ?? 0), status, exactly);
+      const mesh = meshFor(piecesUpTo(axial, rough.at(-1) ?? 0), status, exactly);
       const fine = lowestModes(mesh.system, geometricBlocks(mesh, axial), count, rough[0]);
       if (fine.kind === "mechanism") return fine;
       const own = 6 * frame.model.nodes.length;
@@ -177,12 +129,21 @@ export function bucklingOf(solution: Solution): Buckling {
         })),
       };
     },
-    stands(combination, factor) {
-      const axial = axialOf(combination);
-      if (!axial.some(({ push }) => push > 0)) return true;
-      const wanted = piecesUpTo(axial, factor);
-      const mesh = meshOf(wanted, statusOf(combination), atLeast);
-      return mesh.system.mechanisms.length === 0 && noneUpTo(mesh.system, geometricBlocks(mesh, axial), factor);
+    stands: (combination, factor) => standsPressed(axialOf(solution, combination), statusOf(combination), factor),
+    swayFactor: (one, other) => swayFactor(solution, one, other),
+    falling(combinations, factor) {
+      const alikes = new Map<string, number[]>();
+      for (const combination of combinations) {
+        const key = statusOf(combination).join();
+        alikes.set(key, [...(alikes.get(key) ?? []), combination]);
+      }
+      return [...alikes.values()].flatMap((own) =>
+        fallingAlike(
+          own.map((combination) => ({ combination, axial: axialOf(solution, combination) })),
+          statusOf(own[0] ?? 0),
+          factor,
+        ),
+      );
     },
   };
 }

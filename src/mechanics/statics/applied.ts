@@ -37,7 +37,7 @@ function checkTaken({ unknownOf }: Numbering, { settlements = [] }: LoadCase, { 
 function flatten(parts: FrameParts, loadCase: LoadCase): AppliedCase {
   const { model, table } = parts;
   const freedoms = 6 * model.nodes.length;
-  const byMember = compileMemberLoads(model, table.length, loadCase);
+  const onMembers = compileMemberLoads(model, table.length, loadCase);
   const held = new Float64Array(12 * table.count);
   const onNodes = new Float64Array(freedoms);
   for (const load of loadCase.nodes ?? []) {
@@ -47,17 +47,17 @@ function flatten(parts: FrameParts, loadCase: LoadCase): AppliedCase {
       onNodes[freedom] = (onNodes[freedom] as number) + value;
     });
   }
-  const total = Float64Array.from(onNodes);
-  for (const [m, loads] of byMember) {
+  const total = onNodes.slice();
+  for (const m of onMembers.loaded) {
     const member = model.members[m];
     if (!member) continue;
-    addFixedEndForces(member, table.length[m] as number, loads, held, 12 * m);
+    addFixedEndForces(member, table.length[m] as number, onMembers, m, held);
     putOnNodes(parts, m, held, total);
   }
   const settled = new Float64Array(freedoms);
   for (const { node, component, value } of loadCase.settlements ?? []) settled[6 * node + component] = value;
   const hasSettlements = (loadCase.settlements ?? []).length > 0;
-  return { byMember, held, onNodes, total, settled, hasSettlements, resultant: resultant(model, loadCase, byMember) };
+  return { onMembers, held, onNodes, total, settled, hasSettlements, resultant: resultant(model, loadCase, onMembers) };
 }
 
 const reduced = new Float64Array(12);

@@ -16,7 +16,7 @@ const nodeSide = new Float64Array(12);
  */
 export function memberEnds(t: MemberTable, u: Float64Array, held: Float64Array): MemberEnds {
   const displacements = new Float64Array(12 * t.count);
-  const forces = Float64Array.from(held);
+  const forces = held.slice();
   for (let m = 0; m < t.count; m++) {
     const at = 12 * m;
     endDisplacements(t, m, u, displacements, at);

@@ -36,6 +36,14 @@ function frameSize(frame: Frame): number {
   return longest || 1;
 }
 
+/** What is worked with for each solution and kept for none. */
+const scratch = { balance: new Float64Array(0), ground: new Float64Array(0) };
+
+function cleared(name: keyof typeof scratch, length: number): Float64Array {
+  if (scratch[name].length !== length) scratch[name] = new Float64Array(length);
+  return scratch[name].fill(0);
+}
+
 /**
  * Member forces, reactions and the checks of one solution. Everything is formed member by member from the
  * displacements, not from the assembled matrix, so the checks see errors of assembly and of the factor alike.
@@ -49,9 +57,9 @@ export function recover(
 ): SolvedState {
   const { parts } = frame;
   const ends = memberEnds(parts.table, u, acting.held);
-  const balance = new Float64Array(u.length); // what supports must add at each freedom
+  const balance = cleared("balance", u.length); // what supports must add at each freedom
   addMemberForces(parts.table, ends.forces, balance);
-  const ground = new Float64Array(u.length);
+  const ground = cleared("ground", u.length);
   const springs = new Float64Array(6 * (frame.model.springs ?? []).length);
   for (const { spring, component, link, stiffness } of parts.springs) {
     const force = -stiffness * motion(link, u);

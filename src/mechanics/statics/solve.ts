@@ -3,6 +3,7 @@ import { gather, scatter } from "../assembly/matrix.ts";
 import { condenseContacts, solveWithContacts } from "../contact/solve.ts";
 import type { Frame } from "../frame.ts";
 import type { AppliedCase } from "../load/applied-case.ts";
+import type { Factored } from "../member/fields.ts";
 import type { Combination, ContactTerms, LoadCase } from "../model.ts";
 import { solveRefined } from "../sparse/refine.ts";
 import { applyCase } from "./applied.ts";
@@ -18,6 +19,8 @@ export interface Solution {
   readonly frame: Frame;
   readonly cases: readonly AppliedCase[];
   readonly combinations: readonly Combination[];
+  /** For each combination the loads that act in it. */
+  readonly factored: readonly Factored[];
   /** One for each combination. */
   readonly states: readonly State[];
 }
@@ -50,7 +53,7 @@ function solveCases(frame: Frame, cases: readonly AppliedCase[]): Float64Array[]
   });
   const { x } = solveRefined(factor, matrix, rhs, cases.length);
   return cases.map((applied, c) => {
-    const full = Float64Array.from(applied.settled);
+    const full = applied.settled.slice();
     scatter(numbering, x, c * n, full);
     return full;
   });
@@ -71,7 +74,14 @@ export function solveFrame(
   terms: readonly (ContactTerms | undefined)[] = [],
 ): Solution {
   const cases = loadCases.map((loadCase) => applyCase(frame.parts, frame.system.numbering, loadCase));
-  const solution = { frame, cases, combinations };
+  const factored = combinations.map(
+    (factors): Factored =>
+      cases.flatMap(({ onMembers }, c) => {
+        const factor = factors[c] ?? 0;
+        return factor === 0 || onMembers.loaded.length === 0 ? [] : [[factor, onMembers] as const];
+      }),
+  );
+  const solution = { frame, cases, combinations, factored };
   if (frame.mechanisms.length > 0) {
     const moving = { kind: "mechanism", mechanisms: frame.mechanisms } as const;
     return { ...solution, states: combinations.map(() => moving) };

@@ -34,6 +34,9 @@ const slipTorque = (places: readonly (readonly [number, number])[], slip: number
   return upper - lower < 1e-6 * upper ? upper : Number.NaN;
 };
 
+/** Share of its strength that a bolt of the handbook's coefficients bears where it is bent most: (1 − e^(−10 × 0.34))^0.55. */
+const AT_FULL_SLIP = (1 - Math.exp(-3.4)) ** 0.55;
+
 const NEWTON_METRE = 1000; // N.mm
 
 const runners: Record<string, Runner> = {
@@ -54,6 +57,11 @@ const runners: Record<string, Runner> = {
     const fasteners = [-1, 1].map((side) => ({ at: [0, (side * get("s")) / 2] as const }));
     const { forces } = elasticGroup(fasteners, { force: [0, -get("P")], at: [get("e"), 0] });
     return Math.hypot(...(forces[0] ?? [Number.NaN]));
+  },
+  "bolts.group.ic.two-in-row": (_, get) => {
+    const row = [-1, 1].map((side) => ({ at: [0, (side * get("s")) / 2] as const, slip: AT_FULL_SLIP }));
+    const at = (e: number): number => slipOfGroup(row, { force: [0, -1], at: [e, 0] }).upper;
+    return Object.fromEntries([2, 3, 4, 5, 6].map((e) => [String(e), at(e)]));
   },
   "bolts.turn.single-M8": (_, get) => {
     const r_eff = frictionRadius(get("do"), get("di"));
