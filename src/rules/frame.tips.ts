@@ -39,7 +39,8 @@ const reach = defineCriterion({
   quantity: "length",
   standard: "1500 mm",
   within: ["100 mm", "2500 mm"],
-  about: "height over the floor at which the frame is pushed; a lower frame at its top",
+  about:
+    "height over the floor at which the frame is pushed; a lower frame at its top: its highest bar, panel or bolted box",
   basis: "IEC 62368-1 ed. 3",
 });
 
