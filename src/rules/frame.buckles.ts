@@ -48,7 +48,10 @@ export const rule = defineRule({
     }
     const { governing } = known;
     if (!governing) {
-      yield notApplicable(frameRef, "nothing is pressed");
+      yield notApplicable(
+        frameRef,
+        "nothing is pressed, or so little that it would take more than a thousand times its load",
+      );
       return;
     }
     const { view, mode } = governing;
