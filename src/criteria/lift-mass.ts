@@ -3,6 +3,7 @@ import { defineCriterion } from "./criterion.ts";
 /** What one person may lift. */
 export const liftMass = defineCriterion({
   name: "lift-mass",
+  whole: true,
   quantity: "mass",
   standard: "25 kg",
   within: ["1 kg", "50 kg"],
@@ -14,6 +15,7 @@ export const liftMass = defineCriterion({
 /** How many people build. */
 export const lifters = defineCriterion({
   name: "lifters",
+  whole: true,
   quantity: "count",
   standard: "2",
   within: ["0", "8"],

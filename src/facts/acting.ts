@@ -143,6 +143,25 @@ export const acting = defineFact<
         gathering.point(point.bar, point.station, forces[i] ?? [0, 0, 0], [0, 0, 0], moment);
     };
 
+    // A moment [N·m] on a thing turns it on what carries it: as couples, and alike as moments where the carriers are in one line.
+    const turn = (gathering: Gathering, mass: Mass, moment: Vec3): void => {
+      const points = carriers(mass, all, shares);
+      const places = points.map((p) => p.at);
+      // A pair of forces square to it, an arm apart: r × F = M with r = F × M / F².
+      const [x, y, z] = moment.map(Math.abs) as [number, number, number];
+      const least: Vec3 = x <= y && x <= z ? [1, 0, 0] : y <= z ? [0, 1, 0] : [0, 0, 1];
+      const force = cross(moment, least);
+      const square = dot(force, force);
+      if (square === 0) return;
+      const arm = scale(cross(force, moment), 1 / square);
+      const near = spreadForce(force, mass.centre, places);
+      const far = spreadForce(force, add(mass.centre, arm), places);
+      const couple = places.map((_, i) => subtract(far[i] ?? [0, 0, 0], near[i] ?? [0, 0, 0]));
+      const left = places.reduce((rest, at, i) => subtract(rest, cross(at, couple[i] ?? [0, 0, 0])), moment);
+      for (const [i, point] of points.entries())
+        gathering.point(point.bar, point.station, couple[i] ?? [0, 0, 0], [0, 0, 0], scale(left, 1 / points.length));
+    };
+
     // Pulled out it turns about what carries it.
     const pull = (gathering: Gathering, mass: Mass, by: Vec3): void => {
       const points = carriers(mass, all, shares);
@@ -207,7 +226,8 @@ export const acting = defineFact<
       const mass = masses.get(id);
       if (mass) {
         if (amount.kind === "force") heavy(gathering, mass, scale(direction, amount.value));
-        return amount.kind === "force";
+        else if (amount.kind === "moment") turn(gathering, mass, scale(direction, amount.value));
+        return amount.kind === "force" || amount.kind === "moment";
       }
       if (shares.has(id)) {
         const share = shares.get(id);

@@ -1,5 +1,6 @@
 import type { Vec3 } from "../geometry/vector.ts";
 import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/model.ts";
+import { formatQuantity } from "../model/units/format-quantity.ts";
 import { acting } from "./acting.ts";
 import { type Choice, together } from "./acting-together.ts";
 import { defineFact } from "./fact.ts";
@@ -259,7 +260,7 @@ export const combinations = defineFact<
         // Loads that push it by themselves leave a light frame little more to be pushed with.
         if (push < LEAST_PUSH || (across && push < PUSH)) continue;
         pushed[pushAt + side.axis] = side.sign * push;
-        const name = `${words(1, 1, choice)} + a push of ${Math.round(push)} N along ${way}`;
+        const name = `${words(1, 1, choice)} + a push of ${formatQuantity(Math.round(push), "force", frame.units)} along ${way}`;
         add("sway", name, pushed, namesOf(choice), { across, side });
       }
     }

@@ -1,4 +1,5 @@
 import type { Vec3 } from "../geometry/vector.ts";
+import type { Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import { buildOrder } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
@@ -14,10 +15,22 @@ export interface Lifted {
   readonly assembly?: string;
   /** In words: "leg-1 with 3 other parts". */
   readonly what: string;
-  /** kg, with the connectors and feet that are on it. */
+  /** kg, with the connectors and feet that are on it, and the equipment that the author's group names. */
   readonly mass: number;
   /** m, in the finished frame. */
   readonly centre: Vec3;
+}
+
+/** The equipment that each of the author's groups names, under the parts it is built from: bars, panels and doors. */
+function equipmentOf(
+  frame: Frame,
+): readonly { readonly built: readonly string[]; readonly things: readonly string[] }[] {
+  const things = new Set(frame.masses.map((mass) => mass.ref.id));
+  const stands = new Set(frame.stands.map((stand) => stand.ref.id));
+  return frame.groups.map(({ parts }) => ({
+    built: parts.filter((part) => !things.has(part) && !stands.has(part)),
+    things: parts.filter((part) => things.has(part)),
+  }));
 }
 
 /** Mass and centre of mass of all that is lifted while building: single bars and panels, and every sub-assembly. */
@@ -28,7 +41,13 @@ export const lifted = defineFact<
   id: "lifted",
   needs: { order: buildOrder, masses, placements, standings },
   compute({ order, masses: weights, placements: placed, standings: standing }, frame) {
-    const weight = new Map(weights.own.map((one) => [one.ref.id, one]));
+    const weight = new Map(
+      [...weights.own, ...weights.fixed, ...weights.removable].map((one) => [one.ref.id, one] as const),
+    );
+    const equipment = equipmentOf(frame);
+    // What a group names is bolted on while it lies on the table, and lifted with it; a group of one part is that part.
+    const on = (built: string): readonly string[] =>
+      equipment.find((group) => group.built.length === 1 && group.built[0] === built)?.things ?? [];
     const refs = new Map<string, Ref>([...frame.bars, ...frame.panels].map((part) => [part.ref.id, part.ref]));
     const sum = (ids: readonly string[]): { mass: number; centre: Vec3 } =>
       gathered(ids.map((id) => weight.get(id)).filter((one): one is Weight => one !== undefined));
@@ -38,13 +57,20 @@ export const lifted = defineFact<
         const [first = ""] = parts;
         const ref = refs.get(first);
         if (typeof part === "string") {
-          if (ref) list.push({ ref, what: part, ...sum(parts) });
+          if (ref) list.push({ ref, what: part, ...sum([...parts, ...on(part)]) });
           continue;
         }
         const inside = new Set(parts);
         const connectors = placed.connectors.filter((one) => one.holds.every((hold) => inside.has(hold.bar)));
         const stands = standing.all.filter(({ body }) => inside.has(body.bar.ref.id));
-        const ids = [...parts, ...connectors.map((one) => one.ref.id), ...stands.map(({ stand }) => stand.ref.id)];
+        const group = frame.groups.findIndex(({ ref: own }) => own.id === part.sub?.ref.id);
+        const things = group >= 0 ? (equipment[group]?.things ?? []) : on(part.id);
+        const ids = [
+          ...parts,
+          ...things,
+          ...connectors.map((one) => one.ref.id),
+          ...stands.map(({ stand }) => stand.ref.id),
+        ];
         const others = `${parts.length - 1} other part${parts.length === 2 ? "" : "s"}`;
         const what = part.sub && part.sub.from !== "found" ? part.id : `${first} with ${others}`;
         const at = part.sub?.ref ?? ref;

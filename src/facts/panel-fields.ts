@@ -1,5 +1,6 @@
 import { dot, type Vec3 } from "../geometry/vector.ts";
 import type { PlateField } from "../mechanics/plates/levy.ts";
+import type { Overhang } from "../mechanics/plates/overhang.ts";
 import type { Panel } from "../model/frame.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
@@ -15,6 +16,8 @@ export interface PanelField {
   readonly field: PlateField;
   /** The shortest way between two edges that hold it, m. */
   readonly across: number;
+  /** Where it reaches out past all that holds it. */
+  readonly overhangs: readonly Overhang[];
 }
 
 type Range = readonly [number, number];
@@ -36,10 +39,15 @@ function fieldOf(held: readonly [number, number], size: Range): PlateField | und
   };
 }
 
-function fielded(panel: Panel, normal: Vec3, field: PlateField | undefined): PanelField[] {
+function fielded(
+  panel: Panel,
+  normal: Vec3,
+  field: PlateField | undefined,
+  overhangs: readonly Overhang[] = [],
+): PanelField[] {
   if (!field) return [];
   const square = field.edges.every((edge) => edge === "supported");
-  return [{ panel, normal, field, across: square ? Math.min(field.span, field.width) : field.span }];
+  return [{ panel, normal, field, across: square ? Math.min(field.span, field.width) : field.span, overhangs }];
 }
 
 /** Along one axis of a laid sheet: the widest gap between bars that cross it, or the longer way from a lone bar to an end. */
@@ -52,30 +60,76 @@ function gapsOf(bars: readonly Range[], ends: Range): { readonly held: number; r
   return { held: 2, size: Math.max(...gaps) };
 }
 
-function laidField(sheet: LaidSheet, all: ReadonlyMap<string, Body>): PlateField | undefined {
+/** How far a bar reaches over the two axes of a sheet. */
+type Reach = readonly [Range, Range];
+
+/** Bars under a sheet by the axis that they cross. */
+function linesUnder(sheet: LaidSheet, all: ReadonlyMap<string, Body>): readonly [readonly Reach[], readonly Reach[]] {
   const axes = planeAxes(sheet.normal);
-  const lines: [Range[], Range[]] = [[], []];
+  const lines: [Reach[], Reach[]] = [[], []];
   for (const id of sheet.bars) {
     const body = all.get(id);
     if (!body?.prism) continue;
     const along = axes.findIndex((axis) => Math.abs(dot(axis, body.axes.x)) > ALONG);
     // A bar at an angle, or one that stands under the sheet on its end, makes no line.
     if (along < 0) continue;
-    const across = axes[1 - along] as Vec3;
-    const reach = body.prism.vertices.map((vertex) => dot(vertex, across));
-    lines[1 - along]?.push([Math.min(...reach), Math.max(...reach)]);
+    const vertices = body.prism.vertices;
+    const reach = (axis: Vec3): Range => {
+      const places = vertices.map((vertex) => dot(vertex, axis));
+      return [Math.min(...places), Math.max(...places)];
+    };
+    lines[1 - along]?.push([reach(axes[0]), reach(axes[1])]);
   }
-  const [u, v] = axes.map((axis, i) => {
-    const ends = sheet.corners.map((corner) => dot(corner, axis));
-    return gapsOf(lines[i as 0 | 1], [Math.min(...ends), Math.max(...ends)]);
+  return lines;
+}
+
+const endsOf = (sheet: LaidSheet, axis: Vec3): Range => {
+  const ends = sheet.corners.map((corner) => dot(corner, axis));
+  return [Math.min(...ends), Math.max(...ends)];
+};
+
+/** Shorter ones are the play of sawing, m. */
+const LEAST_OVERHANG = 0.005;
+
+/** Where a sheet reaches past the bars that cross an axis, and past the ends of two bars that run along it. */
+function overhangsOf(sheet: LaidSheet, lines: readonly [readonly Reach[], readonly Reach[]]): readonly Overhang[] {
+  return ([0, 1] as const).flatMap((i) => {
+    const [low, high] = endsOf(sheet, planeAxes(sheet.normal)[i]);
+    const crossing = lines[i].map((reach) => reach[i]);
+    const beside = lines[1 - i] ?? [];
+    const sides = beside.map((reach) => reach[1 - i] as Range);
+    const between = sides.length > 1 ? gapsOf(sides, [0, 0]).size : Infinity;
+    // Seen from either end alike: places counted towards that end.
+    return ([1, -1] as const).flatMap((way): Overhang[] => {
+      const towards = ([a, b]: Range): Range => (way > 0 ? [a, b] : [-b, -a]);
+      const end = way > 0 ? high : -low;
+      const bars = crossing.map(towards).sort((a, b) => b[1] - a[1]);
+      const along = beside.map((reach) => towards(reach[i]));
+      // The sheet spans from side to side as far as all the bars along it reach.
+      const carried = along.length > 1 ? Math.min(...along.map(([, reach]) => reach)) : -Infinity;
+      const root = Math.max(bars[0]?.[1] ?? -Infinity, carried);
+      const next = bars.find(([, far]) => far < root - LEAST_OVERHANG)?.[1] ?? Math.max(...along.map(([a]) => a));
+      const length = end - root;
+      if (!Number.isFinite(root) || !(next < root) || length < LEAST_OVERHANG) return [];
+      return [{ length, back: root - next, between }];
+    });
   });
+}
+
+function laidField(sheet: LaidSheet, lines: readonly [readonly Reach[], readonly Reach[]]): PlateField | undefined {
+  const [u, v] = planeAxes(sheet.normal).map((axis, i) =>
+    gapsOf(
+      lines[i as 0 | 1].map((reach) => reach[i as 0 | 1]),
+      endsOf(sheet, axis),
+    ),
+  );
   return u && v && u.size > 0 && v.size > 0 ? fieldOf([u.held, v.held], [u.size, v.size]) : undefined;
 }
 
 const heldSides = (sides: readonly [PanelSide, PanelSide]): number =>
   sides.filter((side) => side.kind === "slot").length;
 
-/** Fields of panels in slots, from face to face of the bars; and of sheets on bars, their widest field between bars. */
+/** Fields of panels in slots, from face to face of the bars; and of sheets on bars, their widest field between bars, with what hangs over. */
 export const panelFields = defineFact<
   readonly PanelField[],
   { bodies: typeof bodies; obstacles: typeof panelObstacles; sheets: typeof sheets }
@@ -90,7 +144,10 @@ export const panelFields = defineFact<
         const held = [heldSides(rectangle.sides[0]), heldSides(rectangle.sides[1])] as const;
         return fielded(panel, normal, fieldOf(held, [u ?? 0, v ?? 0]));
       }),
-      ...laid.flatMap((sheet) => fielded(sheet.panel, sheet.normal, laidField(sheet, all))),
+      ...laid.flatMap((sheet) => {
+        const lines = linesUnder(sheet, all);
+        return fielded(sheet.panel, sheet.normal, laidField(sheet, lines), overhangsOf(sheet, lines));
+      }),
     ];
   },
 });

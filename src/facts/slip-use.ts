@@ -16,6 +16,13 @@ export interface Friction {
   readonly divided: number;
 }
 
+/**
+ * A clamp from which a pull takes more counts as keeping a hundredth, and one that holds less as holding a newton, so that what bears on
+ * them stays a share that can be read: far beyond any limit all the same.
+ */
+const LEAST_LEFT = 0.01;
+const LEAST_TRUSTED = 1;
+
 /** Slip load a clamp is trusted with in a combination, N. */
 function trustedSlip(clamp: Clamp, friction: Friction, { combination }: View): number {
   const divided = combination.kind === "strength" ? friction.divided : 1;
@@ -39,8 +46,9 @@ export function worstSlip({ clamps }: Borne, friction: Friction, view: View): Sl
   let worst: Slip = { use: 0, shear: 0, trusted: 0, left: 1 };
   for (const { clamp, shear, pull } of clamps) {
     if (shear === 0) continue;
-    const [trusted, left] = [trustedSlip(clamp, friction, view), holdLeft(pull, clamp.preload)];
-    const use = trusted * left > 0 ? shear / (trusted * left) : Number.MAX_VALUE;
+    const trusted = Math.max(trustedSlip(clamp, friction, view), LEAST_TRUSTED);
+    const left = Math.max(holdLeft(pull, clamp.preload), LEAST_LEFT);
+    const use = shear / (trusted * left);
     if (use > worst.use) worst = { use, shear, trusted, left };
   }
   return worst;

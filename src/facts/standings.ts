@@ -55,3 +55,8 @@ export const standings = defineFact<Standings, { bodies: typeof bodies }>({
 export function standDirection(standing: Standing): Vec3 {
   return scale(standing.body.axes.x, standing.end === "to" ? 1 : -1);
 }
+
+/** Whether it is anchored to what lies over its bar: a ceiling. */
+export function overhead(standing: Standing): boolean {
+  return standing.stand.hold === "anchored" && dot(standDirection(standing), up) > Math.SQRT1_2;
+}

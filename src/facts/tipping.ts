@@ -1,3 +1,4 @@
+import type { OrientedBox } from "../geometry/box.ts";
 import type { Vec2, Vec3 } from "../geometry/vector.ts";
 import type { Ref } from "../model/ref.ts";
 import { acting, GRAVITY } from "./acting.ts";
@@ -5,6 +6,7 @@ import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { type Foothold, footing } from "./footing.ts";
 import { masses } from "./mass.ts";
+import { panelBoxes } from "./panel-boxes.ts";
 import { structure } from "./structure.ts";
 import { type TippingEdge, tippingEdges } from "./tipping-edges.ts";
 import { type Movable, type Place, type Weighing, weigh } from "./weighing.ts";
@@ -47,7 +49,7 @@ export type Stability =
   | { readonly kind: "cannot tip"; readonly why: string }
   | {
       readonly kind: "stands";
-      /** Height of the highest bar over the floor, m. */
+      /** Height over the floor of the highest bar, panel or box of equipment bolted down, m. */
       readonly top: number;
       /** The lines it may tip over. */
       readonly lines: readonly TippingLine[];
@@ -164,6 +166,9 @@ export const tiltOf = ({ inside, height, lean }: Tipping): number => Math.atan2(
 
 const flat = ({ at }: Foothold): Vec2 => [at[0], at[1]];
 
+const boxTop = ({ centre, axes, half }: OrientedBox): number =>
+  axes.reduce((high, axis, i) => high + Math.abs(axis[2]) * (half[i as 0 | 1 | 2] ?? 0), centre[2]);
+
 /** How near the frame is to tipping, from its weights alone: rigid, on feet that push and, unless anchored, do not pull. */
 export const tipping = defineFact<
   Stability,
@@ -173,11 +178,12 @@ export const tipping = defineFact<
     acting: typeof acting;
     structure: typeof structure;
     bodies: typeof bodies;
+    boxes: typeof panelBoxes;
   }
 >({
   id: "tipping",
-  needs: { masses, footing, acting, structure, bodies },
-  compute({ masses: all, footing: feet, acting: loads, structure: known, bodies: bars }, frame) {
+  needs: { masses, footing, acting, structure, bodies, boxes: panelBoxes },
+  compute({ masses: all, footing: feet, acting: loads, structure: known, bodies: bars, boxes }, frame) {
     if (feet.length === 0)
       return { kind: "lacking", why: "what the frame stands on: give it feet, casters, or bars down to the floor" };
     const anchored = feet.filter((foot) => foot.hold === "anchored").map(flat);
@@ -189,8 +195,13 @@ export const tipping = defineFact<
         ? { kind: "cannot tip", why: "anchored to the floor" }
         : { kind: "cannot tip", why: "its feet span no area; frame.loose says so" };
     const weighing = weigh(frame, all, loads.cases, known);
-    let top = 0;
-    for (const body of bars.values()) top = Math.max(top, body.bounds.max[2] - frame.floor.z);
+    const tops = [
+      ...[...bars.values()].map((body) => body.bounds.max[2]),
+      ...[...boxes.values()].flatMap(({ box }) => (box ? [boxTop(box)] : [])),
+      // What is not bolted down slides off or is held before it takes the frame with it.
+      ...frame.masses.flatMap(({ fixed, box, centre }) => (fixed && box ? [centre[2] + box[2] / 2] : [])),
+    ];
+    const top = tops.reduce((high, at) => Math.max(high, at - frame.floor.z), 0);
     const worst = (states: readonly Tipping[], nearer: (a: Tipping, b: Tipping) => boolean): Tipping =>
       states.reduce((a, b) => (nearer(b, a) ? b : a));
     return {

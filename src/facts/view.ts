@@ -23,7 +23,7 @@ export interface View {
   reaction(i: number): Wrench;
   /** Displacement of a node of the structure, global, m. */
   moved(node: number): readonly [number, number, number];
-  /** The first way in which the frame buckles as a whole; undefined where nothing is pressed. Costs an eigenvalue problem. */
+  /** The first way in which the frame buckles as a whole; undefined where nothing is pressed, or where it would take a thousand times the load. Costs an eigenvalue problem. */
   buckling(): BucklingMode | undefined;
   /** That way and the next ones, the least factor first; fewer where there are no more. Costs another eigenvalue problem. */
   bucklingModes(count: number): readonly BucklingMode[];
@@ -64,9 +64,15 @@ function translation(u: Float64Array, node: number): readonly [number, number, n
   return [u[6 * node] ?? 0, u[6 * node + 1] ?? 0, u[6 * node + 2] ?? 0];
 }
 
+/**
+ * A frame that buckles only at more than so many times its load is not pressed at all: sway grows by a thousandth. In one that hangs the
+ * little that is pressed is a remainder of what is pulled, and its factor hardly to be told from rounding.
+ */
+const NOT_PRESSED = 1000;
+
 /** @throws Error where the contacts of a solved state leave a mechanism: then the solver contradicts itself. */
 function modesOf(whole: Buckling, index: number, count: number): readonly BucklingMode[] {
-  const found = whole.modes(index, count);
+  const found = whole.modes(index, count, NOT_PRESSED);
   if (found.kind === "mechanism") throw new Error("a frame in equilibrium was found free to move");
   return found.modes.map(({ lambda, displacements, alongMember }) => ({
     factor: lambda,

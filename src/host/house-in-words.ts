@@ -1,9 +1,10 @@
-import { realpath } from "node:fs/promises";
+import { realpath, stat } from "node:fs/promises";
 import { dirname, resolve, sep } from "node:path";
 import { checkNames } from "../house/check-names.ts";
 import type { HouseInWords } from "../house/house-in-words.ts";
 import { settingsFor } from "../house/settings.ts";
 import type { Engine } from "./engine.ts";
+import { failureWords } from "./failure-words.ts";
 import { nameOf } from "./frame-files.ts";
 import { findHouse, HouseUnusable, type LoadedHouse, loadHouse } from "./house-files.ts";
 import { ruleCard } from "./rule-card.ts";
@@ -22,11 +23,25 @@ interface HouseRead extends HouseInWords {
   readonly house: LoadedHouse;
 }
 
+/** A frame that is asked about by name must be there. */
+export class NoSuchFrame extends Error {
+  override readonly name = "NoSuchFrame";
+}
+
+async function named(frame: string): Promise<void> {
+  try {
+    await stat(frame);
+  } catch (error) {
+    throw new NoSuchFrame(`${nameOf(resolve(frame))}: ${failureWords(error)}`);
+  }
+}
+
 /**
  * What a house says, and where; undefined when there is none. Runs no code of the team.
- * @throws HouseUnusable
+ * @throws HouseUnusable, NoSuchFrame
  */
 export async function houseInWords({ engine, today, house, frame }: HouseQuestion): Promise<HouseRead | undefined> {
+  if (frame !== undefined) await named(frame);
   const path = house ?? (await findHouse(frame === undefined ? "." : dirname(frame)));
   if (path === undefined) return undefined;
   const loaded = await loadHouse(path, house !== undefined);

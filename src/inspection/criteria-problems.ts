@@ -7,7 +7,7 @@ import { nearest } from "../model/text/nearest.ts";
 import { pointerTo } from "../model/text/pointer.ts";
 import type { AnyRule } from "../rules/shape/rule.ts";
 
-/** Criteria that a frame or one of its parts sets and no rule in force knows, or sets to what they cannot be. */
+/** Criteria that a frame or one of its parts sets and no rule in force knows, sets to what they cannot be, or sets where they do nothing. */
 export function criteriaProblems(
   frame: Frame,
   rules: readonly AnyRule[],
@@ -39,6 +39,15 @@ export function criteriaProblems(
         });
         continue;
       }
+      if (criterion.whole && pointer !== "")
+        problems.set(at, {
+          code: "idle-criterion",
+          weight: "warning",
+          place: place(at),
+          found: `${name} set for a single part`,
+          expected: `${name} for the whole frame: it is not judged part by part`,
+          mend: "move it to the criteria of the frame",
+        });
       const read = readLimit(value, criterion, frame.units);
       if ("found" in read)
         problems.set(at, {

@@ -1,7 +1,8 @@
 import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { defineFact } from "../facts/fact.ts";
-import { standings } from "../facts/standings.ts";
+import { overhead, standings } from "../facts/standings.ts";
 import { si } from "../model/units/quantity.ts";
+import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
 
 const drawn = defineCriterion({
@@ -46,7 +47,12 @@ export const rule = defineRule({
     },
   },
   *inspect({ standings: feet, floorHeight: floor }, { gap: allowed }, say) {
-    for (const { stand, top } of feet.all) {
+    for (const standing of feet.all) {
+      const { stand, top } = standing;
+      if (overhead(standing)) {
+        yield notApplicable(stand.ref, "anchored overhead: how far it is to what holds it is not drawn");
+        continue;
+      }
       const [low, high] = stand.part.raise;
       const drawnAt = top[2] - floor;
       // A part of one height is drawn to it as exactly as a file's digits go.

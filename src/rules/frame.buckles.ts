@@ -13,6 +13,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const critical = defineCriterion({
   name: "critical-factor",
+  whole: true,
   quantity: "ratio",
   standard: "3",
   within: ["1", "20"],
@@ -48,7 +49,10 @@ export const rule = defineRule({
     }
     const { governing } = known;
     if (!governing) {
-      yield notApplicable(frameRef, "nothing is pressed");
+      yield notApplicable(
+        frameRef,
+        "nothing is pressed, or so little that it would take more than a thousand times its load",
+      );
       return;
     }
     const { view, mode } = governing;

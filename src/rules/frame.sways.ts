@@ -30,6 +30,13 @@ export const rule = defineRule({
       yield undecided(frameRef, whyNotSolved(found));
       return;
     }
+    if (!(level.height > 0)) {
+      yield undecided(
+        frameRef,
+        "the height at which it is pushed: it lies below the floor as drawn; set `floor.z` to where people stand",
+      );
+      return;
+    }
     const amounts = new Map(pushed.map(({ view, amount }) => [view, amount]));
     const governed = governing(found.views, ["sway"], "length", (view) => amounts.get(view));
     if (!governed) {

@@ -10,6 +10,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const tilt = defineCriterion({
   name: "tip-tilt",
+  whole: true,
   quantity: "angle",
   standard: "10°",
   within: ["1°", "45°"],
@@ -19,6 +20,7 @@ const tilt = defineCriterion({
 });
 const push = defineCriterion({
   name: "tip-push",
+  whole: true,
   quantity: "force",
   standard: "250 N",
   within: ["10 N", "5 kN"],
@@ -28,6 +30,7 @@ const push = defineCriterion({
 });
 const share = defineCriterion({
   name: "tip-push-share",
+  whole: true,
   quantity: "ratio",
   standard: "0.13",
   within: ["0.01", "1"],
@@ -36,10 +39,12 @@ const share = defineCriterion({
 });
 const reach = defineCriterion({
   name: "tip-push-height",
+  whole: true,
   quantity: "length",
   standard: "1500 mm",
   within: ["100 mm", "2500 mm"],
-  about: "height over the floor at which the frame is pushed; a lower frame at its top",
+  about:
+    "height over the floor at which the frame is pushed; a lower frame at its top: its highest bar, panel or bolted box",
   basis: "IEC 62368-1 ed. 3",
 });
 

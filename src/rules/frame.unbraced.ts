@@ -29,6 +29,10 @@ export const rule = defineRule({
       yield undecided(frameRef, whyNotSolved(found));
       return;
     }
+    if (!(level.height > 0)) {
+      yield notApplicable(frameRef, "where it is pushed lies below the floor as drawn; frame.sways asks for it");
+      return;
+    }
     const limit = allowed.at(frameRef, level.height);
     for (const axis of [0, 1] as const) {
       const soft = pushed.filter((push) => push.axis === axis && push.view.bound === "soft");

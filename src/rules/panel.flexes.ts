@@ -27,7 +27,7 @@ const panelSag = defineCriterion({
   quantity: "length",
   standard: "span / 100, at least 1 mm",
   within: ["0.1 mm", "100 mm"],
-  about: "how far a panel may sag between what holds it under its loads",
+  about: "how far a panel may sag between what holds it under its loads; an overhang counts with twice its length",
   basis: "common practice",
 });
 
@@ -43,6 +43,9 @@ const panelStrength = defineCriterion({
 /** How a panel is reckoned with. */
 const PLATE =
   "D ∇⁴w = p, D = E t³ / 12 (1 − ν²), supported along the edges that hold it; less what stretching takes off";
+
+const OVERHANG =
+  "(q a⁴/8 + a · q a²/2 · min(L/3, 0.186 b)) / D: overhang a, next bar L behind, bars at the sides b apart";
 
 export const rule = defineRule({
   id: "panel.flexes",
@@ -71,6 +74,18 @@ export const rule = defineRule({
       measures: "length",
       working: { formula: PLATE },
     },
+    droops: {
+      text: "{sheet:word} gives {sag:length} at its edge, {reach:length} past what holds it, under its loads",
+      advice: "let it reach out less far, take a thicker or stiffer sheet, or put a bar under the overhang",
+      measures: "length",
+      working: { formula: OVERHANG },
+    },
+    snaps: {
+      text: "its loads stress {sheet:word} to {stress:stress} where it hangs over by {reach:length}",
+      advice: "let it reach out less far, take a thicker or stronger sheet, or put a bar under the overhang",
+      measures: "stress",
+      working: { formula: "6 m/t², m = q a²/2 a length" },
+    },
     breaks: {
       text: "its loads stress {sheet:word} to {stress:stress}",
       advice: "take a thicker or stronger sheet, or put another bar under it",
@@ -80,7 +95,7 @@ export const rule = defineRule({
   },
   *inspect({ panelBending: all }, { push, give, sag, strength }, say) {
     const patch = si(PUSH_PATCH, "length");
-    for (const { panel, across, loaded, push: pushed } of all) {
+    for (const { panel, across, loaded, hanging, push: pushed } of all) {
       const at = panel.ref;
       const { sheet, held } = panel;
       const share = strength.at(at);
@@ -92,6 +107,14 @@ export const rule = defineRule({
         const [bent, stress] = [si(peak.deflection, "length"), si(peak.stress, "stress")];
         yield say.gives(at, { force, patch, give: bent }, { measured: bent, limit: give.at(at, across) });
         yield say.cracks(at, { force, patch, sheet: sheet.name, stress }, { measured: stress, limit: may });
+      }
+      for (const { over, peak } of hanging) {
+        const [sagged, stress] = [si(peak.deflection, "length"), si(peak.stress, "stress")];
+        const [reach, sheetName] = [si(over.length, "length"), sheet.name];
+        // As for bars: the tip of an overhang counts as the middle of a span of twice its length.
+        const limit = sag.at(at, 2 * over.length);
+        yield say.droops(at, { sheet: sheetName, sag: sagged, reach }, { measured: sagged, limit });
+        yield say.snaps(at, { sheet: sheetName, stress, reach }, { measured: stress, limit: may });
       }
       if (loaded) {
         const [sagged, stress] = [si(loaded.deflection, "length"), si(loaded.stress, "stress")];

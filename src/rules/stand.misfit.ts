@@ -1,5 +1,5 @@
 import { standFits } from "../facts/stand-fits.ts";
-import { frameRef } from "../model/ref.ts";
+import { frameRef, ref } from "../model/ref.ts";
 import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
 
@@ -20,6 +20,10 @@ export const rule = defineRule({
       text: "its {mount:word} has nothing to go into: {profile:word}, the profile of {bar:bar}, has no core bore",
       advice: "take a leg with a core bore in its end",
     },
+    mitred: {
+      text: "the end of {bar:bar} that it goes into is cut to a mitre against {other:bar}, which covers its core",
+      advice: "let the bar end square over the foot, or put the foot under the other bar",
+    },
     beside: {
       text: "its plate reaches none of the core bores in the end of {bar:bar}",
       advice: "take a foot or caster with a larger plate, or one with a stem",
@@ -38,10 +42,14 @@ export const rule = defineRule({
   *inspect({ standFits: fits }, _, say) {
     if (fits.length === 0) yield notApplicable(frameRef, "it has no feet or casters");
     for (const fit of fits) {
-      const { stand, body } = fit.standing;
+      const { stand, body, end } = fit.standing;
       const bar = body.bar.ref;
       const { profile } = body.bar;
-      if (profile.bores.length === 0) {
+      const { cut } = body.bar.ends[end];
+      // Screws go into no end whose face lies on another bar.
+      if (cut.kind === "mitre") {
+        yield say.mitred(stand.ref, { bar, other: ref("bar", cut.with) }, false);
+      } else if (profile.bores.length === 0) {
         const mount = fit.by === "stem" ? "stem" : "plate";
         yield say.coreless(stand.ref, { mount, profile: profile.name, bar }, false);
       } else if (fit.by === "stem") {

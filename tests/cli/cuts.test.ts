@@ -50,6 +50,10 @@ describe("trysquare cuts", () => {
     expect(list.plans[0]?.bars.length).toBe(2);
   });
 
+  it("takes a saw cut of nothing, written bare", () => {
+    expect(JSON.parse(cuts("tests/cures/bench.frame.json", "--as", "json", "--kerf", "0")).kerf).toBe(0);
+  });
+
   it("keeps what a spreadsheet would run as a formula as text", () => {
     const table = cuts("tests/cures/bench.frame.json", "--as", "csv");
     for (const line of table.trim().split("\r\n")) expect(line).not.toMatch(/(^|,)[=+@]/);

@@ -66,11 +66,13 @@ describe("a house file", () => {
   it("holds for frames below it, and the nearest one counts", async () => {
     place.write("near/trysquare.house.json", '{"format":1,"strictness":{"bar.sags":"note"}}');
     place.write("near/deep/er/a.frame.json", "{}");
+    place.write("near/a.frame.json", "{}");
     place.write("near/deep/trysquare.house.json", '{"format":1,"strictness":{"bar.sags":"off"}}');
     expect((await place.run(["house", "near/deep/er/a.frame.json"])).stdout).toContain(
       "bar.sags: off, not hold; says near/deep/trysquare.house.json",
     );
     expect((await place.run(["house", "near/a.frame.json"])).stdout).toContain("bar.sags: note, not hold");
     expect((await place.run(["house"])).stdout).toContain("There is no house file");
+    expect(await place.run(["house", "near/nofile.frame.json"])).toMatchObject({ code: 2, stdout: "" });
   });
 });

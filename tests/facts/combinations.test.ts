@@ -37,6 +37,15 @@ describe("combinations", () => {
     expect(all.find((c) => c.name.endsWith("leaning along -y"))?.factors).toEqual([1.35, 1.05, 0, 0, 0, 0, 0, -375]);
   });
 
+  it("name a push in the units of the frame", () => {
+    const metric = loaded([], "goods");
+    const inches = { ...metric, units: "in-lbf-lb" } as FrameFile;
+    const inch = (at: readonly unknown[]) => at.map((c) => Number(c) / 25.4) as [number, number, number];
+    inches.bars = metric.bars.map((bar) => ({ ...bar, from: inch(bar.from), to: inch(bar.to) })) as FrameFile["bars"];
+    expect(namesOf(metric, "sway").at(-1)).toMatch(/ a push of \d+ N along -y$/);
+    expect(namesOf(inches, "sway").at(-1)).toMatch(/ a push of [\d.]+ lbf along -y$/);
+  });
+
   it("of cases that exclude each other cover every fullest set, and none with both", () => {
     const file = loaded(
       [{ id: "snow" }, { id: "summer", excludes: ["snow"] }, { id: "goods" }],

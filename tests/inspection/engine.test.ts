@@ -89,6 +89,18 @@ it.each([
   );
 });
 
+it("limits: tells the author of a part that sets what is judged of the whole frame, and reads the frame", () => {
+  const all = { ...measures, criteria: { depth: { ...depth, whole: true as const } } };
+  const told = (place: (file: FrameFile) => void): readonly string[] => {
+    const file = tee();
+    place(file);
+    return inspect(file, house([all])).problems.map(({ code, weight }) => `${weight} ${code}`);
+  };
+  const depths = { depth: "4 mm" };
+  expect(told((file) => Object.assign(barOf(file, "rail"), { criteria: depths }))).toEqual(["warning idle-criterion"]);
+  expect(told((file) => Object.assign(file, { criteria: depths }))).toEqual([]);
+});
+
 it("sentences: names six parts and counts the rest; a missing value is a fault of the rule", () => {
   const parts = Array.from({ length: 8 }, (_, i) => ref("bar", `b${i}`));
   expect(fill("{all:parts}", { all: parts }, "mm-N-kg").text).toBe("b0, b1, b2, b3, b4, b5 and 2 more");

@@ -302,3 +302,15 @@ describe("natural frequencies", () => {
     expect(naturalModes(prepareFrame({ ...cantilever({}), supports: [] }), 1).kind).toBe("mechanism");
   });
 });
+
+describe("a factor beyond what is asked for", () => {
+  test("is not looked for: Euler's force of a column pressed by 1 N", () => {
+    const solution = solveFrame(prepareFrame(column({})), [{ nodes: [{ node: 1, force: [-1, 0, 0] }] }], [[1]]);
+    const below = (upTo: number): number[] => {
+      const found = bucklingOf(solution).modes(0, 1, upTo);
+      return found.kind === "modes" ? found.modes.map(({ lambda }) => lambda) : [];
+    };
+    expect(below(euler(10_000) * 0.99)).toEqual([]);
+    near(below(euler(10_000) * 1.01)[0], euler(10_000), 1e-4);
+  });
+});

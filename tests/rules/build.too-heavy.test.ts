@@ -1,9 +1,10 @@
 import { expect, it } from "vitest";
+import { lifted } from "../../src/facts/lifted.ts";
 import { sectionOf } from "../../src/facts/sections.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/build.too-heavy.ts";
-import { frameOf } from "../facts/known.ts";
+import { frameOf, known } from "../facts/known.ts";
 import { barOf, tee } from "./base-frames.ts";
 
 // A bar of 2700 kg/m³ (EN 1999-1-1, 3.2.5) over the area of its section.
@@ -18,6 +19,13 @@ const post = (mass: number) => (file: FrameFile) => {
 const set = (criteria: NonNullable<FrameFile["criteria"]>, edit: (file: FrameFile) => void) => (file: FrameFile) => {
   edit(file);
   file.criteria = criteria;
+};
+
+/** The post of 4 kg and a motor of so many kg, in one group. */
+const grouped = (motor: number) => (file: FrameFile) => {
+  post(4)(file);
+  file.masses = [{ id: "motor", mass: motor, centre: [0, 0, 300], on: ["post"] }];
+  file.groups = [{ id: "driven", parts: ["post", "motor"] }];
 };
 
 const way = { "lift-travel": "600 mm", "lift-reach": "400 mm", "lift-height": "750 mm" };
@@ -76,6 +84,31 @@ it("build.too-heavy: ISO 11228-1, 25 kg for one, two thirds of both for two: 33.
       edit: set({ ...way, "lift-frequency-factor": 0.65 }, post(18)),
       finds: [{ at: "post", key: "strained", measured: 1.39908 / 0.65, within: 1e-3 }],
     },
+    // Equipment that a group names is lifted with it: 4 kg of bar and 29.2 kg, 4 kg and 29.5 kg.
+    { title: "a group with a motor, just within", edit: grouped(29.2), finds: [] },
+    {
+      title: "a group with a motor, just beyond",
+      edit: grouped(29.5),
+      finds: [{ at: "post", key: "heavy", measured: 33.5, within: 1e-3 }],
+    },
+    {
+      title: "a motor put on once the frame stands",
+      edit: (file) => {
+        grouped(45)(file);
+        delete file.groups;
+      },
+      finds: [],
+    },
   ]);
   expect(wrong).toEqual([]);
+});
+
+it("weighs a group of several parts with the equipment it names", () => {
+  const weigh = (motor: boolean): number => {
+    const file = tee();
+    file.masses = [{ id: "motor", mass: 45, centre: [0, 0, 300], on: ["post"] }];
+    file.groups = [{ id: "both", parts: ["rail", "post", ...(motor ? ["motor"] : [])] }];
+    return Math.max(...known(lifted, file).map((one) => one.mass));
+  };
+  expect(weigh(true) - weigh(false)).toBeCloseTo(45, 9);
 });

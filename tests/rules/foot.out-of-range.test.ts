@@ -20,6 +20,13 @@ it("foot.out-of-range: range of the part against the drawing (geometry)", () => 
     { title: "a little beyond", edit: ending(54), finds: [{ at: "leg-1.foot", key: "short", measured: 0.054 }] },
     { title: "at the bottom of its range", edit: ending(28), finds: [] },
     { title: "a little below", edit: ending(26), finds: [{ at: "leg-1.foot", key: "long", measured: 0.026 }] },
+    {
+      title: "anchored to a ceiling",
+      edit: (file) => {
+        file.stands = [{ part: "foot-40-M8", bars: ["leg-1"], hold: "anchored", end: "to" }];
+      },
+      finds: [],
+    },
     { title: "set within a millimetre of the drawing", edit: ending(46, 45.5), finds: [] },
     {
       title: "set elsewhere than drawn",

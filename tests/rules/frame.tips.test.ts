@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { GRAVITY } from "../../src/facts/acting.ts";
+import { bodies } from "../../src/facts/bodies.ts";
 import { factOf } from "../../src/facts/fact.ts";
 import { gathered, masses } from "../../src/facts/mass.ts";
 import { pushRatio, type Stability, tipping } from "../../src/facts/tipping.ts";
@@ -53,6 +54,20 @@ describe("tipping", () => {
     const trail = 0.35 * 0.075;
     const reference = Number(check.expected.value) / 1000 + 0.03 - trail;
     expect(standing(file).tilted().inside).toBeCloseTo(reference, 4);
+  });
+
+  it("is pushed at the top of its panel, or of a box bolted to it, not of one that only stands there", () => {
+    const file = weighted(0, 0, 900);
+    // Sheet of 18 mm on rails whose tops are the highest bars.
+    const bars = Math.max(...[...factOf(bodies, frameFrom(file)).values()].map((body) => body.bounds.max[2]));
+    expect(standing(file).top).toBeCloseTo(bars + 0.018, 9);
+    const boxed = (fixed: boolean): number => {
+      for (const block of file.masses ?? [])
+        Object.assign(block, { box: [200, 200, 1200], centre: [0, 0, 1418], fixed });
+      return standing(file).top;
+    };
+    expect(boxed(true)).toBeCloseTo(1.418 + 0.6, 9);
+    expect(boxed(false)).toBeCloseTo(bars + 0.018, 9);
   });
 
   it("weighs a table as its bars, sheet and fittings add up by hand", () => {
@@ -203,7 +218,7 @@ describe("tipping", () => {
         finds: [],
       },
       {
-        // A ton and the table's own 252 N push back (1e3 g + 252 N) 0.3 / 0.82; a push of 0.35 W is 0.957 of it, 0.38 W 1.04.
+        // A ton and the table's own 252 N push back (1e3 g + 252 N) 0.3 / 0.838, at the top of its sheet; a push of 0.35 W is 0.978 of it, 0.38 W 1.06.
         title: "a push a little below what tips it",
         edit: (file) => {
           ton(file);
@@ -217,7 +232,7 @@ describe("tipping", () => {
           ton(file);
           file.criteria = { "tip-push": "5 kN", "tip-push-share": 0.38 };
         },
-        finds: [{ at: "frame", key: "push", measured: ((1e3 * GRAVITY + 252) * 0.3) / 0.82, within: 1e-3 }],
+        finds: [{ at: "frame", key: "push", measured: ((1e3 * GRAVITY + 252) * 0.3) / 0.838, within: 1e-3 }],
       },
       {
         title: "that push at half the height",

@@ -1,4 +1,7 @@
 import { expect, it } from "vitest";
+import type { Clamp } from "../../src/facts/clamping.ts";
+import type { View } from "../../src/facts/response.ts";
+import { worstSlip } from "../../src/facts/slip-use.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/joint.slips.ts";
@@ -52,4 +55,18 @@ it("joint.slips: a rail of 0.77 kN an end on one bracket uses 0.94 of it (0.92 b
     },
   ]);
   expect(wrong).toEqual([]);
+});
+
+it("gives a share that can be read where a pull takes all of a clamp: a hundredth counts as left", () => {
+  const clamp = { preload: 1000, testedSlip: 800 } as Clamp;
+  const view = { combination: { kind: "service" } } as View;
+  const use = (pull: number): number =>
+    worstSlip(
+      { clamps: [{ clamp, shear: 400, pull, bent: 0 }], turns: [] },
+      { value: 0.15, factor: 1, divided: 1.25 },
+      view,
+    ).use;
+  // 1 − 0.8 F_t/F_p (EN 1993-1-8, 3.9.2(1)): 0.6 left at half the preload.
+  expect(use(500)).toBeCloseTo(400 / (800 * 0.6), 9);
+  expect(use(5000)).toBeCloseTo(400 / (800 * 0.01), 9);
 });

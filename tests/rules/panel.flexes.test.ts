@@ -1,7 +1,10 @@
 import { expect, it } from "vitest";
+import { panelBending } from "../../src/facts/panel-bending.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
+import { overhangPeak } from "../../src/mechanics/plates/overhang.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/panel.flexes.ts";
+import { known, one } from "../facts/known.ts";
 import { pane, paneled } from "./panel-frames.ts";
 
 /** The opening, m. */
@@ -60,6 +63,25 @@ const set = (criteria: Record<string, string | number>) => (file: FrameFile) => 
   file.criteria = criteria;
 };
 
+/**
+ * A sheet of aluminium 3 mm thick (2700 kg/m³) on two bars 300 mm apart that reaches 300 mm past the second, under 1 kPa and its own
+ * weight q: a cantilever strip, q a⁴ / 8 D, on a root turned by q a²/2 · L / 3 D; L from the outer edge of one bar to that of the next.
+ */
+const OUT = 0.3;
+const Q = 1000 + 2700 * 9.80665 * 0.003;
+const DROOPS = (Q * (OUT ** 4 / 8 + ((OUT ** 2 / 2) * 0.3 * OUT) / 3)) / rigidity(70e9, 0.33, 0.003); // 14.4 mm
+const SNAPS = (6 * Q * OUT ** 2) / 2 / 0.003 ** 2; // 32.4 MPa
+
+const overhanging = (criteria: Record<string, string | number>) => (file: FrameFile) => {
+  file.bars = [
+    { id: "front", profile: "40x40-8", from: [0, 0, 0], to: [1000, 0, 0] },
+    { id: "back", profile: "40x40-8", from: [0, 300, 0], to: [1000, 300, 0] },
+  ];
+  file.panels = [{ id: "pane", sheet: "aluminium-3", held: "laid", bars: ["front", "back"], overhang: [0, 0, 0, 300] }];
+  file.loads = [{ case: "goods", on: "pane", pressure: 1 }];
+  file.criteria = criteria;
+};
+
 it("finds panels that bend or break under a push and under their loads", () => {
   const wrong = proveRule(rule, paneled(), [
     { title: "just stiff enough", edit: set({ "panel-give": "20 mm" }), finds: [] },
@@ -95,6 +117,22 @@ it("finds panels that bend or break under a push and under their loads", () => {
       },
       finds: [],
     },
+    { title: "an overhang just stiff enough", edit: overhanging({ "panel-sag": "14.6 mm" }), finds: [] },
+    {
+      title: "an overhang not stiff enough",
+      edit: overhanging({ "panel-sag": "14.2 mm" }),
+      finds: [{ at: "pane", key: "droops", measured: DROOPS, within: 1e-6 }],
+    },
+    {
+      title: "an overhang just strong enough",
+      edit: overhanging({ "panel-sag": "50 mm", "panel-strength": 0.26 }),
+      finds: [],
+    },
+    {
+      title: "an overhang not strong enough",
+      edit: overhanging({ "panel-sag": "50 mm", "panel-strength": 0.24 }),
+      finds: [{ at: "pane", key: "snaps", measured: SNAPS, within: 1e-6 }],
+    },
     {
       title: "a sheet laid down with nothing on it",
       edit: (file) => {
@@ -104,4 +142,73 @@ it("finds panels that bend or break under a push and under their loads", () => {
     },
   ]);
   expect(wrong).toEqual([]);
+});
+
+/** A sheet of plywood 12 mm thick on four bars round 960 by 560 mm, with these things and loads on it; what it sags, m. */
+function sagOf(edit: (file: FrameFile) => void): number {
+  const file = paneled();
+  file.bars = [
+    { id: "front", profile: "40x40-8", from: [0, 0, 0], to: [1000, 0, 0] },
+    { id: "back", profile: "40x40-8", from: [0, 600, 0], to: [1000, 600, 0] },
+    { id: "left", profile: "40x40-8", from: [0, 0, 0], to: [0, 600, 0] },
+    { id: "right", profile: "40x40-8", from: [1000, 0, 0], to: [1000, 600, 0] },
+  ];
+  file.panels = [{ id: "top", sheet: "plywood-12", held: "laid", bars: ["front", "back", "left", "right"] }];
+  edit(file);
+  return one(known(panelBending, file)[0]?.loaded, "loads on it").deflection;
+}
+const vat = (mass: number): NonNullable<FrameFile["masses"]> => [
+  { id: "vat", mass, centre: [500, 300, 100], box: [200, 200, 100], on: ["top"] },
+];
+const G = 9.80665;
+
+it("bends a panel by what is pressed onto a thing that stands on it, as by so much more of the thing", () => {
+  const pressed = sagOf((file) => {
+    file.masses = vat(10);
+    file.loads = [{ case: "fill", on: "vat", force: 1500 }];
+  });
+  const heavier = sagOf((file) => {
+    file.masses = vat(10 + 1500 / G);
+  });
+  expect(pressed).toBeGreaterThan(0.005);
+  expect(pressed / heavier).toBeCloseTo(1, 9);
+});
+
+it("adds forces of cases that may act together, with their signs", () => {
+  const force = (id: string, size: number, direction: "+z" | "-z" = "-z") => ({
+    case: id,
+    on: "top",
+    force: size,
+    direction,
+  });
+  const alone = sagOf((file) => {
+    file.loads = [force("a", 700)];
+  });
+  const excluded = sagOf((file) => {
+    file.loads = [force("a", 700), force("b", 700)];
+    file.cases = [{ id: "a", excludes: ["b"] }, { id: "b" }];
+  });
+  const opposed = sagOf((file) => {
+    file.loads = [force("a", 700), force("a", 300, "+z")];
+  });
+  const both = sagOf((file) => {
+    file.loads = [force("a", 400), force("b", 300)];
+  });
+  const less = sagOf((file) => {
+    file.loads = [force("a", 400)];
+  });
+  expect(excluded / alone).toBeCloseTo(1, 9);
+  expect(both / alone).toBeCloseTo(1, 9);
+  expect(opposed / less).toBeCloseTo(1, 9);
+});
+
+it("turns the root of an overhang by no more than a field held at its sides lets it", () => {
+  const plate = { elasticModulus: 12 * (1 - 0.3 ** 2), poisson: 0.3, thickness: 1 };
+  const tip = (back: number, between: number): number =>
+    overhangPeak(plate, { length: 1, back, between }, 1).deflection;
+  // Of a moment M along the edge each sine of M (4/nπ) turns it by 1/2α: at the middle Σ ±(4/nπ) M b / 2nπ D.
+  let slope = 0;
+  for (let n = 1; n < 4000; n += 2) slope += ((n % 4 === 1 ? 1 : -1) * (4 / (n * Math.PI)) * 0.5) / (2 * n * Math.PI);
+  expect(tip(3, 1)).toBeCloseTo(1 / 8 + slope, 6);
+  expect(tip(0.3, 1)).toBeCloseTo(1 / 8 + 0.5 * 0.1, 9);
 });

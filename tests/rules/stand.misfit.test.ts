@@ -95,6 +95,16 @@ it("stand.misfit: threads of the stock and places of bores and holes (geometry)"
       { title: "two of four holes", edit: under("two-of-four", WIDE), finds: [{ at: rolling, key: "partly" }] },
       { title: "a plate turned to suit the bar", edit: under("for-wide-bar", "40x80-8", "+y"), finds: [] },
       {
+        title: "an end mitred against another bar",
+        edit: (file) => {
+          under("foot-40-M8")(file);
+          barOf(file, "post").ends = { from: { mitre: "rail" } };
+          Object.assign(barOf(file, "rail"), { from: [0, 0, 0], to: [600, 0, 0], ends: { from: { mitre: "post" } } });
+          file.joints = [];
+        },
+        finds: [{ at, key: "mitred" }],
+      },
+      {
         title: "no core at all",
         edit: under("foot-40-M8", "plain"),
         finds: [{ at, key: "coreless" }],

@@ -45,9 +45,10 @@ export function registerCuts(program: Command, context: Context): void {
         context.exit(EXIT.incomplete);
         return;
       }
-      const kerf = readQuantity(options.kerf, "length", frame.units);
+      const bare = options.kerf.trim() === "" ? Number.NaN : Number(options.kerf);
+      const kerf = readQuantity(Number.isFinite(bare) ? bare : options.kerf, "length", frame.units);
       if (!("si" in kerf) || kerf.si < 0)
-        throw new Unusable(`--kerf ${options.kerf}: expected a length of zero or more, like "3.5 mm"`);
+        throw new Unusable(`--kerf ${options.kerf}: expected 0 or more, a number in the frame's unit or like "3.5 mm"`);
       const sheet = cutSheetOf(file, frame, kerf.si, known.settings);
       const { cutText, cutCsv, cutJson } = await import("../../report/cuts/forms.ts");
       const chunks = { text: cutText, csv: cutCsv, json: cutJson }[options.as](sheet);

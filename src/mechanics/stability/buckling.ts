@@ -33,9 +33,10 @@ export interface Buckling {
    * The lowest factors by which the axial forces of a solved combination may grow before the frame buckles (λ of a mode;
    * α_cr is the first), with modes at the nodes of the frame. Linear buckling about the undeformed shape: axial forces
    * only; bending moments (lateral-torsional buckling) and warping are not in it. Members are cut finely enough for 1e-4.
-   * Contacts stay as the combination left them, those that slip held: swaying back they stick. An empty list when nothing is compressed.
+   * Contacts stay as the combination left them, those that slip held: swaying back they stick. An empty list when nothing is compressed,
+   * or so little beside what is pulled that no factor lies below `upTo`: such factors are not looked for.
    */
-  modes(combination: number, count: number): BucklingShapes;
+  modes(combination: number, count: number, upTo?: number): BucklingShapes;
   /** Whether the axial forces may grow by this factor without buckling: one factorisation, no modes. False for a mechanism. */
   stands(combination: number, factor: number): boolean;
   /**
@@ -105,7 +106,7 @@ export function bucklingOf(solution: Solution): Buckling {
   };
 
   return {
-    modes(combination, count) {
+    modes(combination, count, upTo = Infinity) {
       const axial = axialOf(solution, combination);
       if (!axial.some(({ push }) => push > 0)) return { kind: "modes", modes: [] };
       const status = statusOf(combination);
@@ -114,6 +115,11 @@ export function bucklingOf(solution: Solution): Buckling {
         status,
         exactly,
       );
+      const noneAt = (mesh: Mesh, factor: number): boolean =>
+        noneUpTo(mesh.system, geometricBlocks(mesh, axial), factor);
+      // Coarse pieces put factors too high, so that only the fine ones show that there is none; but they say where it is worth asking.
+      if (Number.isFinite(upTo) && coarse.system.mechanisms.length === 0 && noneAt(coarse, upTo))
+        if (noneAt(meshFor(piecesUpTo(axial, upTo), status, atLeast), upTo)) return { kind: "modes", modes: [] };
       const rough = roughLambdas(coarse.system, geometricBlocks(coarse, axial), count);
       if (rough.length === 0 && coarse.system.mechanisms.length === 0) return { kind: "modes", modes: [] };
       const mesh = meshFor(piecesUpTo(axial, rough.at(-1) ?? 0), status, exactly);

@@ -5,6 +5,7 @@ import { ref } from "../ref.ts";
 import { quote } from "../text/quote.ts";
 import type { Role } from "../units/plausibility.ts";
 import type { Si } from "../units/quantity.ts";
+import { looksNowhere } from "./section-axes.ts";
 import { direction, face, pair, quantities, quantity, triple } from "./values.ts";
 import { lengthOf, minus } from "./vectors.ts";
 import { article, asWritten, countOne, name, refersTo, refuse, type Work, warn } from "./work.ts";
@@ -118,6 +119,24 @@ function onBars(
   }
 }
 
+/** Complains about a face that a bar under the load does not have. */
+function onFace(
+  work: Work,
+  raw: LoadFile,
+  parts: readonly string[],
+  bars: ReadonlyMap<string, Bar>,
+  pointer: string,
+): void {
+  if (raw.face === undefined) return;
+  const meant = face(raw.face);
+  const bar = parts.map((id) => bars.get(id)).find((one) => one !== undefined && looksNowhere(one, meant));
+  if (bar === undefined) return;
+  refuse(work, "load-off-face", `${pointer}/face`, {
+    found: `face "${quote(raw.face)}" of "${quote(bar.ref.id)}", none of whose faces looks that way`,
+    expected: "a face across the bar: a direction square to it, or a letter from A to D",
+  });
+}
+
 function coverOf(work: Work, raw: LoadFile, pointer: string): readonly [Si<"length">, Si<"length">] | undefined {
   if (raw.part === undefined) return undefined;
   const part = pair(quantities(work, raw.part, "length", `${pointer}/part`));
@@ -148,6 +167,7 @@ function resolveLoad(work: Work, raw: LoadFile, bars: ReadonlyMap<string, Bar>, 
   const at = atOf(work, raw, pointer);
   if (along && raw.at === undefined) work.assumed.add("loads act at the middle of their bar where no place is given");
   if (at?.kind === "distance" && along) onBars(work, at.value, on, bars, `${pointer}/at`);
+  onFace(work, raw, on, bars, pointer);
   const part = coverOf(work, raw, pointer);
   for (const [index, distance] of (part ?? []).entries()) onBars(work, distance, on, bars, `${pointer}/part/${index}`);
   const id = raw.id ?? `${raw.case}.load-${countOne(work, `load of ${raw.case}`) + 1}`;

@@ -53,6 +53,14 @@ export function faceTowards(axes: SectionAxes, direction: Triple): FaceName {
   return best;
 }
 
+/** Whether a bar has no face that looks the way that is written; of inner and outer that cannot be told from the bar alone. */
+export function looksNowhere(bar: Bar, choice: FaceChoice): boolean {
+  if (choice.by === "direction") return faceMeant(bar, choice) === undefined;
+  // On an upright bar no face is above or below.
+  const level = choice.by === "word" && (choice.word === "above" || choice.word === "below");
+  return level && Math.abs(sectionAxes(bar).x[2]) > Math.SQRT1_2;
+}
+
 /** The face that is meant, where that can be told from the bar alone: inner and outer cannot. */
 export function faceMeant(bar: Bar, choice: FaceChoice): FaceName | undefined {
   if (choice.by === "name") return choice.name;

@@ -51,6 +51,9 @@ export function resolveSite(work: Work): Site {
   });
 }
 
+/** No floor on which things are stood leans more, rad: rubber slides on concrete before (common practice). */
+const STEEPEST = (30 * Math.PI) / 180;
+
 export function resolveFloor(work: Work): Floor {
   const raw = work.file.floor;
   const stands = (work.file.stands ?? []).length > 0;
@@ -60,7 +63,12 @@ export function resolveFloor(work: Work): Floor {
   const zero = si(0, "length");
   const z = raw?.z === undefined ? zero : quantity(work, raw.z, "length", "/floor/z", "coordinate");
   const uneven = raw?.uneven === undefined ? zero : notNegative(work, raw.uneven, "length", "/floor/uneven");
-  const slope = raw?.slope === undefined ? si(0, "angle") : quantity(work, raw.slope, "angle", "/floor/slope");
+  const slope = raw?.slope === undefined ? si(0, "angle") : notNegative(work, raw.slope, "angle", "/floor/slope");
+  if (slope !== undefined && slope > STEEPEST)
+    refuse(work, "floor-too-steep", "/floor/slope", {
+      found: `a slope of ${asWritten(raw?.slope)}`,
+      expected: 'at most 30°; a slope like "1:50", or a number in degrees',
+    });
   return Object.freeze({
     z: z ?? zero,
     slope: slope ?? si(0, "angle"),

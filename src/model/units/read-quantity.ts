@@ -120,6 +120,8 @@ export function readQuantity<Q extends Quantity>(raw: number | string, quantity:
   const slope = quantity === "ratio" || quantity === "angle" ? SLOPE.exec(text) : null;
   if (slope !== null) {
     const rise = Number(slope[1]) / Number(slope[2]);
+    // Over nought it would be upright as an angle, and no number at all as a ratio.
+    if (!Number.isFinite(rise)) return checked(rise, `"${text}"`, quantity, system);
     return checked(quantity === "angle" ? Math.atan(rise) : rise, `"${text}"`, quantity, system);
   }
   const comma = DECIMAL_COMMA.exec(text);

@@ -52,6 +52,34 @@ tells([
     ],
   ],
   [
+    "a face that no face of the bar is",
+    '"line": 0.5,',
+    '"line": 0.5, "face": "+y",',
+    [
+      '29:56 load-off-face: face "+y" of "arm", none of whose faces looks that way; expected a face across the bar: a direction square to it, or a letter from A to D',
+    ],
+  ],
+  [
+    "a face above on an upright bar",
+    '"on": ["rail-1", "rail-2"], "force": 100,',
+    '"on": ["rail-1", "leg-1"], "force": 100, "face": "above",',
+    [
+      '28:72 load-off-face: face "above" of "leg-1", none of whose faces looks that way; expected a face across the bar: a direction square to it, or a letter from A to D',
+    ],
+  ],
+  [
+    "a floor that leans to no end",
+    '"units": "mm-N-kg",',
+    '"units": "mm-N-kg", "floor": {"slope": "1:0"},',
+    ['2:81 wrong-quantity: "1:0"; expected a finite number'],
+  ],
+  [
+    "a floor like a wall",
+    '"units": "mm-N-kg",',
+    '"units": "mm-N-kg", "floor": {"slope": 89},',
+    ['2:81 floor-too-steep: a slope of 89; expected at most 30°; a slope like "1:50", or a number in degrees'],
+  ],
+  [
     "a part of a bar that is none",
     '"part": [0, 300]',
     '"part": [300, 0]',
