@@ -161,7 +161,6 @@ export const combinations = defineFact<
       slidesApart(a, b) ||
       frame.cases.some((c) => (c.id === a && c.excludes.includes(b)) || (c.id === b && c.excludes.includes(a)));
     const choices = together(known, excludes);
-    const full = choices.fullest[choices.fullest.length - 1];
     const all: Combined[] = [];
     const factors = (g: number, q: number, choice: Choice | undefined): number[] => {
       const list = new Array<number>(cases.length).fill(0);
@@ -170,7 +169,7 @@ export const combinations = defineFact<
       return list;
     };
     const words = (g: number, q: number, choice: Choice | undefined): string =>
-      [times(g, "self-weight"), ...(choice?.names ?? []).map((name) => times(q, name))].join(" + ");
+      [times(g, "self-weight"), ...(choice?.said ?? []).map((name) => times(q, name))].join(" + ");
     const edges = feet.some(({ hold }) => hold === "anchored") ? [] : tippingEdges(feet, frame.stands);
     /** What a frame with these loads is pushed with to see how stiff it stands, N. */
     const pushOn = (loads: readonly number[], axis: Side["axis"]): number => {
@@ -237,13 +236,14 @@ export const combinations = defineFact<
         }
       }
     }
-    for (const choice of choices.accidental) {
-      const rare = factors(by.accidental, by.accompanying, full);
-      for (const i of choice.indices) rare[i] = by.accidental;
-      const struck = choice.names.map((name) => times(by.accidental, name)).join(" + ");
-      const name = `${words(by.accidental, by.accompanying, full)} + ${struck} by accident`;
-      add("strength", name, rare, [...namesOf(full), ...choice.names]);
-    }
+    for (const choice of choices.accidental)
+      for (const beside of orNone(choices.fullest)) {
+        const rare = factors(by.accidental, by.accompanying, beside);
+        for (const i of choice.indices) rare[i] = by.accidental;
+        const struck = choice.said.map((name) => times(by.accidental, name)).join(" + ");
+        const name = `${words(by.accidental, by.accompanying, beside)} + ${struck} by accident`;
+        add("strength", name, rare, [...namesOf(beside), ...choice.names]);
+      }
     for (const { words: way, side } of SIDES) {
       for (const choice of orNone(choices.fullest)) {
         const leaning = factors(by.permanent, by.beside, choice);
@@ -253,7 +253,7 @@ export const combinations = defineFact<
         const name = `${words(by.permanent, by.beside, choice)} + ${who} along ${way}`;
         add("strength", name, leaning, namesOf(choice), { across, side });
       }
-      for (const choice of full ? [undefined, full] : [undefined]) {
+      for (const choice of [undefined, ...choices.fullest]) {
         const pushed = factors(1, 1, choice);
         const across = pushes(cases, pushed);
         const push = pushOn(pushed, side.axis);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { acting } from "../../src/facts/acting.ts";
-import { combinations } from "../../src/facts/combinations.ts";
+import { combinations, opposed } from "../../src/facts/combinations.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { gantry } from "../rules/gantry.ts";
 import { known } from "./known.ts";
@@ -93,5 +93,49 @@ describe("combinations", () => {
     const found = known(combinations, file).all.find((c) => c.name.includes("bump"));
     expect(found?.name).toBe("self-weight + 0.8 goods + bump by accident");
     expect(found?.factors.slice(0, 3)).toEqual([1, 1, 0.8]);
+  });
+
+  it("act beside every fullest set, whichever cases exclude which", () => {
+    const pairs = [
+      { id: "a", excludes: ["b"] },
+      { id: "b", excludes: ["a"] },
+      { id: "c", excludes: ["d"] },
+      { id: "d", excludes: ["c"] },
+    ];
+    const file = loaded([...pairs, { id: "hit", kind: "accidental" }], "a", "b", "c", "d", "hit");
+    const sets = ["a + c", "a + d", "b + c", "b + d"];
+    expect(namesOf(file, "service")).toEqual(expect.arrayContaining(sets.map((set) => `self-weight + ${set}`)));
+    const factored = sets.map((set) => set.replace(/[a-d]/g, (id) => `0.8 ${id}`));
+    expect(namesOf(file, "strength")).toEqual(
+      expect.arrayContaining(factored.map((set) => `self-weight + ${set} + hit by accident`)),
+    );
+    const pushed = namesOf(file, "sway").filter((name) => name.endsWith("along +x"));
+    for (const set of sets)
+      expect(pushed.filter((name) => name.includes(`self-weight + ${set} + a push`))).toHaveLength(1);
+  });
+
+  it("are two sets for each case where there are too many, filled up both ways", () => {
+    // Five pairs: 32 fullest sets.
+    const ids = [1, 2, 3, 4, 5].flatMap((i) => [`in-${i}`, `out-${i}`]);
+    const other = (id: string) => (id.startsWith("in") ? id.replace("in", "out") : id.replace("out", "in"));
+    const file = loaded(
+      ids.map((id) => ({ id, excludes: [other(id)] })),
+      ...ids,
+    );
+    const full = namesOf(file, "service").filter((name) => name.split(" + ").length === 6);
+    expect(full).toContain("self-weight + in-1 + in-2 + in-3 + in-4 + in-5");
+    expect(full).toContain("self-weight + out-1 + out-2 + out-3 + out-4 + out-5");
+    for (const id of ids) expect(full.some((name) => name.includes(id))).toBe(true);
+    expect(full.length).toBeLessThanOrEqual(20);
+  });
+
+  it("are named apart where a load roams, so that leaning one way is compared with leaning the other from one place", () => {
+    const file = loaded([], "goods");
+    file.loads = [{ case: "goods", on: "front", force: 100, at: "worst" }];
+    const { all } = known(combinations, file);
+    expect(new Set(all.map(({ name }) => name)).size).toBe(all.length);
+    expect(namesOf(file, "service")[2]).toBe("self-weight + goods half way along");
+    for (const one of all.filter(({ side, kind }) => side && kind === "strength"))
+      expect(all.filter((two) => opposed(one, two))).toHaveLength(1);
   });
 });

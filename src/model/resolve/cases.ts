@@ -57,6 +57,44 @@ function checkUse(work: Work, listed: ReadonlyMap<string, string>, used: Readonl
   }
 }
 
+/** The case of what always acts, which the frame file does not name. */
+const OWN = "self-weight";
+
+/** Refuses names that mean something already: what the frame weighs, and equipment that comes and goes. */
+function checkNames(work: Work, pointers: ReadonlyMap<string, string>): void {
+  const equipment = new Map(
+    (work.file.masses ?? []).flatMap((mass, i) =>
+      mass.fixed === false ? [[mass.id, `/masses/${i}/id`] as const] : [],
+    ),
+  );
+  for (const [id, pointer] of pointers) {
+    const other = equipment.get(id);
+    if (id === OWN)
+      refuse(work, "name-taken", pointer, {
+        found: `a case named "${OWN}"`,
+        expected: "another name: this one is the weight of the frame itself",
+      });
+    else if (other !== undefined)
+      refuse(work, "name-taken", pointer, {
+        found: `case "${quote(id)}"`,
+        expected:
+          "another name: line {line} has equipment of this name, which is a case of its own where it comes and goes",
+        other,
+      });
+  }
+}
+
+/** Refuses a load that always acts and yet has no place of its own. */
+function checkPlaces(work: Work, kinds: ReadonlyMap<string, LoadCase["kind"]>): void {
+  for (const [index, raw] of (work.file.loads ?? []).entries())
+    if (raw.at === "worst" && kinds.get(raw.case) === "permanent")
+      refuse(work, "permanent-roams", `/loads/${index}/at`, {
+        found: `a load of the permanent case "${quote(raw.case)}" at its worst place`,
+        expected: "one place: what always acts does not move",
+        mend: "give its distance, or make the case variable",
+      });
+}
+
 /** Every load case, listed or only named by a load, in the order of their ids; excluding is mutual. */
 export function resolveCases(work: Work): readonly LoadCase[] {
   const listed = new Map<string, string>();
@@ -77,6 +115,8 @@ export function resolveCases(work: Work): readonly LoadCase[] {
     if (!used.has(raw.case)) used.set(raw.case, `/loads/${index}/case`);
   }
   checkUse(work, listed, used);
+  checkNames(work, new Map([...used, ...listed]));
+  checkPlaces(work, kinds);
   const ids = [...new Set([...listed.keys(), ...used.keys()])].sort(compareText);
   const excluded = excludedBy(work, new Set(ids));
   const open = ids.filter((id) => !kinds.has(id));

@@ -142,6 +142,31 @@ tells([
     ['31:37 duplicate-id: case "trays"; expected each case once: line 31 lists this one'],
   ],
   [
+    "a case named like the weight of the frame",
+    '"case": "push"',
+    '"case": "self-weight"',
+    [
+      '29:14 name-taken: a case named "self-weight"; expected another name: this one is the weight of the frame itself',
+      '31:37 warning unused-case: case "push", which no load is in; expected a case some load names',
+    ],
+  ],
+  [
+    "a case named like equipment that comes and goes",
+    '"masses": [{"id": "vice", "mass": 20,',
+    '"masses": [{"id": "push", "fixed": false, "mass": 20,',
+    [
+      '31:37 name-taken: case "push"; expected another name: line 25 has equipment of this name, which is a case of its own where it comes and goes',
+    ],
+  ],
+  [
+    "a permanent load that roams",
+    '"at": 700},\n    {"case": "push", "on": "arm", "line": 0.5, "part": [0, 300], "direction": "+y"}\n  ],\n  "cases": [{"id": "trays"}',
+    '"at": "worst"},\n    {"case": "push", "on": "arm", "line": 0.5, "part": [0, 300], "direction": "+y"}\n  ],\n  "cases": [{"id": "trays", "kind": "permanent"}',
+    [
+      '28:71 permanent-roams: a load of the permanent case "trays" at its worst place; expected one place: what always acts does not move (give its distance, or make the case variable)',
+    ],
+  ],
+  [
     "a part in two groups",
     '"groups": [',
     '"groups": [{"id": "other", "parts": ["arm"]}, ',
