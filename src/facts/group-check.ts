@@ -1,6 +1,7 @@
 import { SolveCheckFailed } from "../mechanics/errors.ts";
 import { slipOfGroup } from "../mechanics/fasteners/slip-group.ts";
-import type { Borne, ClampForce, ClampGroup } from "./joint-forces.ts";
+import type { HeldForce, Sliding } from "./held-by-friction.ts";
+import type { ClampGroup } from "./joint-forces.ts";
 
 /** Rounding of the shares of a few screws. */
 const ALLOWED = 1e-6;
@@ -14,8 +15,8 @@ const STEPS = 20;
  * allow is never above that at which the group gives way. `holds` is what a clamp is trusted with, N.
  * @throws SolveCheckFailed where it is: the shares do not balance the load.
  */
-export function checkGroups({ clamps }: Borne, holds: (force: ClampForce) => number): void {
-  const groups = new Map<ClampGroup, ClampForce[]>();
+export function checkGroups({ clamps }: Sliding, holds: (force: HeldForce) => number): void {
+  const groups = new Map<ClampGroup, HeldForce[]>();
   for (const force of clamps) {
     if (!force.group) continue;
     const own = groups.get(force.group);
