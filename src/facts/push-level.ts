@@ -3,6 +3,7 @@ import { up } from "./axes.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { structure } from "./structure.ts";
+import { ONE_LEVEL, pushedStation, WORKING_HEIGHT } from "./working-height.ts";
 
 /** Where people push and lean: the nodes of posts and level bars, not of doors, nearest under working height. */
 export interface PushLevel {
@@ -11,12 +12,10 @@ export interface PushLevel {
   readonly height: number;
 }
 
-/** Height at which people push and lean, m over the floor (EN 1991-1-1:2002, 6.4: 1.2 m at most; here 1.1 m, common practice). */
-const WORKING_HEIGHT = 1.1;
-/** Nodes this little below the highest are on one level with it, m: a bar's depth. */
-const ONE_LEVEL = 0.06;
-
-/** The highest level at or under working height at which bars are joined, or the top of a lower frame. */
+/**
+ * Working height, on posts that stand taller; else the highest level under it at which bars are joined, the top of a lower frame
+ * among them.
+ */
 export const pushLevel = defineFact<PushLevel, { structure: typeof structure; bodies: typeof bodies }>({
   id: "push-level",
   needs: { structure, bodies },
@@ -25,6 +24,11 @@ export const pushLevel = defineFact<PushLevel, { structure: typeof structure; bo
     for (const link of known.links) {
       joined.add(known.nodeAt(link.bar, link.stations[0]));
       joined.add(known.nodeAt(link.onto, link.stations[1]));
+    }
+    for (const [node, { bar, at }] of known.nodes.entries()) {
+      const body = all.get(bar);
+      const cut = Math.abs(at[2] - frame.floor.z - WORKING_HEIGHT) < 1e-6;
+      if (cut && body && pushedStation(body, [], frame.floor.z) !== undefined) joined.add(node);
     }
     // Whoever pushes a door moves the door: what the frame gives is felt at its own bars.
     const swinging = new Set(frame.doors.flatMap((door) => door.bars));

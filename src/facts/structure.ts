@@ -7,6 +7,7 @@ import { islands } from "./islands.ts";
 import type { PlacedConnector } from "./placed.ts";
 import { placements } from "./placements.ts";
 import { type Standing, standings } from "./standings.ts";
+import { pushedStation } from "./working-height.ts";
 
 /** Where bars are fastened to each other, as the mechanics see it: a point, the two bars, and what holds them. */
 export interface Link {
@@ -66,7 +67,7 @@ function project(body: Body, point: Vec3): number {
 const reachAlong = ({ axes, half }: Body, direction: Vec3): number =>
   Math.abs(dot(axes.y, direction)) * half.y + Math.abs(dot(axes.z, direction)) * half.z;
 
-/** Bars as lines, cut where something attaches, and what joins them. */
+/** Bars as lines, cut where something attaches and where people push, and what joins them. */
 export const structure = defineFact<
   Structure,
   {
@@ -167,6 +168,11 @@ export const structure = defineFact<
     for (const { bar, onto, stations } of links) {
       wanted.get(bar)?.push(stations[0]);
       wanted.get(onto)?.push(stations[1]);
+    }
+    for (const [id, list] of wanted) {
+      const body = all.get(id);
+      const station = body && pushedStation(body, list, frame.floor.z);
+      if (station !== undefined) list.push(station);
     }
     for (const { rows } of fastened) for (const { bar, stations } of rows) wanted.get(bar)?.push(...stations);
     const nodes: Node[] = [];
