@@ -1,6 +1,6 @@
 import { SolveCheckFailed } from "../mechanics/errors.ts";
 import { slipOfGroup } from "../mechanics/fasteners/slip-group.ts";
-import type { Borne, ClampForce, ClampGroup } from "./joint-forces.ts";
+import type { ClampForce, ClampGroup } from "./joint-forces.ts";
 
 /** Rounding of the shares of a few screws. */
 const ALLOWED = 1e-6;
@@ -14,8 +14,11 @@ const STEPS = 20;
  * allow is never above that at which the group gives way. `holds` is what a clamp is trusted with, N.
  * @throws SolveCheckFailed where it is: the shares do not balance the load.
  */
-export function checkGroups({ clamps }: Borne, holds: (force: ClampForce) => number): void {
-  const groups = new Map<ClampGroup, ClampForce[]>();
+export function checkGroups<Force extends Pick<ClampForce, "shear" | "group">>(
+  { clamps }: { readonly clamps: readonly Force[] },
+  holds: (force: Force) => number,
+): void {
+  const groups = new Map<ClampGroup, Force[]>();
   for (const force of clamps) {
     if (!force.group) continue;
     const own = groups.get(force.group);

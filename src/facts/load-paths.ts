@@ -8,6 +8,7 @@ import { TOUCH } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
 import { footing } from "./footing.ts";
 import { hanging } from "./hanging.ts";
+import { linkAxes } from "./link-axes.ts";
 import { placements } from "./placements.ts";
 import { response, type View } from "./response.ts";
 import { type Link, structure } from "./structure.ts";
@@ -137,7 +138,7 @@ export const loadPaths = defineFact<
         const body = all.get(link.bar);
         if (!body) return [];
         const [fx, fy, fz] = view.link(i);
-        const { x, y, z } = body.axes;
+        const { x, y, z } = linkAxes(link, body.axes);
         // What the bar puts on the other: the opposite of what the joint puts on it.
         const force = along(along(scale(x, -fx), y, -fy), z, -fz);
         if (length(force) < WORTH * length(applied)) return [];

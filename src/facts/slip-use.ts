@@ -3,7 +3,7 @@ import { type Si, si } from "../model/units/quantity.ts";
 import type { Clamp } from "./clamping.ts";
 import { type Governed, governing, governingView } from "./governing.ts";
 import { checkGroups } from "./group-check.ts";
-import type { Borne, JointForces } from "./joint-forces.ts";
+import type { ClampForce } from "./joint-forces.ts";
 import type { View } from "./response.ts";
 
 /**
@@ -23,8 +23,22 @@ export interface Friction {
 const LEAST_LEFT = 0.01;
 const LEAST_TRUSTED = 1;
 
+/** A screw that holds by friction. */
+export type Held = Pick<Clamp, "unitSlip" | "testedSlip" | "preload">;
+
+/** What a joint's screws bear that hold it by friction. */
+interface Sliding {
+  readonly clamps: readonly (Pick<ClampForce, "shear" | "pull" | "group"> & { readonly clamp: Held })[];
+}
+
+/** A joint that screws hold by friction. */
+export interface HeldByFriction {
+  /** All that it bears, N; or only the weight that it passes. */
+  borne(view: View, what?: "weight"): Sliding;
+}
+
 /** Slip load a clamp is trusted with in a combination, N. */
-function trustedSlip(clamp: Clamp, friction: Friction, { combination }: View): number {
+function trustedSlip(clamp: Held, friction: Friction, { combination }: View): number {
   const divided = combination.kind === "strength" ? friction.divided : 1;
   return (clamp.testedSlip ?? clamp.unitSlip * friction.value) / (friction.factor * divided);
 }
@@ -42,7 +56,7 @@ export interface Slip {
 }
 
 /** Slip utilisation of the worst clamp: shear over what the clamp, less what pulls on it, is trusted with. */
-export function worstSlip({ clamps }: Borne, friction: Friction, view: View): Slip {
+export function worstSlip({ clamps }: Sliding, friction: Friction, view: View): Slip {
   let worst: Slip = { use: 0, shear: 0, trusted: 0, left: 1 };
   for (const { clamp, shear, pull } of clamps) {
     if (shear === 0) continue;
@@ -55,7 +69,11 @@ export function worstSlip({ clamps }: Borne, friction: Friction, view: View): Sl
 }
 
 /** Slip utilisation of a joint under all that acts on it. */
-export function slipUse(views: readonly View[], joint: JointForces, friction: Friction): Governed<"ratio"> | undefined {
+export function slipUse(
+  views: readonly View[],
+  joint: HeldByFriction,
+  friction: Friction,
+): Governed<"ratio"> | undefined {
   return governing(
     views,
     ["strength", "service", "sway"],
@@ -67,7 +85,7 @@ export function slipUse(views: readonly View[], joint: JointForces, friction: Fr
 /** Slip utilisation of a joint under the weight that it passes alone. */
 export function weightUse(
   views: readonly View[],
-  joint: JointForces,
+  joint: HeldByFriction,
   friction: Friction,
 ): Governed<"ratio"> | undefined {
   return governing(views, ["strength"], "ratio", (view) => worstSlip(joint.borne(view, "weight"), friction, view).use);
@@ -76,7 +94,7 @@ export function weightUse(
 /** The figures behind a utilisation, as quantities. */
 export function slipFigures(
   views: readonly View[],
-  joint: JointForces,
+  joint: HeldByFriction,
   friction: Friction,
   governed: Governed<"ratio">,
   what?: "weight",

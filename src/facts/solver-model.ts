@@ -1,10 +1,11 @@
-import { cross, length, normalise, perpendicularPair, subtract, type Vec3 } from "../geometry/vector.ts";
+import { cross, length, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { Contact, FrameModel, Member, Six, Spring } from "../mechanics/model.ts";
 import type { Stock } from "../model/stock/stock.ts";
 import type { Body } from "./bodies.ts";
 import { TEETH } from "./floor-friction.ts";
 import type { Foothold } from "./footing.ts";
 import { type Bound, basePlateStiffness, connectorStiffness, tieStiffness } from "./joint-stiffness.ts";
+import { linkAxes } from "./link-axes.ts";
 import { sectionOf } from "./sections.ts";
 import type { SheetBrace } from "./sheet-braces.ts";
 import type { Link, Structure } from "./structure.ts";
@@ -32,14 +33,12 @@ function springOf(
   const pitch = body.bar.profile.pitch;
   const { x, y, z } = body.axes;
   if (link.freeAbout) {
-    const axis = normalise(link.freeAbout);
-    const [v] = perpendicularPair(axis);
     const shift = 5e7;
     return {
       from,
       to,
       at: link.at,
-      axes: { x: axis, y: v, z: cross(axis, v) },
+      axes: linkAxes(link, body.axes),
       stiffness: [shift, shift, shift, HAND, 5e3, 5e3],
     };
   }

@@ -15,7 +15,7 @@ export interface View {
   /** Along the bar, stations from its cut from end, m; local axes. */
   forces(bar: string): InternalForces | undefined;
   deflections(bar: string): Deflections | undefined;
-  /** Force [N] and moment [N·m] that link `i` of the structure puts on the bar that ends there, along and about that bar's axes x y z. */
+  /** Force [N] and moment [N·m] that link `i` of the structure puts on the bar that ends there, along and about `linkAxes`. */
   link(i: number): readonly [number, number, number, number, number, number];
   /** Push of foothold `i` on the frame, N. */
   foot(i: number): number;

@@ -6,6 +6,7 @@ import { UTILISATION } from "../criteria/utilisation-range.ts";
 import { hanging } from "../facts/hanging.ts";
 import { jointForces } from "../facts/joint-forces.ts";
 import { dividedBy, loadFactors } from "../facts/load-factors.ts";
+import { pivotForces } from "../facts/pivot-forces.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import { slipFigures, slipUse, weightUse } from "../facts/slip-use.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
@@ -32,7 +33,7 @@ export const rule = defineRule({
     "elastic vector method for groups (Shigley, section 8-12)",
     "EN 1993-1-8:2005, 3.9.2: tension draws on the clamp",
   ],
-  needs: { response: secondOrder, joints: jointForces, hanging, by: loadFactors },
+  needs: { response: secondOrder, joints: jointForces, pivots: pivotForces, hanging, by: loadFactors },
   criteria: { allowed: slipUtilisation, friction: jointFriction, factor: slipFactor, safety: safetyFactor },
   messages: {
     slips: {
@@ -45,13 +46,13 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, joints, hanging: hung, by }, { allowed, friction, factor, safety }, say) {
+  *inspect({ response: found, joints, pivots, hanging: hung, by }, { allowed, friction, factor, safety }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
     }
     const hangs = new Set(hung.map(({ joint }) => joint.id));
-    for (const joint of joints) {
+    for (const joint of [...joints, ...pivots]) {
       const at = joint.link.joint;
       const reckoned = {
         value: friction.at(at).value,
