@@ -3,6 +3,7 @@ import { alongSlot } from "./along-slot.ts";
 import { barUnderPanel } from "./bar-under-panel.ts";
 import { buttCut } from "./butt-cut.ts";
 import { coverEnd } from "./cover-end.ts";
+import { diagonalBrace } from "./diagonal-brace.ts";
 import { fittingSheet } from "./fitting-sheet.ts";
 import { otherFace } from "./other-face.ts";
 import { otherScrew } from "./other-screw.ts";
@@ -21,6 +22,7 @@ export const builtInCures: readonly Cure[] = [
   barUnderPanel,
   buttCut,
   coverEnd,
+  diagonalBrace,
   fittingSheet,
   otherFace,
   otherScrew,

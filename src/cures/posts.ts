@@ -9,6 +9,12 @@ export interface PostPair {
   readonly axis: 0 | 1;
 }
 
+/** A pair in an outermost plane of posts, and the way out. */
+export interface OuterPair {
+  readonly pair: PostPair;
+  readonly on: "+x" | "-x" | "+y" | "-y";
+}
+
 /** Cosine of what counts as plumb. */
 const PLUMB = 0.98;
 /** Shorter uprights are no posts, m. */
@@ -40,4 +46,16 @@ export function postPairs(frame: Frame): readonly PostPair[] {
     }
   }
   return list;
+}
+
+/** The outermost pairs along an axis, those on the far side first. */
+export function outerPairs(all: readonly PostPair[], axis: 0 | 1): readonly OuterPair[] {
+  const across = axis === 0 ? 1 : 0;
+  const own = all.filter((pair) => pair.axis === axis);
+  const at = ({ a }: PostPair): number => a.from[across];
+  const [far, near] = [Math.max(...own.map(at)), Math.min(...own.map(at))];
+  const name = across === 0 ? "x" : "y";
+  const side = (place: number, on: OuterPair["on"]): OuterPair[] =>
+    own.filter((pair) => at(pair) === place).map((pair) => ({ pair, on }));
+  return far > near ? [...side(far, `+${name}`), ...side(near, `-${name}`)] : side(far, `+${name}`);
 }

@@ -2,7 +2,7 @@ import type { Frame } from "../model/frame.ts";
 import type { Sheet } from "../model/stock/stock.ts";
 import { formatQuantity } from "../model/units/format-quantity.ts";
 import type { Cure, Edit, Patient, Proposal } from "./cure.ts";
-import { type PostPair, postPairs } from "./posts.ts";
+import { outerPairs, postPairs } from "./posts.ts";
 import { freshId, inFile, writtenBar } from "./written.ts";
 
 /** Thickness of a sheet that bears a push between the posts of a bench and can still be lifted: 12 mm or half an inch, m. */
@@ -19,23 +19,6 @@ function sheetFor(frame: Frame): Sheet | undefined {
   return [...frame.stock.sheets.values()].filter(fits).sort((a, b) => weight(a) - weight(b))[0];
 }
 
-interface Back {
-  readonly pair: PostPair;
-  readonly on: "+x" | "-x" | "+y" | "-y";
-}
-
-/** The outermost pairs of posts along an axis, the far side first, each with the way out. */
-function backs(all: readonly PostPair[], axis: 0 | 1): readonly Back[] {
-  const across = axis === 0 ? 1 : 0;
-  const own = all.filter((pair) => pair.axis === axis);
-  const at = ({ a }: PostPair): number => a.from[across];
-  const [far, near] = [Math.max(...own.map(at)), Math.min(...own.map(at))];
-  const name = across === 0 ? "x" : "y";
-  const side = (place: number, on: Back["on"]): Back[] =>
-    own.filter((pair) => at(pair) === place).map((pair) => ({ pair, on }));
-  return far > near ? [...side(far, `+${name}`), ...side(near, `-${name}`)] : side(far, `+${name}`);
-}
-
 /** Sheets screwed to the outer faces of posts: they brace by the slip of their screws. */
 export const screwedSheet: Cure = {
   id: "screwed-sheet",
@@ -49,7 +32,7 @@ export const screwedSheet: Cure = {
       const edits: Edit[] = [];
       const ids = new Set<string>();
       for (const axis of axes)
-        for (const { pair, on } of backs(all, axis)) {
+        for (const { pair, on } of outerPairs(all, axis)) {
           const bars = [pair.a.ref.id, pair.b.ref.id];
           const id = freshId(file, `brace-${bars.join("-")}`);
           if (ids.has(id) || !bars.every((bar) => writtenBar(file, bar))) continue;
