@@ -83,11 +83,7 @@ it("gives a share that can be read where a pull takes all of a clamp: a hundredt
   const clamp = { preload: 1000, testedSlip: 800 } as Clamp;
   const view = { combination: { kind: "service" } } as View;
   const use = (pull: number): number =>
-    worstSlip(
-      { clamps: [{ clamp, shear: 400, pull, bent: 0 }], turns: [] },
-      { value: 0.15, factor: 1, divided: 1.25 },
-      view,
-    ).use;
+    worstSlip({ clamps: [{ clamp, shear: 400, pull }] }, { value: 0.15, factor: 1, divided: 1.25 }, view).use;
   // 1 − 0.8 F_t/F_p (EN 1993-1-8, 3.9.2(1)): 0.6 left at half the preload.
   expect(use(500)).toBeCloseTo(400 / (800 * 0.6), 9);
   expect(use(5000)).toBeCloseTo(400 / (800 * 0.01), 9);
