@@ -135,9 +135,10 @@ function partOf(
   order: ReadonlyMap<string, number>,
 ): TurningPart | undefined {
   const moving = new Set(motions.map((motion) => motion.body));
-  const bars = motions
-    .flatMap((motion) => nodes[motion.body]?.bars ?? [])
-    .sort((a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0));
+  // A bar that can move in several ways is named once.
+  const bars = [...new Set(motions.flatMap((motion) => nodes[motion.body]?.bars ?? []))].sort(
+    (a, b) => (order.get(a) ?? 0) - (order.get(b) ?? 0),
+  );
   const [first] = bars;
   const lead = motions.find((motion) => first !== undefined && nodes[motion.body]?.bars.includes(first));
   if (!lead) return undefined; // a connector that spins by itself moves no bar

@@ -14,6 +14,9 @@ export function listed(names: readonly string[], most = Number.POSITIVE_INFINITY
 /** From here on a share reads better as a multiple. */
 const MANY_TIMES = 10;
 
+/** And beyond here how many times says no more. */
+const COUNTLESS = 100;
+
 /** How much of its limit a value is: of what is allowed, or of what is needed; from the utilisation, which is demand over capacity. */
 export function shareOfLimit(utilisation: number, sense: "at most" | "at least"): string {
   if (sense === "at most") return percent(utilisation);
@@ -27,6 +30,7 @@ export function percent(share: number): string {
   const scaled = share * 100;
   if (!Number.isFinite(scaled)) return "beyond any share";
   // As it prints, so that one ratio never reads in two ways.
+  if (Math.round(share) > COUNTLESS) return `more than ${COUNTLESS}-fold`;
   if (Math.round(scaled) >= 100 * MANY_TIMES) return `${Math.round(share)}-fold`;
   for (const digits of [0, 1, 2, 3]) {
     const text = scaled.toFixed(digits);

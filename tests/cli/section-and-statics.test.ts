@@ -73,6 +73,16 @@ describe("trysquare statics", () => {
     expect(stdout).toMatch(/free bodies; at most \d\.\de-\d+ left over\.\n$/);
   });
 
+  it("says why it has no forces for a bar that nothing fastens", async () => {
+    const frame = JSON.parse(readFileSync(join(place.folder, "bench.frame.json"), "utf8")) as { bars: unknown[] };
+    frame.bars.push({ id: "alone", profile: "40x40-8", from: [200, 300, 400], to: [900, 300, 400] });
+    place.write("alone.frame.json", JSON.stringify(frame));
+    const { code, stderr, stdout } = await place.run(["statics", "alone.frame.json", "--bar", "alone"]);
+    expect(stderr).toContain("--bar alone: nothing fastens it to the rest of the frame");
+    expect(code).toBe(0);
+    expect(stdout).toContain("free bodies");
+  });
+
   it("refuses a bar that is not there, and a frame that stands on nothing", async () => {
     const wrong = await place.run(["statics", "bench.frame.json", "--bar", "frnt"]);
     expect(wrong.stderr).toContain("did you mean front?");

@@ -13,6 +13,8 @@ it("lists names, and says how many are left out", () => {
 
 it.each([
   [1.653, "165 %"],
+  [10040, "more than 100-fold"],
+  [100, "100-fold"],
   [33.13, "33-fold"],
   [10, "10-fold"],
   [10 - 1e-12, "10-fold"],

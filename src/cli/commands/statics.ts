@@ -52,6 +52,8 @@ export function registerStatics(program: Command, context: Context): void {
         context.exit(EXIT.incomplete);
         return;
       }
+      if (bar !== undefined && !sheet.lines.some((line) => line.bar))
+        context.tell(`--bar ${bar}: nothing fastens it to the rest of the frame, so no forces are worked out in it`);
       for (const chunk of (as === "json" ? staticsJson : staticsText)(sheet)) await context.stdout.write(chunk);
     });
 }
