@@ -136,6 +136,19 @@ function atLeast(ring: readonly Vec2[] = [], size: number): boolean {
   return spread(0) >= size || spread(1) >= size;
 }
 
+/** A surface of a bar thinner than this on the picture shows as no more than its edges: one of the bar's is enough then, picture units. */
+const THIN = 0.5;
+
+/** How thick a ring is: its area over its longer spread. */
+function thickness(ring: readonly Vec2[]): number {
+  const { min, max } = boundsOf(ring.map(([x, y]): Vec3 => [x, y, 0]));
+  const area = ring.reduce((sum, [x, y], i) => {
+    const [u, v] = ring[(i + 1) % ring.length] ?? [x, y];
+    return sum + (x * v - u * y) / 2;
+  }, 0);
+  return Math.abs(area) / Math.max(max[0] - min[0], max[1] - min[1], 1e-9);
+}
+
 function painted(
   solid: Solid,
   look: Look,
@@ -152,6 +165,7 @@ function painted(
   for (const surface of seen) {
     const rings = surface.rings.map((ring) => ring.map((point) => sheet.place(point)));
     if (!atLeast(rings[0], finest)) continue;
+    if (solid.kind === "bar" && paths.length > 0 && thickness(rings[0] ?? []) < THIN) continue;
     const style = `fill="${fillOf(surface, base, view)}" stroke-width="${surface.kind === "skin" ? 0.9 : 0.45}"`;
     const last = paths.at(-1);
     const d = rings.map(ringPath).join("");

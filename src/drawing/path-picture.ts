@@ -12,6 +12,8 @@ const SIZE: Vec2 = [640, 470];
 /** Lengths of arrows as shares of the frame's size. */
 const SHORT = 0.03;
 const LONG = 0.05;
+/** Feet named on the picture, those that bear most; of more the numbers stand beside it. */
+const NAMED_FEET = 40;
 
 const ink = (of: keyof typeof PATH_COLOURS): string => `#${PATH_COLOURS[of]}`;
 const [BEARS, HELD, FLOOR] = [ink("bears"), ink("held"), ink("floor")];
@@ -78,12 +80,14 @@ export function pathPicture(frame: Frame, scene: Scene, path: LoadPath, title: s
       ? []
       : arrowBands(ref.id, along(at, normalise(force), longOf(force)), force, longOf(force), FLOOR, false),
   );
+  const heaviest = [...path.feet].sort((a, b) => length(b.force) - length(a.force)).slice(0, NAMED_FEET);
+  const named = path.feet.length > NAMED_FEET ? heaviest : path.feet;
   return lineDrawing(plainScene(scene), {
     view: views.isometric,
     size: SIZE,
     title,
     look: ({ kind }) => (kind === "bar" || kind === "stand" ? "faint" : "hidden"),
     bands: [...all.flatMap((body) => barBands(body, path, most, slim)), ...arrows, ...feet],
-    marks: path.feet.map(({ ref, at }) => ({ at, word: ref.id, weight: "light" as const })),
+    marks: named.map(({ ref, at }) => ({ at, word: ref.id, weight: "light" as const })),
   });
 }

@@ -36,6 +36,7 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .b.strong,.balloon.w-reject{background:var(--ink);color:#fff}
 .b.light,.balloon.w-note,.balloon.w-conceded{border:1px dashed var(--ink)}
 .findings h2:first-child{margin-top:0}
+@media screen{.many .part{content-visibility:auto;contain-intrinsic-size:auto 13rem}}
 .part{border-top:1px solid var(--rule);padding:.2rem 0 .3rem}
 .finding{margin:.4rem 0 .9rem;padding:.5rem .8rem .5rem .9rem;background:#fff;border:1px solid var(--rule);border-left:6px solid var(--note)}
 .finding.l-reject{border-left-color:var(--reject)}

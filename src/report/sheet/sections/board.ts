@@ -30,6 +30,9 @@ const CAPTION: Readonly<Record<keyof typeof views, string>> = {
   top: "Top, seen down",
 };
 
+/** Balloons of one drawing, those of the worst parts: more would hide the frame. */
+const BALLOONS: Readonly<Record<keyof typeof views, number>> = { isometric: 80, front: 30, side: 30, top: 30 };
+
 /** Balloons of the parts that have findings and a place. */
 export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): readonly Mark[] {
   const pointOf = pointsOf(frame, scene);
@@ -52,7 +55,7 @@ export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
       size: SIZE[name],
       finest: FINEST[name],
       title: `${frame.title}, ${views[name].name} view`,
-      marks,
+      marks: marks.slice(0, BALLOONS[name]),
       ...shown,
     };
     const svg = lineDrawing(scene, name === "isometric" ? { ...picture, symbols } : picture);
@@ -62,7 +65,7 @@ export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
   return html`<section class="board" id="drawing" aria-label="Drawing">
 <div class="easel" id="easel"></div>
 ${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}</div>
-<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}</p>
+<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings${marks.length > BALLOONS.front ? `; where there are more, each drawing has those of the worst ${BALLOONS.isometric} parts, or ${BALLOONS.front} where it is small` : ""}. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}</p>
 </section>
 `;
 }
