@@ -4,6 +4,7 @@ import type { LoadPath } from "../facts/load-paths.ts";
 import { along, cross, distance, length, lerp, normalise, scale, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import type { Frame } from "../model/frame.ts";
 import { type Band, lineDrawing } from "./line-drawing.ts";
+import { MANY_BARS } from "./many-bars.ts";
 import { carriedAs, LEAST, PATH_COLOURS, WIDEST, WORTH } from "./path-look.ts";
 import { plainScene, type Scene } from "./scene.ts";
 import { views } from "./view.ts";
@@ -82,11 +83,13 @@ export function pathPicture(frame: Frame, scene: Scene, path: LoadPath, title: s
   );
   const heaviest = [...path.feet].sort((a, b) => length(b.force) - length(a.force)).slice(0, NAMED_FEET);
   const named = path.feet.length > NAMED_FEET ? heaviest : path.feet;
+  // Of many bars what they carry is enough to tell where they are.
+  const bars = all.length > MANY_BARS ? "hidden" : "faint";
   return lineDrawing(plainScene(scene), {
     view: views.isometric,
     size: SIZE,
     title,
-    look: ({ kind }) => (kind === "bar" || kind === "stand" ? "faint" : "hidden"),
+    look: ({ kind }) => (kind === "bar" ? bars : kind === "stand" ? "faint" : "hidden"),
     bands: [...all.flatMap((body) => barBands(body, path, most, slim)), ...arrows, ...feet],
     marks: named.map(({ ref, at }) => ({ at, word: ref.id, weight: "light" as const })),
   });

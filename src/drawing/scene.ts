@@ -74,10 +74,13 @@ export const plainScene = (scene: Scene): Scene => ({
   solids: scene.solids.map((solid) => ({ ...solid, surfaces: skins(solid.prism) })),
 });
 
+/** The scene with nothing but its large parts, and their envelopes. */
+export const coarseScene = (scene: Scene): Scene =>
+  plainScene({ ...scene, solids: scene.solids.filter(({ kind }) => !SMALL.has(kind)) });
+
 /** The scene as it is drawn as a whole: a large frame without connectors, screws and caps, and without the slots of its bars. */
 export function wholeScene(scene: Scene): Scene {
   const bars = scene.solids.filter(({ kind }) => kind === "bar").length;
   if (bars <= MANY_BARS) return scene;
-  const large = scene.solids.filter(({ kind }) => !SMALL.has(kind));
-  return plainScene({ ...scene, solids: large });
+  return coarseScene(scene);
 }

@@ -27,7 +27,7 @@ export interface MovingShape {
 /** Stations along a bar, bent shapes and buckling modes at most, and bars of a frame beyond which fewer shapes and one mode are enough. */
 const STATIONS = 9;
 const BENDS = 8;
-const BENDS_OF_MANY = 4;
+const BENDS_OF_MANY = 3;
 const MODES = 3;
 const MANY_BARS = 400;
 

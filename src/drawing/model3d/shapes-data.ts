@@ -7,9 +7,9 @@ import type { BarData, ShapeData } from "./model-data.ts";
 const TO_MM = 1000;
 /** Shapes of free size are given so large, mm. */
 const FREE_SIZE = 100;
-/** Stations of a bar in a frame of many, and the share of the greatest movement and turn to which they are given there: less than shows. */
+/** Stations of a bar in a frame of many, and the share of the greatest movement and turn to which they are given there: about a pixel. */
 const FEW_STATIONS = 5;
-const FINEST_SHARE = 1 / 300;
+const FINEST_SHARE = 1 / 100;
 
 /** Decimals that tell this share of the greatest value, no more than are told otherwise. */
 const digitsFor = (greatest: number, usual: number): number =>

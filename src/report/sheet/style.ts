@@ -108,6 +108,7 @@ tr th span{color:var(--soft)}
 .tag{position:absolute;left:0;top:0;padding:0 .3em;background:#fffffff0;border:1px solid var(--rule);font-size:.78rem;white-space:nowrap;pointer-events:none}
 .way{display:grid;grid-template-columns:minmax(0,1.2fr) minmax(0,1fr);gap:1.2rem;align-items:start}
 .way figure{margin:0;background:#fff;border:1px solid var(--rule)}
+.path .bent{margin-top:.6rem}
 .tools{font-size:.85rem;margin-bottom:.4rem}
 .row{display:flex;flex-wrap:wrap;gap:.3rem .5rem;align-items:center;margin:.2rem 0}
 .tools button,.tools select,.filter select{font:inherit;color:inherit;background:#fff;border:1px solid #8f9488;border-radius:2px;padding:.18rem .55rem;max-width:100%}
@@ -154,7 +155,6 @@ h2,h3,.checks>p,.bars>p{break-after:avoid}
 .bars th,.bars td{white-space:nowrap;padding-right:.3rem}
 .bars thead th{vertical-align:bottom}
 .bars thead code{writing-mode:vertical-rl;transform:rotate(180deg)}
-.path{break-inside:avoid}
 .part{padding:0}.finding{margin:.3rem 0 .5rem}
 .record{break-inside:avoid-page}
 .block{grid-template-columns:1fr}.sign td{height:17mm}
