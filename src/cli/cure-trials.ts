@@ -1,7 +1,8 @@
 import { Unusable } from "./unusable.ts";
 
-/** Changed frames that are inspected a file in search of cures when nothing is said: a second or two of work. */
-export const CURE_TRIALS = 16;
+/** What is said of --cures. */
+export const CURES_SAID =
+  "changed frames to try a file in search of cures (default: 16, fewer of a frame of more than 400 bars)";
 
 /** Reads the argument of --cures. @throws Unusable */
 export function trials(written: string): number {

@@ -136,6 +136,19 @@ function atLeast(ring: readonly Vec2[] = [], size: number): boolean {
   return spread(0) >= size || spread(1) >= size;
 }
 
+/** A surface of a bar thinner than this on the picture shows as no more than its edges: one of the bar's is enough then, picture units. */
+const THIN = 0.5;
+
+/** How thick a ring is: its area over its longer spread. */
+function thickness(ring: readonly Vec2[]): number {
+  const { min, max } = boundsOf(ring.map(([x, y]): Vec3 => [x, y, 0]));
+  const area = ring.reduce((sum, [x, y], i) => {
+    const [u, v] = ring[(i + 1) % ring.length] ?? [x, y];
+    return sum + (x * v - u * y) / 2;
+  }, 0);
+  return Math.abs(area) / Math.max(max[0] - min[0], max[1] - min[1], 1e-9);
+}
+
 function painted(
   solid: Solid,
   look: Look,
@@ -144,7 +157,8 @@ function painted(
   { view, finest = 1 }: Picture,
 ): string {
   const base = tint ?? (look === "marked" ? MARKED : PLAIN);
-  const ink = look === "faint" ? FAINT_INK : INK;
+  // Ink is that of the drawing, told once round all parts.
+  const ink = look === "faint" ? ` stroke="${FAINT_INK}"` : "";
   const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
   const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
   // Surfaces that follow each other and look alike are one path.
@@ -152,6 +166,7 @@ function painted(
   for (const surface of seen) {
     const rings = surface.rings.map((ring) => ring.map((point) => sheet.place(point)));
     if (!atLeast(rings[0], finest)) continue;
+    if (solid.kind === "bar" && paths.length > 0 && thickness(rings[0] ?? []) < THIN) continue;
     const style = `fill="${fillOf(surface, base, view)}" stroke-width="${surface.kind === "skin" ? 0.9 : 0.45}"`;
     const last = paths.at(-1);
     const d = rings.map(ringPath).join("");
@@ -160,7 +175,7 @@ function painted(
   }
   if (paths.length === 0) return "";
   const drawn = paths.map(({ style, d }) => `<path d="${d}" ${style}/>`).join("");
-  return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}" stroke="${ink}"${see}>${drawn}</g>\n`;
+  return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}"${ink}${see}>${drawn}</g>\n`;
 }
 
 /** What was there and is no longer: the edges turned to the eye, dashed, over a breath of their colour. */
@@ -173,11 +188,15 @@ function ghosted({ solid, ink, width }: Ghost, sheet: Sheet, view: View): string
   return `<path data-ghost="${escaped(`${solid.of.kind} ${solid.of.id}`)}" d="${d}" fill="${ink}" fill-opacity="0.07" stroke="${ink}" stroke-width="${width}" stroke-dasharray="6 3"/>\n`;
 }
 
+/** A tenth of a picture unit is less than a hair on paper. */
+const tenths = (value: number): number => Math.round(value * 10) / 10 + 0;
+
 function banded({ points, ink, wide, opacity = 1, dashes, name }: Band, sheet: Sheet): string {
-  const d = points.map((point) => sheet.place(point).map(tidy).join(" ")).join("L");
+  const d = points.map((point) => sheet.place(point).map(tenths).join(" ")).join("L");
   const width = "size" in wide ? wide.size * sheet.scale : wide.units;
   const line = dashes === undefined ? "" : ` stroke-dasharray="${dashes}"`;
-  return `<path data-band="${escaped(name)}" d="M${d}" fill="none" stroke="${ink}" stroke-width="${tidy(width)}" stroke-opacity="${opacity}"${line}/>\n`;
+  const through = opacity === 1 ? "" : ` stroke-opacity="${opacity}"`;
+  return `<path data-band="${escaped(name)}" d="M${d}" fill="none" stroke="${ink}" stroke-width="${tidy(width)}"${through}${line}/>\n`;
 }
 
 /** Only the edges, over everything: for parts that run into each other and so have no place in the order. */
@@ -211,7 +230,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${tidy(sheet.width)} ${tidy(sheet.height)}" role="img">\n`,
     `<title>${escaped(title)}</title>\n`,
-    `<g stroke-linejoin="round" fill-rule="evenodd">\n`,
+    `<g stroke="${INK}" stroke-linejoin="round" fill-rule="evenodd">\n`,
     ...parts,
     ...clashing.map((solid) => outlined(solid, sheet)),
     ...(picture.ghosts ?? []).map((ghost) => ghosted(ghost, sheet, view)),

@@ -4,6 +4,7 @@ import type { LoadPath } from "../facts/load-paths.ts";
 import { along, cross, distance, length, lerp, normalise, scale, type Vec2, type Vec3 } from "../geometry/vector.ts";
 import type { Frame } from "../model/frame.ts";
 import { type Band, lineDrawing } from "./line-drawing.ts";
+import { MANY_BARS } from "./many-bars.ts";
 import { carriedAs, LEAST, PATH_COLOURS, WIDEST, WORTH } from "./path-look.ts";
 import { plainScene, type Scene } from "./scene.ts";
 import { views } from "./view.ts";
@@ -12,6 +13,8 @@ const SIZE: Vec2 = [640, 470];
 /** Lengths of arrows as shares of the frame's size. */
 const SHORT = 0.03;
 const LONG = 0.05;
+/** Feet named on the picture, those that bear most; of more the numbers stand beside it. */
+const NAMED_FEET = 40;
 
 const ink = (of: keyof typeof PATH_COLOURS): string => `#${PATH_COLOURS[of]}`;
 const [BEARS, HELD, FLOOR] = [ink("bears"), ink("held"), ink("floor")];
@@ -78,12 +81,16 @@ export function pathPicture(frame: Frame, scene: Scene, path: LoadPath, title: s
       ? []
       : arrowBands(ref.id, along(at, normalise(force), longOf(force)), force, longOf(force), FLOOR, false),
   );
+  const heaviest = [...path.feet].sort((a, b) => length(b.force) - length(a.force)).slice(0, NAMED_FEET);
+  const named = path.feet.length > NAMED_FEET ? heaviest : path.feet;
+  // Of many bars what they carry is enough to tell where they are.
+  const bars = all.length > MANY_BARS ? "hidden" : "faint";
   return lineDrawing(plainScene(scene), {
     view: views.isometric,
     size: SIZE,
     title,
-    look: ({ kind }) => (kind === "bar" || kind === "stand" ? "faint" : "hidden"),
+    look: ({ kind }) => (kind === "bar" ? bars : kind === "stand" ? "faint" : "hidden"),
     bands: [...all.flatMap((body) => barBands(body, path, most, slim)), ...arrows, ...feet],
-    marks: path.feet.map(({ ref, at }) => ({ at, word: ref.id, weight: "light" as const })),
+    marks: named.map(({ ref, at }) => ({ at, word: ref.id, weight: "light" as const })),
   });
 }

@@ -9,6 +9,7 @@ import { slotPanels } from "../facts/slot-panels.ts";
 import { standings } from "../facts/standings.ts";
 import type { Door, Frame, Triple } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
+import { MANY_BARS } from "./many-bars.ts";
 import { barSolid } from "./solids/bar-solid.ts";
 import { capSolid } from "./solids/cap-solid.ts";
 import { connectorSolids, headSolids } from "./solids/connector-solids.ts";
@@ -65,8 +66,6 @@ export function sceneOf(frame: Frame): Scene {
   return { solids, clashing: new Set(factOf(clashes, frame).flatMap(({ a, b }) => [a.id, b.id])) };
 }
 
-/** A frame of more bars than this is drawn as a whole without its small parts: they would be specks, and too many to turn. */
-const MANY_BARS = 400;
 const SMALL: ReadonlySet<Solid["kind"]> = new Set(["connector", "screw", "cap"]);
 
 /** The scene with nothing but the envelopes of its parts: for pictures in which they only stand behind what matters. */
@@ -75,10 +74,13 @@ export const plainScene = (scene: Scene): Scene => ({
   solids: scene.solids.map((solid) => ({ ...solid, surfaces: skins(solid.prism) })),
 });
 
+/** The scene with nothing but its large parts, and their envelopes. */
+export const coarseScene = (scene: Scene): Scene =>
+  plainScene({ ...scene, solids: scene.solids.filter(({ kind }) => !SMALL.has(kind)) });
+
 /** The scene as it is drawn as a whole: a large frame without connectors, screws and caps, and without the slots of its bars. */
 export function wholeScene(scene: Scene): Scene {
   const bars = scene.solids.filter(({ kind }) => kind === "bar").length;
   if (bars <= MANY_BARS) return scene;
-  const large = scene.solids.filter(({ kind }) => !SMALL.has(kind));
-  return plainScene({ ...scene, solids: large });
+  return coarseScene(scene);
 }

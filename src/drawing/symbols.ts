@@ -26,9 +26,14 @@ export interface Symbols {
 
 /** Length of an arrow as a share of the frame's diagonal. */
 const ARROW = 0.075;
+/** No longer than this share of a usual bar: the arrows on a long line of bars would hide it. */
+const OF_BAR = 0.5;
 /** Arrows along a line load, and along each side of a pressure. */
 const ALONG_LINE = [0.06, 0.28, 0.5, 0.72, 0.94] as const;
 const ALONG_SIDE = [0.12, 0.5, 0.88] as const;
+/** Where more bars than this bear line loads, one arrow on each has to do. */
+const MANY_LINES = 200;
+const AT_MIDDLE = [0.5] as const;
 
 function boxEdges({ centre, box }: Mass): readonly (readonly [Vec3, Vec3])[] {
   if (!box) return [];
@@ -44,7 +49,7 @@ function boxEdges({ centre, box }: Mass): readonly (readonly [Vec3, Vec3])[] {
 }
 
 /** Points on a bar, panel or mass where the arrows of a load end. */
-function targets(frame: Frame, scene: Scene, load: Load, id: string): readonly Vec3[] {
+function targets(frame: Frame, scene: Scene, load: Load, id: string, shares: readonly number[]): readonly Vec3[] {
   const mass = frame.masses.find((one) => one.ref.id === id);
   if (mass) return [mass.centre];
   const panel = scene.solids.find(({ kind, of }) => kind === "panel" && of.id === id);
@@ -62,7 +67,7 @@ function targets(frame: Frame, scene: Scene, load: Load, id: string): readonly V
   const [from, to] = [cutPoint(body, "from"), cutPoint(body, "to")];
   const surface = scale(load.direction, -Math.min(body.half.y, body.half.z));
   const at = (share: number): Vec3 => add(lerp(from, to, share), surface);
-  if (load.amount.kind === "line") return ALONG_LINE.map(at);
+  if (load.amount.kind === "line") return shares.map(at);
   if (load.at.kind === "distance") return [at(load.at.value / Math.max(distance(from, to), 1e-9))];
   return [at(0.5)];
 }
@@ -71,15 +76,19 @@ function targets(frame: Frame, scene: Scene, load: Load, id: string): readonly V
 export function symbolsOf(frame: Frame, scene: Scene): Symbols {
   const points = scene.solids.flatMap(({ prism }) => prism.vertices);
   const { min, max } = boundsOf(points.length > 0 ? points : [[0, 0, 0]]);
-  const size = ARROW * distance(min, max);
+  const lengths = [...factOf(bodies, frame).values()].map(({ cutLength }) => cutLength);
+  const usual = lengths.reduce((a, b) => a + b, 0) / Math.max(1, lengths.length);
+  const size = Math.min(ARROW * distance(min, max), OF_BAR * usual);
   const arrows: Symbols["arrows"][number][] = [];
   const moments: Symbols["moments"][number][] = [];
+  const lines = frame.loads.flatMap(({ amount, on }) => (amount.kind === "line" ? on : []));
+  const places = lines.length > MANY_LINES ? AT_MIDDLE : ALONG_LINE;
   for (const load of frame.loads) {
     for (const id of load.on) {
       const turning = load.amount.kind === "moment";
       // A single force is drawn longer than one of many.
       const length = size * (load.amount.kind === "force" ? 1.4 : 0.8);
-      for (const to of targets(frame, scene, load, id)) {
+      for (const to of targets(frame, scene, load, id, places)) {
         const sign = { load: load.ref.id, case: load.case, from: along(to, load.direction, -length), to };
         (turning ? moments : arrows).push(sign);
       }

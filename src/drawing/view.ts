@@ -22,6 +22,8 @@ export const views = {
   isometric: viewFrom("isometric", [1, -1, 1], ZED),
   front: viewFrom("front", [0, -1, 0], ZED),
   side: viewFrom("side", [1, 0, 0], ZED),
+  back: viewFrom("back", [0, 1, 0], ZED),
+  left: viewFrom("left", [-1, 0, 0], ZED),
   top: viewFrom("top", [0, 0, 1], [0, 1, 0]),
 } as const;
 

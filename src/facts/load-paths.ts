@@ -55,18 +55,23 @@ const WORTH = 0.005;
 /** Bars are looked at in stretches of about this length, m, and in no more of them a piece. */
 const STRETCH = 0.12;
 const STRETCHES = 8;
-/** Paths that are told; one of a frame with more bars than this. */
+/** Paths that are told. Of a frame with more bars than this one is, its bars only cut where something is joined to them. */
 const PATHS = 6;
 const MANY_BARS = 400;
 
-function carried(forces: InternalForces | undefined, body: Body, stations: readonly number[]): readonly Carried[] {
+function carried(
+  forces: InternalForces | undefined,
+  body: Body,
+  stations: readonly number[],
+  most: number,
+): readonly Carried[] {
   if (!forces) return [];
   const [start, end] = [cutStation(body, "from"), cutStation(body, "to")];
   const whole = end - start;
   const list: Carried[] = [];
   for (const [i, from] of stations.slice(0, -1).entries()) {
     const to = stations[i + 1] ?? from;
-    const parts = Math.min(Math.max(Math.ceil((to - from) / STRETCH), 1), STRETCHES);
+    const parts = Math.min(Math.max(Math.ceil((to - from) / STRETCH), 1), most);
     for (let k = 0; k < parts; k++) {
       const [a, b] = [from + ((to - from) * k) / parts, from + ((to - from) * (k + 1)) / parts];
       const at = (a + b) / 2 - start;
@@ -131,6 +136,7 @@ export const loadPaths = defineFact<
       const pieces = known.piecesOf(bar).flatMap((i) => known.pieces[i] ?? []);
       return [...pieces.map(({ stations }) => stations[0]), ...pieces.slice(-1).map(({ stations }) => stations[1])];
     };
+    const many = frame.bars.length > MANY_BARS;
     const pathOf = (view: View): LoadPath => {
       const applied = resultantOf(cases, view.combination.factors);
       const way = scale(applied, 1 / (length(applied) || 1));
@@ -160,7 +166,7 @@ export const loadPaths = defineFact<
           const body = all.get(bar);
           let line = lines.get(bar);
           if (!line) {
-            line = body?.prism ? carried(view.forces(bar), body, stationsOf(bar)) : [];
+            line = body?.prism ? carried(view.forces(bar), body, stationsOf(bar), many ? 1 : STRETCHES) : [];
             lines.set(bar, line);
           }
           return line;
@@ -175,7 +181,7 @@ export const loadPaths = defineFact<
     return [...usualViews(found.views)]
       .map((view) => ({ view, weight: weight(view), push: view.combination.sideways ? 1 : 0 }))
       .sort((a, b) => a.push - b.push || b.weight - a.weight)
-      .slice(0, frame.bars.length > MANY_BARS ? 1 : PATHS)
+      .slice(0, many ? 1 : PATHS)
       .map(({ view }) => pathOf(view));
   },
 });

@@ -24,9 +24,10 @@ export interface MovingShape {
   lineOf(bar: string): BarLine | undefined;
 }
 
-/** Stations along a bar, bent shapes and buckling modes at most, and bars of a frame beyond which one mode is enough. */
+/** Stations along a bar, bent shapes and buckling modes at most, and bars of a frame beyond which fewer shapes and one mode are enough. */
 const STATIONS = 9;
 const BENDS = 8;
+const BENDS_OF_MANY = 3;
 const MODES = 3;
 const MANY_BARS = 400;
 
@@ -134,7 +135,7 @@ export const movingShapes = defineFact<
       .map((shape) => ({ shape, most: most(shape) }))
       .filter((one) => one.most > 0)
       .sort((a, b) => b.most - a.most)
-      .slice(0, BENDS)
+      .slice(0, frame.bars.length > MANY_BARS ? BENDS_OF_MANY : BENDS)
       .map(({ shape }) => shape);
     const modes = !governing
       ? []

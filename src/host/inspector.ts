@@ -30,7 +30,7 @@ export interface InspectorOptions {
   /** A house file named on the command line, whose rules are trusted. */
   readonly house?: string;
   /** Changed frames that may be inspected a file in search of cures; none where rules of a team run. */
-  readonly cureTrials?: number;
+  readonly cureTrials?: number | "usual";
   /** Whether reports keep every measured judgement. */
   readonly margins?: boolean;
 }
@@ -77,7 +77,7 @@ type Inspect = (
   settings: HouseSettings,
 ) => Promise<Report>;
 
-function inspectHere(engine: Engine, cureTrials: number, margins: boolean): Inspect {
+function inspectHere(engine: Engine, cureTrials: number | "usual", margins: boolean): Inspect {
   return async (file, bytes, stock, settings) => {
     try {
       return engine.inspect({ file, bytes, stock, house: { ...settings, rules: engine.rules }, cureTrials, margins });

@@ -28,7 +28,7 @@ export interface Inspection {
   readonly stock: readonly StockBytes[];
   readonly house: HouseInForce;
   /** How many changed frames may be inspected in search of cures; none when absent. */
-  readonly cureTrials?: number;
+  readonly cureTrials?: number | "usual";
   /** Whether the report keeps every measured judgement, not the closest of each rule alone. */
   readonly margins?: boolean;
   /** Called before each rule, so that a rule that never returns can be named. */

@@ -1,3 +1,4 @@
+import { MANY_BARS } from "../drawing/many-bars.ts";
 import type { BarData, ModelData, PieceData } from "../drawing/model3d/model-data.ts";
 import { add, cross, dot, mix, size, times, unit, type Vec, vecAt } from "./vec.ts";
 
@@ -61,8 +62,17 @@ export class Growing {
   }
 }
 
-/** Past this many bars their true outline is too much to draw: the envelope stands for it. */
-const DETAILED = 400;
+/** Pieces that a bar bends in, and those in a frame of many bars: there a bar is drawn in one until a shape is shown. */
+const PIECES = 8;
+const FEW_PIECES = 4;
+/** Whether the envelope of bars stands for their true outline, which is too much to draw. */
+export const isRough = ({ bars }: ModelData): boolean => bars.length > MANY_BARS;
+
+const piecesFor = (model: ModelData, bends: boolean): number => {
+  if (model.shapes.length === 0) return 1;
+  return isRough(model) ? (bends ? FEW_PIECES : 1) : PIECES;
+};
+
 /** Corners of an outline that turn by more than this show as an edge along the bar. */
 const SHARP = Math.cos(Math.PI / 6);
 
@@ -82,15 +92,14 @@ function outlineOf(model: ModelData, bar: BarData): readonly number[] {
   const profile = model.profiles[bar.profile];
   if (!profile) return [];
   const [h, w] = profile.half;
-  return model.bars.length > DETAILED ? [h, -w, h, w, -h, w, -h, -w] : profile.outer;
+  return isRough(model) ? [h, -w, h, w, -h, w, -h, -w] : profile.outer;
 }
 
-function addBar(model: ModelData, bar: BarData, index: number, solid: Growing, edges: Growing): void {
+function addBar(model: ModelData, bar: BarData, index: number, steps: number, solid: Growing, edges: Growing): void {
   const outline = outlineOf(model, bar);
   const profile = model.profiles[bar.profile];
   if (!profile) return;
   const [half, axisY, axisZ] = [profile.half, vecAt(bar.frame, 6), vecAt(bar.frame, 9)];
-  const steps = model.shapes.length > 0 ? 8 : 1;
   const count = outline.length / 2;
   const point = (i: number): readonly [number, number] => [
     outline[2 * (i % count)] ?? 0,
@@ -137,7 +146,7 @@ function addBar(model: ModelData, bar: BarData, index: number, solid: Growing, e
 function addCaps(model: ModelData, bar: BarData, index: number, solid: Growing, fibres: readonly Fibre[]): void {
   const profile = model.profiles[bar.profile];
   if (!profile) return;
-  const rough = model.bars.length > DETAILED;
+  const rough = isRough(model);
   const rings = rough ? [] : profile.holes;
   const points = rough
     ? fibres
@@ -231,12 +240,13 @@ function awayOf(model: ModelData, middles: readonly Vec[], centre: Vec): readonl
   });
 }
 
-/** The frame as triangles and lines. */
-export function meshesOf(model: ModelData): Meshes {
+/** The frame as triangles and lines; of many bars, fine enough to bend only where that is asked for. */
+export function meshesOf(model: ModelData, bends = false): Meshes {
+  const steps = piecesFor(model, bends);
   const [solid, panels, edges] = [new Growing(), new Growing(), new Growing()];
   const axes = model.bars.map((bar) => fibre(bar, 0, 0));
   const middles: Vec[] = axes.map(({ from, to }) => mix(from, to, 0.5));
-  for (const [i, bar] of model.bars.entries()) addBar(model, bar, i, solid, edges);
+  for (const [i, bar] of model.bars.entries()) addBar(model, bar, i, steps, solid, edges);
   model.pieces.forEach((piece, i) => {
     const points = Array.from({ length: piece.points.length / 3 }, (_, k) => cornerOf(piece, k));
     const middle = times(

@@ -5,7 +5,7 @@ import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import { INK, type Rgb } from "./colours.ts";
 import { swungList, swungParts } from "./doors.ts";
 import { programOf } from "./gl-program.ts";
-import type { Meshes } from "./mesh.ts";
+import { isRough, type Meshes, meshesOf } from "./mesh.ts";
 import { PATH_INKS, pathMesh } from "./path-mesh.ts";
 import { LOAD_SIGN, signMesh } from "./sign-mesh.ts";
 import { add, mix, size, times } from "./vec.ts";
@@ -31,6 +31,12 @@ const GLASS = 0.24;
 const NEARER = 0.0004;
 const LOAD: Rgb = [31, 95, 139];
 
+interface Drawn {
+  readonly solid: Batch;
+  readonly panels: Batch;
+  readonly edges: Batch;
+}
+
 /** Draws with WebGL; undefined where the browser has none. */
 export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: Meshes): Painter | undefined {
   const gl = canvas.getContext("webgl", { antialias: true, alpha: false, preserveDrawingBuffer: true });
@@ -38,18 +44,29 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   if (!gl || !program) return undefined;
   gl.useProgram(program);
   const batches = batchesFor(gl, program);
-  const solid = batches.of(meshes.solid);
-  const panels = batches.of(meshes.panels);
-  const edges = batches.of(meshes.edges);
+  const drawnOf = ({ solid, panels, edges }: Meshes): Drawn => ({
+    solid: batches.of(solid),
+    panels: batches.of(panels),
+    edges: batches.of(edges),
+  });
+  let drawn = drawnOf(meshes);
+  /** Of many bars the meshes that can bend are made when a shape is first shown. */
+  let bends = !isRough(model);
   const { low, high, axes } = meshes;
   const across = size(add(high, low, -1));
-  const signs = batches.of(signMesh(model, across));
+  const bar = axes.reduce((sum, { from, to }) => sum + size(add(to, from, -1)), 0) / Math.max(1, axes.length);
+  const signs = batches.of(signMesh(model, across, bar));
   signs.recolour((part) => (part === LOAD_SIGN ? LOAD : INK));
   gl.enable(gl.DEPTH_TEST);
   gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
   gl.clearColor(1, 1, 1, 1);
   let inner: Batch | undefined;
   let [shape, opened] = [-1, 0];
+  let [faceInks, edgeInks]: [readonly Rgb[], readonly Rgb[]] = [[], []];
+  const recolour = (): void => {
+    for (const batch of [drawn.solid, drawn.panels]) batch.recolour((part) => faceInks[part] ?? INK);
+    drawn.edges.recolour((part) => edgeInks[part] ?? INK);
+  };
   /** Puts a batch where bent shape and open doors have it. */
   const pose = (batch: Batch): void => {
     const { mesh } = batch;
@@ -61,7 +78,7 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
     batch.put("bent", swungList(movedMesh(model, mesh, axes, shape), belongs, swung, "direction"));
   };
   const poseAll = (): void => {
-    for (const batch of [solid, panels, edges, inner]) if (batch) pose(batch);
+    for (const batch of [drawn.solid, drawn.panels, drawn.edges, inner]) if (batch) pose(batch);
   };
   const seenThrough = (draw: () => void): void => {
     gl.enable(gl.BLEND);
@@ -82,11 +99,17 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
     },
     bend(index) {
       shape = index;
+      if (shape >= 0 && !bends) {
+        for (const batch of Object.values(drawn)) batch.drop();
+        drawn = drawnOf(meshesOf(model, true));
+        bends = true;
+        recolour();
+      }
       poseAll();
     },
     colour(faces, inks) {
-      for (const batch of [solid, panels]) batch.recolour((part) => faces[part] ?? INK);
-      edges.recolour((part) => inks[part] ?? INK);
+      [faceInks, edgeInks] = [faces, inks];
+      recolour();
     },
     paint(eye, bend, spread) {
       gl.viewport(0, 0, canvas.width, canvas.height);
@@ -99,14 +122,14 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       gl.uniform1f(batches.uniform("spread"), spread);
       const path = spread === 0 ? inner : undefined;
       path?.draw(gl.TRIANGLES, { flat: false });
-      if (!path) solid.draw(gl.TRIANGLES, { flat: false });
+      if (!path) drawn.solid.draw(gl.TRIANGLES, { flat: false });
       // Seen from far, lines a pixel wide would blacken a bar.
       const thin = Math.min(1, Math.max(LEAST_INK, (FULL_INK * canvas.height) / eye.height));
-      seenThrough(() => edges.draw(gl.LINES, { flat: true, alpha: path ? THROUGH * thin : thin, near: NEARER }));
+      seenThrough(() => drawn.edges.draw(gl.LINES, { flat: true, alpha: path ? THROUGH * thin : thin, near: NEARER }));
       if (spread === 0) signs.draw(gl.LINES, { flat: true, near: NEARER });
       if (path) return;
       gl.depthMask(false);
-      seenThrough(() => panels.draw(gl.TRIANGLES, { flat: false, alpha: GLASS }));
+      seenThrough(() => drawn.panels.draw(gl.TRIANGLES, { flat: false, alpha: GLASS }));
       gl.depthMask(true);
     },
   };

@@ -30,10 +30,14 @@ export interface Pins {
 const LOOKS = { reject: "strong", hold: "", note: "light", conceded: "light" } as const;
 /** Room a pin takes, pixels, and how far outside the picture it still shows. */
 const WIDE = 24;
+const WIDE_OF_MANY = 44;
 const HIGH = 22;
 const OUTSIDE = 20;
+/** Pins shown at once, those of the worst parts in the picture; where there are more, one is left out that finds no free place. */
+const SHOWN = 120;
 /** Places tried on a spiral until a pin is clear of the others. */
 const TRIES = 40;
+const FEW_TRIES = 6;
 
 export function pinsOf(model: ModelData, meshes: Meshes, told: (pin: number) => void): Pins {
   const buttons = model.pins.map(({ number, level, where }, i) => {
@@ -63,10 +67,12 @@ export function pinsOf(model: ModelData, meshes: Meshes, told: (pin: number) => 
     const posed = swung ? add(swung.point(point), swung.direction(bent)) : add(point, bent);
     return add(posed, meshes.away[part] ?? [0, 0, 0], apart);
   };
+  let chosen: number | undefined;
   return {
     buttons,
     at,
     choose(pin) {
+      chosen = pin;
       buttons.forEach((button, i) => {
         button.classList.toggle("chosen", i === pin);
       });
@@ -78,17 +84,38 @@ export function pinsOf(model: ModelData, meshes: Meshes, told: (pin: number) => 
     },
     place(eye, shown, width, height) {
       const put: (readonly [number, number])[] = [];
+      const outside = (x: number, y: number): boolean =>
+        x < -OUTSIDE || y < -OUTSIDE || x > width + OUTSIDE || y > height + OUTSIDE;
+      const crowded = buttons.length > SHOWN;
+      const wide = crowded ? WIDE_OF_MANY : WIDE;
+      const hide = (button: HTMLButtonElement): void => {
+        button.style.display = "none";
+      };
       buttons.forEach((button, i) => {
         if (button.hidden) return;
+        const must = i === chosen;
+        if (put.length >= SHOWN && !must) {
+          hide(button);
+          return;
+        }
         let [x, y] = seenAt(eye, at(i, shown), width, height);
-        const taken = (): boolean => put.some(([a, b]) => Math.abs(a - x) < WIDE && Math.abs(b - y) < HIGH);
-        for (let tries = 0; tries < TRIES && taken(); tries++) {
-          const [angle, step] = [tries * 0.9, (14 + tries) / 2];
+        const taken = (): boolean => put.some(([a, b]) => Math.abs(a - x) < wide && Math.abs(b - y) < HIGH);
+        if (crowded && outside(x, y)) {
+          hide(button);
+          return;
+        }
+        const tries = crowded ? FEW_TRIES : TRIES;
+        for (let k = 0; k < tries && taken(); k++) {
+          const [angle, step] = [k * 0.9, (14 + k) / 2];
           [x, y] = [x + step * Math.cos(angle), y - step * Math.sin(angle)];
         }
+        if (crowded && !must && taken()) {
+          hide(button);
+          return;
+        }
         put.push([x, y]);
-        const outside = x < -OUTSIDE || y < -OUTSIDE || x > width + OUTSIDE || y > height + OUTSIDE;
-        button.style.visibility = outside ? "hidden" : "visible";
+        button.style.display = "";
+        button.style.visibility = outside(x, y) ? "hidden" : "visible";
         button.style.transform = `translate(${x.toFixed(1)}px,${y.toFixed(1)}px) translate(-50%,-50%)`;
       });
     },

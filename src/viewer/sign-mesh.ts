@@ -10,6 +10,8 @@ const SUPPORT_SIGN = -2;
 const HEAD = 0.26;
 const BARB = 0.09;
 const SUPPORT = 0.014;
+/** No larger than this share of a usual bar: the signs of a long line of bars would hide it. */
+const OF_BAR = 0.06;
 
 type Line = readonly [Vec, Vec];
 
@@ -38,8 +40,8 @@ function support({ at, hold }: ModelData["supports"][number], large: number): re
 const inPairs = (list: readonly number[]): readonly Line[] =>
   Array.from({ length: list.length / 6 }, (_, i) => [vecAt(list, 6 * i), vecAt(list, 6 * i + 3)]);
 
-/** Signs of loads, goods, supports and of the ways of doors, as lines that belong to no part; `across` is the size of the frame. */
-export function signMesh({ arrows, moments, boxes, doors, supports }: ModelData, across: number): Mesh {
+/** Signs of loads, goods, supports and of the ways of doors, as lines that belong to no part; `across` is the size of the frame, `bar` that of a usual bar. */
+export function signMesh({ arrows, moments, boxes, doors, supports }: ModelData, across: number, bar: number): Mesh {
   const ends = (sign: readonly number[]): Line => [vecAt(sign, 0), vecAt(sign, 3)];
   const loads = [
     ...arrows.map(ends).flatMap(([a, b]): readonly Line[] => [[a, b], ...head(a, b, b)]),
@@ -51,7 +53,7 @@ export function signMesh({ arrows, moments, boxes, doors, supports }: ModelData,
     // Every other stretch of a door's arc, so that it shows as dashed.
     ...doors.flatMap(({ arc }) => inPairs(arc.slice(0, 6 * Math.floor(arc.length / 6)))),
   ];
-  const stood = supports.flatMap((one) => support(one, SUPPORT * across));
+  const stood = supports.flatMap((one) => support(one, Math.min(SUPPORT * across, OF_BAR * bar)));
   const lines = [...loads, ...stood];
   return {
     at: Float32Array.from(lines.flat(2)),

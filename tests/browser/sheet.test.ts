@@ -83,6 +83,8 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
       await page.waitForSelector("body.turning");
       expect(complaints).toEqual([]);
       expect(requests).toEqual([address]);
+      // What there is to lay out before the first touch.
+      expect(await page.evaluate<number>(`document.querySelectorAll("*").length`)).toBeLessThan(7000);
       await page.context().close();
     },
     SLOW,
@@ -354,8 +356,9 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
         await plain.close();
       }
       const { page } = await open(address, { javaScriptEnabled: false });
-      expect(await page.locator(".board figure.view svg:visible").count()).toBe(4);
-      expect(await page.locator("#load-path-told svg").isVisible()).toBe(true);
+      expect(await page.locator(".board figure.view svg:visible").count()).toBe(6);
+      expect(await page.locator("#load-path-told svg:visible").count()).toBe(2);
+      expect(await page.locator("#load-path-told .bent path[data-band]").count()).toBeGreaterThan(10);
       expect(await page.locator("article.finding:visible").count()).toBeGreaterThan(5);
       await page.context().close();
     },

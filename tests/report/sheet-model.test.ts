@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { MANY_BARS, thinned } from "../../src/drawing/many-bars.ts";
 import { modelOf } from "../../src/drawing/model3d/model-of.ts";
 import { sceneOf } from "../../src/drawing/scene.ts";
 import { symbolsOf } from "../../src/drawing/symbols.ts";
@@ -79,6 +80,37 @@ describe("the numbers a viewer is given", () => {
       }
     });
     expect(faces).toBeGreaterThan(10);
+  });
+});
+
+describe("what is drawn before the first turn", () => {
+  /** The bars over again, until there are this many. */
+  const repeated = (count: number) => ({
+    ...model,
+    pieces: [],
+    bars: Array.from({ length: count }, (_, i) => model.bars[i % model.bars.length]).filter((bar) => bar !== undefined),
+  });
+  /** Corners of triangles and ends of lines that a card without help of hardware draws many times a second. */
+  const OF_DEMO = 260_000;
+  const OF_MANY = 150_000;
+  const corners = ({ solid, panels, edges }: ReturnType<typeof meshesOf>): number =>
+    solid.part.length + panels.part.length + edges.part.length;
+
+  it("is bounded for a demo, and for 2,000 bars", () => {
+    expect(corners(meshesOf(model))).toBeLessThan(OF_DEMO);
+    expect(corners(meshesOf(repeated(2000)))).toBeLessThan(OF_MANY);
+  });
+
+  it("gets finer where a shape of many bars is shown, and that alone", () => {
+    const many = repeated(MANY_BARS + 1);
+    const stations = (bends: boolean) => new Set(meshesOf(many, bends).solid.station).size;
+    expect([stations(false), stations(true)]).toEqual([2, 5]);
+    expect(corners(meshesOf(model, true))).toBe(corners(meshesOf(model)));
+  });
+
+  it("keeps both ends where stations are thinned", () => {
+    expect(thinned([0, 1, 2, 3, 4, 5, 6, 7, 8], 5)).toEqual([0, 2, 4, 6, 8]);
+    expect(thinned([0, 1], 5)).toEqual([0, 1]);
   });
 });
 

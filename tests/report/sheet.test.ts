@@ -26,9 +26,9 @@ describe("the inspection sheet", () => {
     expect([...page.matchAll(/<section class="part /g)]).toHaveLength(parts.size);
   });
 
-  it("puts a balloon for every part that has a place on each of the four views", () => {
+  it("puts a balloon for every part that has a place on each of the six views", () => {
     const views = [...page.matchAll(/<figure class="view" data-view[\s\S]*?<\/figure>/g)].map(([figure]) => figure);
-    expect(views).toHaveLength(4);
+    expect(views).toHaveLength(6);
     const parts = [...page.matchAll(/<section class="part [^>]*id="p(\d+)"/g)].map(([, n]) => n);
     for (const view of views) {
       const balloons = [...view.matchAll(/font-weight="bold"[^>]*>(\d+)<\/text>/g)].map(([, n]) => n);

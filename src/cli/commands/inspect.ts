@@ -2,7 +2,7 @@ import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { frameFiles } from "../../host/frame-files.ts";
 import type { Context } from "../context.ts";
-import { CURE_TRIALS, trials } from "../cure-trials.ts";
+import { CURES_SAID, trials } from "../cure-trials.ts";
 import { deliver, type Outlet } from "../deliver.ts";
 import { EXIT, exitFor, GATES, type Gate } from "../exit-code.ts";
 import { checkTarget } from "../output-target.ts";
@@ -15,7 +15,7 @@ interface InspectOptions {
   readonly gate: Gate;
   readonly house?: string;
   readonly colour: ColourWish;
-  readonly cures: number;
+  readonly cures?: number;
 }
 
 /** `trysquare inspect`: every fault of every frame named, as a ticket and in any machine form. */
@@ -29,7 +29,7 @@ export function registerInspect(program: Command, context: Context): void {
     )
     .argument("<files...>", "frame files, folders or patterns")
     .addOption(new Option("--gate <level>", "level from which the run fails").choices(GATES).default("hold"))
-    .option("--cures <count>", "changed frames to try a file in search of cures", trials, CURE_TRIALS)
+    .option("--cures <count>", CURES_SAID, trials)
     .option("--house <file>", "use this house file, and trust the rules it lists")
     .addOption(new Option("--colour <when>", "colour the ticket").choices(COLOURS).default("auto"));
   for (const option of plan.options) command.addOption(option);
@@ -49,7 +49,7 @@ export function registerInspect(program: Command, context: Context): void {
       outlets.push({ reporter, sink: to === undefined ? context.stdout : atomicFile(to) });
     }
     const { prepareRun } = await import("../prepare-run.ts");
-    const run = await prepareRun(files, house, context, { cureTrials: options.cures });
+    const run = await prepareRun(files, house, context, { cureTrials: options.cures ?? "usual" });
     const judged = async function* () {
       for await (const report of run.reports) {
         context.exit(exitFor(report, options.gate));

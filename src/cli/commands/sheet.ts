@@ -3,7 +3,7 @@ import { Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { nameOf } from "../../host/frame-files.ts";
 import type { Context } from "../context.ts";
-import { CURE_TRIALS, trials } from "../cure-trials.ts";
+import { CURES_SAID, trials } from "../cure-trials.ts";
 import { exitFor, GATES, type Gate } from "../exit-code.ts";
 import { fileName } from "../file-name.ts";
 import { checkTarget } from "../output-target.ts";
@@ -13,7 +13,7 @@ interface SheetOptions {
   readonly to?: string;
   readonly gate: Gate;
   readonly house?: string;
-  readonly cures: number;
+  readonly cures?: number;
 }
 
 /** `trysquare sheet`: the inspection of one frame as a page to look at, to hand on and to sign. */
@@ -27,7 +27,7 @@ export function registerSheet(program: Command, context: Context): void {
     .argument("<file>", "a frame file")
     .option("--to <file>", "put the sheet into this file instead of standard output", fileName("--to"))
     .addOption(new Option("--gate <level>", "level from which the run fails").choices(GATES).default("hold"))
-    .option("--cures <count>", "changed frames to try in search of cures", trials, CURE_TRIALS)
+    .option("--cures <count>", CURES_SAID, trials)
     .option("--house <file>", "use this house file, and trust the rules it lists")
     .action(async (path: string, { to, gate, house, cures }: SheetOptions) => {
       const file = { path, name: nameOf(path) };
@@ -38,7 +38,7 @@ export function registerSheet(program: Command, context: Context): void {
         import("../../host/open-frame.ts"),
         import("../../report/sheet/sheet-document.ts"),
       ]);
-      const run = await prepareRun([file], house, context, { cureTrials: cures, margins: true });
+      const run = await prepareRun([file], house, context, { cureTrials: cures ?? "usual", margins: true });
       try {
         const known = await run.houseOf(file);
         const opened = await openFrame(path, known?.stock);

@@ -1,5 +1,6 @@
 import type { LoadPath } from "../../facts/load-paths.ts";
 import type { MovingShape } from "../../facts/moving-shapes.ts";
+import { MANY_BARS } from "../many-bars.ts";
 import type { PoseData } from "./model-data.ts";
 
 /** The shape and the load path that a finding belongs to, where it has them. */
@@ -12,7 +13,6 @@ export interface Pose {
 
 /** Shapes that only findings need, at most; one of a frame with more bars than this, where each is large. */
 const OWN = 8;
-const MANY_BARS = 400;
 
 const same = (a: MovingShape, b: MovingShape): boolean =>
   a.kind === b.kind && a.name === b.name && a.factor === b.factor && a.swings?.side === b.swings?.side;

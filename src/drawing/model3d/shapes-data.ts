@@ -1,11 +1,19 @@
 import type { Body } from "../../facts/bodies.ts";
 import type { MovingShape } from "../../facts/moving-shapes.ts";
 import { length } from "../../geometry/vector.ts";
+import { MANY_BARS, thinned } from "../many-bars.ts";
 import type { BarData, ShapeData } from "./model-data.ts";
 
 const TO_MM = 1000;
 /** Shapes of free size are given so large, mm. */
 const FREE_SIZE = 100;
+/** Stations of a bar in a frame of many, and the share of the greatest movement and turn to which they are given there: about a pixel. */
+const FEW_STATIONS = 5;
+const FINEST_SHARE = 1 / 100;
+
+/** Decimals that tell this share of the greatest value, no more than are told otherwise. */
+const digitsFor = (greatest: number, usual: number): number =>
+  greatest > 0 ? Math.max(0, Math.min(usual, Math.ceil(-Math.log10(greatest * FINEST_SHARE)))) : 0;
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits)) + 0;
 
@@ -46,13 +54,16 @@ export function shapesData(
       turns: rounded(turns, 5),
     })),
     movedOf: (bar) =>
-      sized.map(({ shape, scale }) => {
+      sized.map(({ shape, scale, most, turns }) => {
         const line = shape.lineOf(bar);
-        const digits = shape.kind === "bent" ? 3 : 2;
-        return (line?.moved ?? []).flatMap((moved, i) => [
+        const many = all.length > MANY_BARS;
+        const fine = shape.kind === "bent" ? 3 : 2;
+        const [digits, turnDigits] = many ? [digitsFor(most * TO_MM, fine), digitsFor(turns, 5)] : [fine, 5];
+        const stations = (line?.moved ?? []).map((moved, i) => [
           ...moved.map((c) => rounded(c * scale * TO_MM, digits)),
-          rounded((line?.rolled[i] ?? 0) * scale, 5),
+          rounded((line?.rolled[i] ?? 0) * scale, turnDigits),
         ]);
+        return (many ? thinned(stations, FEW_STATIONS) : stations).flat();
       }),
   };
 }

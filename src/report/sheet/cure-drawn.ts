@@ -1,4 +1,5 @@
 import { curePictures } from "../../drawing/cure-picture.ts";
+import { MANY_BARS } from "../../drawing/many-bars.ts";
 import { type Scene, sceneOf } from "../../drawing/scene.ts";
 import { applyEdits } from "../../inspection/apply-edits.ts";
 import { compareBars } from "../../inspection/compare.ts";
@@ -13,7 +14,6 @@ export type CureDrawn = (finding: Finding, cure: CureOffered) => Markup | undefi
 
 /** Cures drawn on one sheet, the first ones; none on a frame of more bars than this, where each is a drawing of its own to read whole. */
 const DRAWN = 10;
-const MANY_BARS = 400;
 
 /** Draws cures before and after: the changed file is read again with the stock of the frame. */
 export function curesDrawn(file: string, bytes: Uint8Array, frame: Frame, scene: Scene): CureDrawn {

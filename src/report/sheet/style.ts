@@ -36,6 +36,7 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .b.strong,.balloon.w-reject{background:var(--ink);color:#fff}
 .b.light,.balloon.w-note,.balloon.w-conceded{border:1px dashed var(--ink)}
 .findings h2:first-child{margin-top:0}
+@media screen{.many .part{content-visibility:auto;contain-intrinsic-size:auto 13rem}}
 .part{border-top:1px solid var(--rule);padding:.2rem 0 .3rem}
 .finding{margin:.4rem 0 .9rem;padding:.5rem .8rem .5rem .9rem;background:#fff;border:1px solid var(--rule);border-left:6px solid var(--note)}
 .finding.l-reject{border-left-color:var(--reject)}
@@ -107,6 +108,7 @@ tr th span{color:var(--soft)}
 .tag{position:absolute;left:0;top:0;padding:0 .3em;background:#fffffff0;border:1px solid var(--rule);font-size:.78rem;white-space:nowrap;pointer-events:none}
 .way{display:grid;grid-template-columns:minmax(0,1.2fr) minmax(0,1fr);gap:1.2rem;align-items:start}
 .way figure{margin:0;background:#fff;border:1px solid var(--rule)}
+.path .bent{margin-top:.6rem}
 .tools{font-size:.85rem;margin-bottom:.4rem}
 .row{display:flex;flex-wrap:wrap;gap:.3rem .5rem;align-items:center;margin:.2rem 0}
 .tools button,.tools select,.filter select{font:inherit;color:inherit;background:#fff;border:1px solid #8f9488;border-radius:2px;padding:.18rem .55rem;max-width:100%}
@@ -153,7 +155,6 @@ h2,h3,.checks>p,.bars>p{break-after:avoid}
 .bars th,.bars td{white-space:nowrap;padding-right:.3rem}
 .bars thead th{vertical-align:bottom}
 .bars thead code{writing-mode:vertical-rl;transform:rotate(180deg)}
-.path{break-inside:avoid}
 .part{padding:0}.finding{margin:.3rem 0 .5rem}
 .record{break-inside:avoid-page}
 .block{grid-template-columns:1fr}.sign td{height:17mm}

@@ -1,8 +1,9 @@
 import { arcBands, openDoor, swingsOf } from "../../../drawing/door-swing.ts";
 import { lineDrawing } from "../../../drawing/line-drawing.ts";
+import { MANY_BARS } from "../../../drawing/many-bars.ts";
 import type { Mark } from "../../../drawing/marks.ts";
 import { pointsOf } from "../../../drawing/point-of.ts";
-import type { Scene } from "../../../drawing/scene.ts";
+import { coarseScene, type Scene } from "../../../drawing/scene.ts";
 import { symbolsOf } from "../../../drawing/symbols.ts";
 import { views } from "../../../drawing/view.ts";
 import type { Frame } from "../../../model/frame.ts";
@@ -19,16 +20,25 @@ const SIZE: Readonly<Record<keyof typeof views, readonly [number, number]>> = {
   isometric: [860, 640],
   front: [320, 230],
   side: [320, 230],
+  back: [320, 230],
+  left: [320, 230],
   top: [320, 230],
 };
 /** Drawn small beside the isometric, the others show no screws. */
-const FINEST: Readonly<Record<keyof typeof views, number>> = { isometric: 2, front: 2.5, side: 2.5, top: 2.5 };
+const FINEST = { isometric: 2, small: 3 } as const;
+/** These show what the ones across from them do, from behind: bars and panels do for them. */
+const COARSE: ReadonlySet<string> = new Set(["back", "left"]);
 const CAPTION: Readonly<Record<keyof typeof views, string>> = {
   isometric: "Isometric, with loads and supports",
   front: "Front, seen along +y",
-  side: "Side, seen along −x",
+  side: "Right side, seen along −x",
+  back: "Back, seen along −y",
+  left: "Left side, seen along +x",
   top: "Top, seen down",
 };
+
+/** Balloons of one drawing, those of the worst parts: more would hide the frame. */
+const BALLOONS = { isometric: 80, small: 30 } as const;
 
 /** Balloons of the parts that have findings and a place. */
 export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): readonly Mark[] {
@@ -39,30 +49,35 @@ export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
   });
 }
 
-/** The frame in four views with its balloons: what is seen without scripts and on paper. */
+/** The frame in six views with its balloons: what is seen without scripts and on paper. */
 export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): Markup {
   const marks = marksOf(frame, scene, parts);
   const symbols = symbolsOf(frame, scene);
   const swings = swingsOf(frame, scene);
   const doors = { ghosts: swings.flatMap(openDoor), bands: swings.flatMap(arcBands) };
+  const coarse = coarseScene(scene);
   const figure = (name: keyof typeof views): Markup => {
     const shown = name === "isometric" || name === "top" ? doors : {};
+    const kind = name === "isometric" ? "isometric" : "small";
     const picture = {
       view: views[name],
       size: SIZE[name],
-      finest: FINEST[name],
+      finest: FINEST[kind],
       title: `${frame.title}, ${views[name].name} view`,
-      marks,
+      marks: marks.slice(0, BALLOONS[kind]),
       ...shown,
     };
-    const svg = lineDrawing(scene, name === "isometric" ? { ...picture, symbols } : picture);
+    const svg = lineDrawing(
+      COARSE.has(name) ? coarse : scene,
+      name === "isometric" ? { ...picture, symbols } : picture,
+    );
     return html`<figure class="view" data-view="${name}">${drawn(svg)}<figcaption>${CAPTION[name]}</figcaption></figure>
 `;
   };
   return html`<section class="board" id="drawing" aria-label="Drawing">
 <div class="easel" id="easel"></div>
-${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}</div>
-<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}</p>
+${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}${frame.bars.length > MANY_BARS ? "" : html`${figure("back")}${figure("left")}`}</div>
+<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings${marks.length > BALLOONS.small ? `; where there are more, each drawing has those of the worst ${BALLOONS.isometric} parts, or ${BALLOONS.small} where it is small` : ""}. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}</p>
 </section>
 `;
 }

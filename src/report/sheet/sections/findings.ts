@@ -68,6 +68,9 @@ ${advice === undefined ? "" : html`<p class="mend">To mend it: ${advice}.</p>`}
 `;
 }
 
+/** Of more parts than this a browser lays out only those in sight, so that the sheet opens soon. */
+const MANY_PARTS = 100;
+
 /** Findings by part, worst part first. */
 export function findingsOf(
   parts: readonly PartOfSheet[],
@@ -79,7 +82,7 @@ export function findingsOf(
   if (parts.length === 0)
     return html`<section class="findings" id="findings"><h2>Findings</h2><p>None: every rule that applies was met, with the margins below.</p></section>
 `;
-  return html`<section class="findings" id="findings">
+  return html`<section class="findings${parts.length > MANY_PARTS ? " many" : ""}" id="findings">
 <h2>Findings</h2>
 <div class="filters" id="filters"></div>
 ${parts.map(
