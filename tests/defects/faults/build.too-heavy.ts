@@ -7,7 +7,12 @@ export const fault: Fault = {
   slip: "a board typed far larger than the bars under it",
   spots: { "inch-bench": "top", "seed-cabinet": "lid", "step-platform": "platform", workstation: "top" },
   sizes: { sound: 0, faulty: 1000 }, // mm past the bars on each side
-  consequences: { ...OVERLOAD, "build.too-heavy/strained": "and further above what one person should lift" },
+  consequences: {
+    ...OVERLOAD,
+    "build.too-heavy/strained": "and further above what one person should lift",
+    "panel.flexes/droops": "a board that stands far out past its bars gives at its edge",
+    "panel.flexes/snaps": "and is stressed where it leaves them",
+  },
   plant(file, spot, size) {
     const past = mm(file, size);
     for (const panel of file.panels ?? []) if (panel.id === spot) panel.overhang = [past, past, past, past];
