@@ -1,4 +1,4 @@
-import type { ModelData, PathData } from "../drawing/model3d/model-data.ts";
+import type { ModelData, PathData, ToolData } from "../drawing/model3d/model-data.ts";
 import { type Batch, batchesFor } from "./batch.ts";
 import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
@@ -8,6 +8,7 @@ import { programOf } from "./gl-program.ts";
 import { isRough, type Meshes, meshesOf } from "./mesh.ts";
 import { PATH_INKS, pathMesh } from "./path-mesh.ts";
 import { LOAD_SIGN, signMesh } from "./sign-mesh.ts";
+import { toolMeshes } from "./tool-mesh.ts";
 import { add, mix, size, times } from "./vec.ts";
 
 export interface Painter {
@@ -16,6 +17,8 @@ export interface Painter {
   bend(shape: number): void;
   /** A load path within the bars, which then are seen through. */
   path(path: PathData | undefined): void;
+  /** The turn of a tool about its screw, over the parts. */
+  tool(tool: ToolData | undefined): void;
   /** Doors opened by this share of their way. */
   open(share: number): void;
   paint(eye: Eye, bend: number, spread: number): void;
@@ -29,6 +32,10 @@ const THROUGH = 0.5;
 const GLASS = 0.24;
 /** Lines are drawn this much nearer than the faces they bound, as a share of the depth shown. */
 const NEARER = 0.0004;
+/** A turn that is free is filled with this. */
+const FREE: Rgb = [46, 125, 94];
+const FREE_ALPHA = 0.5;
+const BLOCKED: Rgb = [150, 39, 15];
 const LOAD: Rgb = [31, 95, 139];
 
 interface Drawn {
@@ -61,6 +68,7 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
   gl.clearColor(1, 1, 1, 1);
   let inner: Batch | undefined;
+  let turn: { readonly free: Batch; readonly lines: Batch } | undefined;
   let [shape, opened] = [-1, 0];
   let [faceInks, edgeInks]: [readonly Rgb[], readonly Rgb[]] = [[], []];
   const recolour = (): void => {
@@ -92,6 +100,14 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       if (!inner) return;
       inner.recolour((ink) => PATH_INKS[ink]?.colour ?? INK);
       pose(inner);
+    },
+    tool(tool) {
+      turn?.free.drop();
+      turn?.lines.drop();
+      const meshes = tool && toolMeshes(tool);
+      turn = meshes && { free: batches.of(meshes.free), lines: batches.of(meshes.lines) };
+      turn?.free.recolour(() => FREE);
+      turn?.lines.recolour(() => BLOCKED);
     },
     open(share) {
       opened = share;
@@ -127,10 +143,17 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       const thin = Math.min(1, Math.max(LEAST_INK, (FULL_INK * canvas.height) / eye.height));
       seenThrough(() => drawn.edges.draw(gl.LINES, { flat: true, alpha: path ? THROUGH * thin : thin, near: NEARER }));
       if (spread === 0) signs.draw(gl.LINES, { flat: true, near: NEARER });
-      if (path) return;
-      gl.depthMask(false);
-      seenThrough(() => drawn.panels.draw(gl.TRIANGLES, { flat: false, alpha: GLASS }));
-      gl.depthMask(true);
+      if (!path) {
+        gl.depthMask(false);
+        seenThrough(() => drawn.panels.draw(gl.TRIANGLES, { flat: false, alpha: GLASS }));
+        gl.depthMask(true);
+      }
+      if (spread > 0 || !turn) return;
+      // Over all: what stands in the way would hide where it stops the tool.
+      gl.disable(gl.DEPTH_TEST);
+      seenThrough(() => turn?.free.draw(gl.TRIANGLES, { flat: true, alpha: FREE_ALPHA }));
+      turn.lines.draw(gl.LINES, { flat: true });
+      gl.enable(gl.DEPTH_TEST);
     },
   };
 }

@@ -23,6 +23,8 @@ export interface Stage {
   open(share: number): void;
   /** Shows how a set of loads runs through the frame; −1: none. */
   path(index: number): void;
+  /** Shows the turn of a tool about its screw, and goes near it; −1: none. */
+  tool(index: number): void;
   /** Turns to a pin and brings out its parts, with no less of the frame in the picture than this share; undefined lets go. */
   choose(pin: number | undefined, least?: number): void;
   /** Leaves these pins alone visible. */
@@ -37,6 +39,8 @@ const SHARPEST = 2;
 const ROOM_APART = 0.66;
 /** How much of the frame a chosen part is seen with: on its own, with the loads that pass it, with all that moves. */
 export const LEAST = { part: 0.3, path: 0.6, shape: 1 } as const;
+/** A tool is seen in a picture so many times as high as its handle is long. */
+const ROUND_TOOL = 5;
 /** The picture is no lower than this share of the longest bar that is brought out. */
 const OF_BAR = 0.85;
 
@@ -56,6 +60,7 @@ class Easel implements Stage {
   private readonly canvas: HTMLCanvasElement;
   private readonly pins: Pins;
   private readonly tags: Tags;
+  private feet: readonly { readonly at: Vec; readonly words: string }[] = [];
   private readonly middle: Vec;
   private readonly across: number;
   private readonly eye: Gliding;
@@ -117,9 +122,23 @@ class Easel implements Stage {
   path(index: number): void {
     const path = this.model.paths[index];
     this.painter.path(path);
-    this.tags.set((path?.feet ?? []).map(({ at, words }) => ({ at: vecAt(at, 0), words })));
+    this.feet = (path?.feet ?? []).map(({ at, words }) => ({ at: vecAt(at, 0), words }));
+    this.tags.set(this.feet);
     this.canvas.dataset.path = path?.name ?? "";
     this.ask();
+  }
+
+  tool(index: number): void {
+    const tool = this.model.tools[index];
+    this.painter.tool(tool);
+    this.canvas.dataset.tool = tool?.words ?? "";
+    this.tags.set(this.feet);
+    this.ask();
+    if (!tool) return;
+    const centre = vecAt(tool.at, 0);
+    const said = tool.free.length > 0 ? "free where it is filled" : "free nowhere";
+    this.tags.set([...this.feet, { at: centre, words: `${tool.words}: ${said}` }]);
+    this.eye.to(lookAt(this.eye.now, centre, this.middle, ROUND_TOOL * tool.reach));
   }
 
   choose(pin: number | undefined, least: number = LEAST.part): void {

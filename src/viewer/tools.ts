@@ -54,7 +54,7 @@ export function viewTools(stage: Stage): HTMLElement {
 
 export interface LookTools {
   readonly root: HTMLElement;
-  /** Shows the shape and load path of a finding; undefined: what the reader had chosen. */
+  /** Shows the shape, load path and turn of a tool of a finding; undefined: what the reader had chosen. */
   pose(finding: PoseData | undefined): void;
 }
 
@@ -98,6 +98,7 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
     pose(finding) {
       shapes.show(finding?.shape ?? -1);
       paths.show(finding?.path ?? -1);
+      stage.tool(finding?.tool ?? -1);
     },
   };
 }

@@ -19,14 +19,26 @@ export interface ModelData {
   readonly boxes: readonly number[];
   readonly pins: readonly PinData[];
   readonly poses: readonly PoseData[];
+  readonly tools: readonly ToolData[];
 }
 
-/** What is shown with a finding that has a shape or a load path of its own; −1 where it has none. */
+/** The turn of a tool about a screw: mm, unit vectors, and the free arcs from and to, rad. */
+export interface ToolData {
+  readonly words: string;
+  readonly at: readonly number[];
+  readonly zero: readonly number[];
+  readonly quarter: readonly number[];
+  readonly reach: number;
+  readonly free: readonly number[];
+}
+
+/** What is shown with a finding that has a shape, a load path or the turn of a tool of its own; −1 where it has none. */
 export interface PoseData {
   /** "3.2" */
   readonly finding: string;
   readonly shape: number;
   readonly path: number;
+  readonly tool: number;
 }
 
 export interface ShapeData {

@@ -143,6 +143,7 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = []
     boxes: symbols.masses.flatMap(({ edges }) => edges.flatMap(([a, b]) => [...mm(a, 1), ...mm(b, 1)])),
     pins,
     poses: posed.list,
+    tools: posed.tools,
   };
 }
 

@@ -1,29 +1,57 @@
 import type { LoadPath } from "../../facts/load-paths.ts";
 import type { MovingShape } from "../../facts/moving-shapes.ts";
 import { MANY_BARS } from "../many-bars.ts";
-import type { PoseData } from "./model-data.ts";
+import type { ToolTurn } from "../tool-turn.ts";
+import type { PoseData, ToolData } from "./model-data.ts";
 
-/** The shape and the load path that a finding belongs to, where it has them. */
+/** The shape, the load path and the turn of a tool that a finding belongs to, where it has them. */
 export interface Pose {
   /** "3.2" */
   readonly finding: string;
   readonly shape: MovingShape | undefined;
   readonly path: LoadPath | undefined;
+  readonly tool: ToolTurn | undefined;
 }
 
 /** Shapes that only findings need, at most; one of a frame with more bars than this, where each is large. */
 const OWN = 8;
 
+/** Turns of tools told at most. */
+const TOOLS = 200;
+
+const rounded = (values: readonly number[], digits: number): readonly number[] =>
+  values.map((value) => Number(value.toFixed(digits)) + 0);
+const TO_MM = 1000;
+
+const toolData = ({ words, centre, zero, quarter, reach, free }: ToolTurn): ToolData => ({
+  words,
+  at: rounded(
+    centre.map((c) => c * TO_MM),
+    1,
+  ),
+  zero: rounded(zero, 6),
+  quarter: rounded(quarter, 6),
+  reach: Math.round(reach * TO_MM),
+  free: rounded(
+    free.flatMap(({ from, to }) => [from, to]),
+    4,
+  ),
+});
+
 const same = (a: MovingShape, b: MovingShape): boolean =>
   a.kind === b.kind && a.name === b.name && a.factor === b.factor && a.swings?.side === b.swings?.side;
 
-/** The shapes to be shown, the usual ones first, and which of them and of the paths goes with which finding. */
+/** The shapes to be shown, the usual ones first, the turns of tools, and which of them and of the paths goes with which finding. */
 export function posesData(
   poses: readonly Pose[],
   usual: readonly MovingShape[],
   paths: readonly LoadPath[],
   bars: number,
-): { readonly shapes: readonly MovingShape[]; readonly list: readonly PoseData[] } {
+): {
+  readonly shapes: readonly MovingShape[];
+  readonly tools: readonly ToolData[];
+  readonly list: readonly PoseData[];
+} {
   const shapes = [...usual];
   const most = usual.length + (bars > MANY_BARS ? 1 : OWN);
   const placeOf = (shape: MovingShape | undefined): number => {
@@ -32,12 +60,14 @@ export function posesData(
     if (known >= 0 || shapes.length === most) return known;
     return shapes.push(shape) - 1;
   };
+  const tools: ToolData[] = [];
   const list = poses
-    .map(({ finding, shape, path }) => ({
+    .map(({ finding, shape, path, tool }) => ({
       finding,
       shape: placeOf(shape),
       path: paths.findIndex(({ name }) => name === path?.name),
+      tool: tool && tools.length < TOOLS ? tools.push(toolData(tool)) - 1 : -1,
     }))
-    .filter(({ shape, path }) => shape >= 0 || path >= 0);
-  return { shapes, list };
+    .filter(({ shape, path, tool }) => shape >= 0 || path >= 0 || tool >= 0);
+  return { shapes, tools, list };
 }

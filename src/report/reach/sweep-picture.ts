@@ -1,14 +1,19 @@
 import { toolSweepPicture } from "../../drawing/tool-sweep-picture.ts";
 import type { ToolRoom } from "../../facts/tool-room.ts";
 import { toolScene } from "../../facts/tool-scene.ts";
-import { mostInTheWay, serves, tryWay } from "../../facts/tool-trial.ts";
+import { mostInTheWay, serves, type Trial, tryWay } from "../../facts/tool-trial.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import { handWords, reachWords, wayWords } from "./forms.ts";
 
+/** The best tool on a screw, or the one named by `wayWords`; undefined where no tool fits it. */
+export function trialOf(room: ToolRoom, named?: string): Trial | undefined {
+  const way = room.ways.find((one) => wayWords({ way: one }) === named);
+  return way && way !== room.best?.way ? tryWay(way, room.socket, room.near) : room.best;
+}
+
 /** The picture of the best tool on a screw, or of the one named by `wayWords`, with its free and blocked turn; undefined where no tool fits it. */
 export function sweepPicture(room: ToolRoom, units: UnitSystem, named?: string): string | undefined {
-  const way = room.ways.find((one) => wayWords({ way: one }) === named);
-  const best = way && way !== room.best?.way ? tryWay(way, room.socket, room.near) : room.best;
+  const best = trialOf(room, named);
   if (!best) return undefined;
   const line = { trial: best, serves: serves(best), inTheWay: mostInTheWay(best)?.id, hand: undefined };
   const found = reachWords(line, units);

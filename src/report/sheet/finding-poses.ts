@@ -1,11 +1,17 @@
 import type { Pose } from "../../drawing/model3d/poses-data.ts";
+import { type ToolTurn, toolTurn } from "../../drawing/tool-turn.ts";
 import { factOf } from "../../facts/fact.ts";
 import { type LoadPath, loadPaths } from "../../facts/load-paths.ts";
 import type { View } from "../../facts/response.ts";
+import { toolRoom } from "../../facts/tool-room.ts";
+import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import type { Ref } from "../../model/ref.ts";
+import { wayWords } from "../reach/forms.ts";
+import { trialOf } from "../reach/sweep-picture.ts";
 import { shapeOfFinding, viewOfFinding } from "./finding-shape.ts";
 import type { PartOfSheet } from "./parts.ts";
+import { TOOL_RULES } from "./tool-rules.ts";
 
 /** Parts through which loads pass: what governs them is seen on the way of the loads, not in how the frame bends. */
 const PASSED: ReadonlySet<Ref["kind"]> = new Set(["joint", "connector", "screw", "nut", "stand"]);
@@ -17,7 +23,15 @@ function pathUnder(frame: Frame, { combination: { acts } }: View): LoadPath | un
   return fits.find(({ combination }) => combination.side === undefined) ?? fits[0];
 }
 
-/** What is shown with each finding that has a shape or load path of its own. */
+/** The turn of the tool that a finding on its room names, or of the best one. */
+function turnAt(frame: Frame, { rule, at, shown }: Finding): ToolTurn | undefined {
+  if (!TOOL_RULES.has(rule)) return undefined;
+  const room = factOf(toolRoom, frame).find(({ screw }) => screw.ref.id === at.id);
+  const trial = room && trialOf(room, shown.tool);
+  return trial && toolTurn(room, trial, wayWords(trial));
+}
+
+/** What is shown with each finding that has a shape, a load path or the turn of a tool of its own. */
 export function findingPoses(frame: Frame, parts: readonly PartOfSheet[]): readonly Pose[] {
   return parts.flatMap(({ findings }) =>
     findings.map(({ number, finding }): Pose => {
@@ -27,6 +41,7 @@ export function findingPoses(frame: Frame, parts: readonly PartOfSheet[]): reado
         finding: number,
         shape: passed ? undefined : shapeOfFinding(frame, finding),
         path: passed ? pathUnder(frame, view) : undefined,
+        tool: turnAt(frame, finding),
       };
     }),
   );

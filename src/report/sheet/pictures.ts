@@ -17,6 +17,7 @@ import { viewOfFinding } from "./finding-shape.ts";
 import { framePicture } from "./frame-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
 import { panelFindingPicture } from "./panel-pictures.ts";
+import { TOOL_RULES } from "./tool-rules.ts";
 
 function barPicture(frame: Frame, finding: Finding, view: View): Markup | undefined {
   const bar = finding.at.id;
@@ -40,9 +41,6 @@ function forcesTable(frame: Frame, joint: string, view: View): Markup | undefine
     )}</tbody></table>
 `;
 }
-
-/** Rules about the way of a tool to a screw. */
-const TOOL_RULES: ReadonlySet<string> = new Set(["screw.no-room", "screw.crowded"]);
 
 /** The tool on a screw that the finding names, how far it turns and what stops it. */
 function toolPicture(frame: Frame, { at, shown: { tool } }: Finding): Markup | undefined {
