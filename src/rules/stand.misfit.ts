@@ -1,7 +1,13 @@
+import { up } from "../facts/axes.ts";
 import { standFits } from "../facts/stand-fits.ts";
+import { standDirection } from "../facts/standings.ts";
+import { dot } from "../geometry/vector.ts";
 import { frameRef, ref } from "../model/ref.ts";
 import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
+
+/** A foot on its ball joint stands level under a leg that leans; beyond this (cosine, 45°) it lies on its side. */
+const STEEPEST = Math.SQRT1_2;
 
 export const rule = defineRule({
   id: "stand.misfit",
@@ -19,6 +25,10 @@ export const rule = defineRule({
     coreless: {
       text: "its {mount:word} has nothing to go into: {profile:word}, the profile of {bar:bar}, has no core bore",
       advice: "take a leg with a core bore in its end",
+    },
+    sideways: {
+      text: "it sticks out sideways: the end of {bar:bar} that it goes into does not look down",
+      advice: "put it under the end of an upright bar, or say that it is anchored where it holds the frame to a wall",
     },
     mitred: {
       text: "the end of {bar:bar} that it goes into is cut to a mitre against {other:bar}, which covers its core",
@@ -46,6 +56,11 @@ export const rule = defineRule({
       const bar = body.bar.ref;
       const { profile } = body.bar;
       const { cut } = body.bar.ends[end];
+      if (stand.hold !== "anchored") {
+        const down = -dot(standDirection(fit.standing), up);
+        yield say.sideways(stand.ref, { bar }, down > STEEPEST);
+        if (down <= STEEPEST) continue;
+      }
       // Screws go into no end whose face lies on another bar.
       if (cut.kind === "mitre") {
         yield say.mitred(stand.ref, { bar, other: ref("bar", cut.with) }, false);

@@ -74,6 +74,15 @@ const under =
   };
 const WIDE = "80x80-8";
 
+/** The post alone, leaning so far out of plumb, degrees. */
+function leant(file: FrameFile, by: number): void {
+  const turn = (by * Math.PI) / 180;
+  barOf(file, "post").from = [0, 0, 0];
+  barOf(file, "post").to = [0, 1000 * Math.sin(turn), 1000 * Math.cos(turn)];
+  file.bars = [barOf(file, "post")];
+  file.joints = [];
+}
+
 it("stand.misfit: threads of the stock and places of bores and holes (geometry)", () => {
   const at = "post.foot";
   const rolling = "post.caster";
@@ -103,6 +112,36 @@ it("stand.misfit: threads of the stock and places of bores and holes (geometry)"
           file.joints = [];
         },
         finds: [{ at, key: "mitred" }],
+      },
+      {
+        title: "an end that leans by 44°",
+        edit: (file) => {
+          under("foot-40-M8")(file);
+          leant(file, 44);
+        },
+        finds: [],
+      },
+      {
+        title: "an end that leans by 46°",
+        edit: (file) => {
+          under("foot-40-M8")(file);
+          leant(file, 46);
+        },
+        finds: [{ at, key: "sideways" }],
+      },
+      {
+        title: "the end of a bar that lies",
+        edit: (file) => {
+          file.stands = [{ part: "foot-40-M8", bars: ["rail"] }];
+        },
+        finds: [{ at: "rail.foot", key: "sideways" }],
+      },
+      {
+        title: "the end of a bar that lies, anchored to a wall",
+        edit: (file) => {
+          file.stands = [{ part: "foot-40-M8", bars: ["rail"], hold: "anchored" }];
+        },
+        finds: [],
       },
       {
         title: "no core at all",
