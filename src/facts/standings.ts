@@ -56,6 +56,11 @@ export function standDirection(standing: Standing): Vec3 {
   return scale(standing.body.axes.x, standing.end === "to" ? 1 : -1);
 }
 
+/** How far a stand points down: 1 under an upright bar, 0 out of the end of one that lies (cosine of its lean). */
+export function downwards(standing: Standing): number {
+  return -dot(standDirection(standing), up);
+}
+
 /** Whether it is anchored to what lies over its bar: a ceiling. */
 export function overhead(standing: Standing): boolean {
   return standing.stand.hold === "anchored" && dot(standDirection(standing), up) > Math.SQRT1_2;

@@ -1,7 +1,5 @@
-import { up } from "../facts/axes.ts";
 import { standFits } from "../facts/stand-fits.ts";
-import { standDirection } from "../facts/standings.ts";
-import { dot } from "../geometry/vector.ts";
+import { downwards } from "../facts/standings.ts";
 import { frameRef, ref } from "../model/ref.ts";
 import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
@@ -57,9 +55,9 @@ export const rule = defineRule({
       const { profile } = body.bar;
       const { cut } = body.bar.ends[end];
       if (stand.hold !== "anchored") {
-        const down = -dot(standDirection(fit.standing), up);
-        yield say.sideways(stand.ref, { bar }, down > STEEPEST);
-        if (down <= STEEPEST) continue;
+        const stands = downwards(fit.standing) > STEEPEST;
+        yield say.sideways(stand.ref, { bar }, stands);
+        if (!stands) continue;
       }
       // Screws go into no end whose face lies on another bar.
       if (cut.kind === "mitre") {
