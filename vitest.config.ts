@@ -5,6 +5,8 @@ export default defineConfig({
   test: {
     // Also where a machine has two: it leaves one of them idle otherwise.
     maxWorkers: Math.max(2, availableParallelism() - 1),
+    // Nothing here keeps state beyond a frame: files share what a worker has read and compiled, which halves the time they take.
+    isolate: false,
     include: ["tests/**/*.test.ts"],
     testTimeout: 60_000,
     hookTimeout: 60_000,
