@@ -13,13 +13,16 @@ export interface NetSection {
   readonly what: string;
   /** m from the cut from end. */
   readonly at: number;
-  /** m², m⁴ about the net centroid, and the furthest fibres from it, m. */
+  /** m², m⁴ about the net centroid, and the furthest fibres from it, m. All 0 where the hole leaves nothing. */
   readonly A: number;
   readonly Iy: number;
   readonly Iz: number;
   readonly yMost: number;
   readonly zMost: number;
 }
+
+/** What is left of a section has no strength below this share of it: slivers of rounding where a hole is as wide as the bar. */
+const NOTHING = 1e-6;
 
 /** Properties of several pieces taken as one section. */
 function together(pieces: readonly Region[]): Omit<NetSection, "bar" | "by" | "what" | "at"> {
@@ -73,7 +76,9 @@ export const netSections = defineFact<readonly NetSection[], { bodies: typeof bo
         ],
         holes: [],
       };
-      const pieces = difference([body.bar.profile.region], [strip]);
+      const left = difference([body.bar.profile.region], [strip]);
+      const share = left.reduce((sum, piece) => sum + area(piece), 0) / area(body.bar.profile.region);
+      const pieces = share > NOTHING ? left : [];
       const at = dot(subtract(hole.line.from, body.bar.from), body.axes.x) - cutStation(body, "from");
       list.push({ bar, by: hole.by, what: hole.what, at, ...together(pieces) });
     }

@@ -12,8 +12,9 @@ export interface NetStress {
   readonly Mz: number;
 }
 
-/** Largest normal stress on a net section: N / A and both moments at the furthest fibres, all taken to add. */
+/** Largest normal stress on a net section: N / A and both moments at the furthest fibres, all taken to add. None where nothing is left of it. */
 export function netStress(view: View, net: NetSection): NetStress | undefined {
+  if (net.A === 0) return undefined;
   const forces = view.forces(net.bar);
   if (!forces) return undefined;
   let worst: NetStress = { stress: 0, N: 0, My: 0, Mz: 0 };

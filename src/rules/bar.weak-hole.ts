@@ -23,6 +23,10 @@ export const rule = defineRule({
   needs: { response: secondOrder, netSections, bodies, materials, by: loadFactors },
   criteria: { factor: memberFactor, safety: safetyFactor },
   messages: {
+    severed: {
+      text: "{what:word} of {by:part} takes all of its section: it is cut in two there",
+      advice: "drill a smaller hole, or take a larger profile",
+    },
     weak: {
       text: "where {what:word} of {by:part} weakens it, it is stressed to {stress:stress}",
       advice: "move the hole to where the bar bends less, near a support, or fasten without it",
@@ -41,6 +45,10 @@ export const rule = defineRule({
     }
     for (const net of sections) {
       const body = bars.get(net.bar);
+      if (net.A === 0) {
+        yield say.severed(ref("bar", net.bar), { what: holeWords(net.what), by: net.by }, false);
+        continue;
+      }
       const material = body && known.get(body.bar.profile.material);
       const governed = worstOfAll(found.views, ["strength"], "stress", (view) => netStress(view, net)?.stress);
       const view = governed && governingView(found.views, governed);

@@ -101,4 +101,55 @@ describe("spans", () => {
     ]);
     expect(of(file, "front")).toEqual([["between", 20, 1220]]);
   });
+
+  it("are not ended by what only hangs on the bar, stands on it or is held out by it", () => {
+    const file = edited(gantry(1200), (base) => {
+      base.bars.push({ id: "peg", profile: "40x40-8", from: [600, 0, 600], to: [600, 0, 400] });
+      base.bars.push({ id: "mast", profile: "40x40-8", from: [600, 500, 600], to: [600, 500, 1200] });
+      base.bars.push({ id: "arm", profile: "40x40-8", from: [600, 500, 1000], to: [600, 100, 1000] });
+      base.joints?.push(
+        { bars: ["peg", "mast"], ends: "from", by: "cross" },
+        { bars: ["arm/from"], by: [{ connector: "inside-bracket-40", on: "below" }] },
+      );
+    });
+    expect(of(file, "front")).toEqual([["between", 20, 1220]]);
+    expect(of(file, "back")).toEqual([["between", 20, 1220]]);
+    expect(of(file, "mast")).toEqual([["overhang", 0, 580]]);
+    expect(of(file, "arm")).toEqual([["overhang", 0, 380]]);
+  });
+
+  /** Two arms that stand out from posts drawn higher, with a rail across their tips. */
+  const canopy = () =>
+    edited(gantry(1200), (file) => {
+      for (const post of ["leg-3", "leg-4"]) barOf(file, post).to = [post === "leg-3" ? 1200 : 0, 500, 1200];
+      for (const [id, x] of [
+        ["arm-1", 0],
+        ["arm-2", 1200],
+      ] as const) {
+        file.bars.push({ id, profile: "40x40-8", from: [x, 500, 1100], to: [x, 0, 1100] });
+        file.joints?.push({ bars: [`${id}/from`], by: [{ connector: "inside-bracket-40", on: "below" }] });
+      }
+      file.bars.push({ id: "tips", profile: "40x40-8", from: [-40, 0, 1100], to: [1240, 0, 1100] });
+      file.joints?.push({ bars: ["arm-1/to", "arm-2/to"], by: [{ connector: "inside-bracket-40", on: "+x" }] });
+    });
+
+  it("an arm whose tip is joined to another's stands out from its post all the same", () => {
+    expect(of(canopy(), "arm-1")).toEqual([
+      ["between", 0, 460],
+      ["overhang", 0, 460],
+    ]);
+  });
+
+  it("a stay between two rails makes them bend together and ends the span of neither", () => {
+    const file = edited(gantry(1200), (base) => {
+      base.bars.push({ id: "low", profile: "40x40-8", from: [0, 0, 200], to: [1200, 0, 200] });
+      base.bars.push({ id: "stay", profile: "40x40-8", from: [600, 0, 200], to: [600, 0, 600] });
+      base.joints?.push(
+        { bars: ["low"], by: [{ connector: "inside-bracket-40", on: "above" }] },
+        { bars: ["stay"], by: [{ connector: "inside-bracket-40", on: "+x" }] },
+      );
+    });
+    expect(of(file, "front")).toContainEqual(["between", 20, 1220]);
+    expect(of(file, "low")).toContainEqual(["between", 0, 1160]);
+  });
 });

@@ -87,6 +87,13 @@ it("bar.weak-hole: M c / I of the section less a strip as wide as the hole", () 
         finds: [],
       },
       {
+        title: "a hole as wide as the beam: nothing is left, whatever it carries",
+        edit: (file) => {
+          barOf(file, "front").holes = [{ at: 520, on: "+z", diameter: 40, through: true }];
+        },
+        finds: [{ at: "front", key: "severed" }],
+      },
+      {
         title: "by allowable stress, safety factor 2",
         edit: (file) => {
           load(file, { line: lineFor((1.01 * limit) / 2, OWN) });
