@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import type { Cure } from "../../src/cures/cure.ts";
+import { kneeBrace } from "../../src/cures/knee-brace.ts";
 import { postAtMidSpan } from "../../src/cures/post-at-mid-span.ts";
 import { seatOnPost } from "../../src/cures/seat-on-post.ts";
 import { sturdierJoint } from "../../src/cures/sturdier-joint.ts";
@@ -21,16 +22,36 @@ const inspectionOf = (file: unknown) => ({
   house,
 });
 
+const brackets = (on: readonly ("above" | "below")[]): NonNullable<FrameFile["kits"]>[string] =>
+  on.map((face) => ({ connector: "inside-bracket-40", on: face, torque: "20 N·m" })) as NonNullable<
+    FrameFile["kits"]
+  >[string];
+
 /** Rails of which every end passes this much, N, on brackets on these faces, their posts running on past them. */
 function hung(shear: number, on: readonly ("above" | "below")[], top = 1000): FrameFile {
   const file = hungRails(forceFor(shear), top);
-  Object.assign(file.kits ?? {}, {
-    rail: on.map((face) => ({ connector: "inside-bracket-40", on: face, torque: "20 N·m" })),
-  });
+  Object.assign(file.kits ?? {}, { rail: brackets(on) });
   return file;
 }
 
 const sagging = (): FrameFile => JSON.parse(readFileSync("docs/rules/bar.sags.fault.frame.json", "utf8")) as FrameFile;
+
+/** A tall table: firm between its short sides, and on plain brackets along the long ones. */
+function swaying(): FrameFile {
+  const file = hungRails(200, 1160);
+  file.bars = file.bars.filter(({ id }) => !id.startsWith("tie")) as FrameFile["bars"];
+  for (const { id, from, to } of file.bars) {
+    if (id === "front" || id === "back") from[2] = to[2] = 1100;
+    if (id.startsWith("cross")) from[2] = to[2] = 1000;
+  }
+  Object.assign(file.kits ?? {}, { rail: brackets(["above", "below"]) });
+  file.joints = [
+    { bars: ["front", "back"], by: "rail" },
+    { bars: ["cross-1", "cross-2", "low-1", "low-2"], by: "firm" },
+  ];
+  file.criteria = { sway: "span / 300" };
+  return file;
+}
 
 const rows: readonly (readonly [string, { file: FrameFile; rule: string; cure: Cure; words: RegExp }])[] = [
   [
@@ -58,6 +79,10 @@ const rows: readonly (readonly [string, { file: FrameFile; rule: string; cure: C
   [
     "a seat where a bar hangs",
     { file: hung(510, ["below"], 820), rule: "joint.hung", cure: seatOnPost, words: /^back run over the top of / },
+  ],
+  [
+    "knee braces where a frame sways",
+    { file: swaying(), rule: "frame.sways", cure: kneeBrace, words: /^4 knee braces at 45°, 300 mm from the corners / },
   ],
 ];
 
