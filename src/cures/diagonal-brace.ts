@@ -1,9 +1,8 @@
-import { factOf } from "../facts/fact.ts";
-import { sways } from "../facts/sway.ts";
 import type { Vec3 } from "../geometry/vector.ts";
 import type { Bar, Frame } from "../model/frame.ts";
-import type { Ailment, Cure, Edit, Patient, Proposal } from "./cure.ts";
+import type { Cure, Edit, Patient, Proposal } from "./cure.ts";
 import { freeHeight } from "./free-height.ts";
+import { givingOf } from "./giving-most.ts";
 import { type OuterPair, outerPairs, type PostPair, postPairs } from "./posts.ts";
 import { endReach, flush, slantingBar, slantingKit, thickness, wayOut } from "./slanting-bar.ts";
 import { freshId } from "./written.ts";
@@ -11,25 +10,6 @@ import { freshId } from "./written.ts";
 /** A brace steeper than this has little grip sideways, one flatter little on the post: 20° and 70° from level. */
 const FLAT = Math.tan((20 * Math.PI) / 180);
 const STEEP = Math.tan((70 * Math.PI) / 180);
-
-interface Giving {
-  /** The axes of the plan, the one along which the frame gives most first; as they come where that is not known. */
-  readonly axes: readonly [0 | 1, 0 | 1];
-  /** Whether along the second it gives more than it may as well, if its joints prove soft. */
-  readonly bothWays: boolean;
-}
-
-function givingOf(frame: Frame, { rule, utilisation }: Ailment): Giving {
-  const typical = [0, 0];
-  const most = [0, 0];
-  for (const { axis, amount, view } of factOf(sways, frame)) {
-    most[axis] = Math.max(most[axis] ?? 0, amount);
-    if (view.bound === "typical") typical[axis] = Math.max(typical[axis] ?? 0, amount);
-  }
-  const axes = (typical[1] ?? 0) > (typical[0] ?? 0) ? ([1, 0] as const) : ([0, 1] as const);
-  const allowed = rule === "frame.sways" && utilisation ? (typical[axes[0]] ?? 0) / utilisation : Infinity;
-  return { axes, bothWays: (most[axes[1]] ?? 0) > allowed };
-}
 
 interface Place {
   readonly foot: readonly [bar: Bar, at: Vec3];

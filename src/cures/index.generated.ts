@@ -5,6 +5,7 @@ import { buttCut } from "./butt-cut.ts";
 import { coverEnd } from "./cover-end.ts";
 import { diagonalBrace } from "./diagonal-brace.ts";
 import { fittingSheet } from "./fitting-sheet.ts";
+import { kneeBrace } from "./knee-brace.ts";
 import { otherFace } from "./other-face.ts";
 import { otherScrew } from "./other-screw.ts";
 import { postAtMidSpan } from "./post-at-mid-span.ts";
@@ -24,6 +25,7 @@ export const builtInCures: readonly Cure[] = [
   coverEnd,
   diagonalBrace,
   fittingSheet,
+  kneeBrace,
   otherFace,
   otherScrew,
   postAtMidSpan,

@@ -20,7 +20,7 @@ const PLUMB = 0.98;
 /** Shorter uprights are no posts, m. */
 const TALL = 0.3;
 /** Posts stand in line when they are off it by less, m. */
-const IN_LINE = 0.005;
+export const IN_LINE = 0.005;
 
 /** All pairs of neighbouring posts, along x and along y. */
 export function postPairs(frame: Frame): readonly PostPair[] {

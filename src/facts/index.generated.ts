@@ -66,6 +66,7 @@ export { reversing } from "./reversing.ts";
 export { sags } from "./sag.ts";
 export { screwCovers } from "./screw-covers.ts";
 export { screwedParts } from "./screwed-parts.ts";
+export { seated } from "./seated.ts";
 export { secondOrder } from "./second-order.ts";
 export { shapedFits } from "./shaped-fits.ts";
 export { sheets } from "./sheets.ts";

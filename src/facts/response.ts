@@ -12,7 +12,7 @@ import { type LooseMotion, namedMotions } from "./loose-motion.ts";
 import { type Rest, restsOf } from "./rests.ts";
 import { type SheetBrace, sheetBraces } from "./sheet-braces.ts";
 import { hasPulledOut } from "./slides.ts";
-import { type Feet, solverModel } from "./solver-model.ts";
+import { contactsOf, type Feet, solverModel } from "./solver-model.ts";
 import { structure } from "./structure.ts";
 import { type View, viewOf } from "./view.ts";
 
@@ -58,7 +58,8 @@ interface BoundViews {
 }
 
 /** How the feet hold: how stiff a frame feels is asked of one whose feet stay where they are. */
-const standingOf = ({ kind, sideways }: Combined): Feet => (kind === "sway" ? "pinned" : sideways ? "held" : "free");
+export const standingOf = ({ kind, sideways }: Combined): Feet =>
+  kind === "sway" ? "pinned" : sideways ? "held" : "free";
 
 /** Whether nothing else acts that may act as well: who leans on an empty bench moves it, which says little. */
 const isFullest = ({ acts }: Combined, all: readonly Combined[]): boolean =>
@@ -89,8 +90,7 @@ export const response = defineFact<
     // What rolls is there to be pushed.
     const stands = feet.every(({ hold }) => hold !== "rolling");
     const anchored = feet.some(({ hold }) => hold === "anchored");
-    let contact = 0;
-    const contactOf = feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
+    const contactOf = contactsOf(feet);
     let like: Prepared | undefined;
     const solved = (bound: Bound, braces: readonly SheetBrace[]): Solved => {
       const views: View[] = [];

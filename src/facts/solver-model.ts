@@ -16,7 +16,7 @@ export type Feet = "free" | "held" | "pinned";
 /** Stiffness with which a foot is held sideways and an anchor both ways, N/m: stiff beside any frame, far from ill-conditioned. */
 const HELD = 1e8;
 /** A bar end that bears on the bar it meets is at least so stiff square to it, N/m; not counted for soft joints. */
-const SEAT: Readonly<Record<Bound, number>> = { soft: 0, typical: 5e7, stiff: 2e8 };
+export const SEAT: Readonly<Record<Bound, number>> = { soft: 0, typical: 5e7, stiff: 2e8 };
 /** What keeps a declared freedom from being a mechanism: a door in the hand, N·m/rad. */
 const HAND = 50;
 
@@ -103,6 +103,12 @@ function anchors(
   const line = subtract(feet[second]?.at ?? a.at, a.at);
   const size = Math.hypot(line[0], line[1]);
   return { first: 0, second, across: size < 1e-9 ? [0, 1, 0] : [-line[1] / size, line[0] / size, 0] };
+}
+
+/** Which contact of the model each foot is; those that are anchored are none. */
+export function contactsOf(feet: readonly Foothold[]): readonly (number | undefined)[] {
+  let contact = 0;
+  return feet.map((foot) => (foot.hold === "anchored" ? undefined : contact++));
 }
 
 /** The frame as the solver takes it, for one joint stiffness, one way the feet hold and the sheets that brace it. */

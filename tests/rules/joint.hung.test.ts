@@ -1,4 +1,6 @@
 import { expect, it } from "vitest";
+import { noSettings } from "../../src/house/settings.ts";
+import { inspectOnce } from "../../src/inspection/inspect-once.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/joint.hung.ts";
@@ -90,4 +92,23 @@ it("joint.hung: rails beside posts that could end under them; 0.77 kN an end: on
     },
   ]);
   expect(wrong).toEqual([]);
+});
+
+it("joint.hung: told beside what each screw hangs on is what would bear bar on bar, half of the load again by symmetry", () => {
+  const bytes = new TextEncoder().encode(JSON.stringify(hungRails(forceFor(510), 820)));
+  const house = { ...noSettings("2000-01-01"), rules: [rule] };
+  const { report } = inspectOnce({ file: "seat.frame.json", bytes, stock: [], house });
+  expect(report.findings.map(({ advice }) => advice?.split(":")[0])).toEqual([
+    "end leg-4 under back",
+    "end leg-3 under back",
+    "end leg-1 under front",
+    "end leg-2 under front",
+  ]);
+  for (const { advice, amounts } of report.findings) {
+    // A bracket with its screws weighs less than a newton.
+    expect((amounts as { push: number }).push - 510).toBeCloseTo(0.5, 0);
+    expect(advice).toMatch(
+      /: solved anew so, 511 N pass bar on bar and the screws are left with 0 of what they are trusted to hold$/,
+    );
+  }
 });

@@ -17,9 +17,9 @@ export type Judgement =
 type Figures<M extends Message> = M extends { readonly working: { readonly figures: infer F extends string } }
   ? Values<F>
   : unknown;
-/** Either all that the exact advice holds, or nothing of it. */
+/** Either all that the exact advice holds, or nothing of it but what the text holds as well. */
 type Exact<M extends Message> = M extends { readonly exact: infer T extends string }
-  ? Values<T> | { readonly [K in keyof Values<T>]?: never }
+  ? Values<T> | { readonly [K in Exclude<keyof Values<T>, keyof Values<M["text"]>>]?: never }
   : unknown;
 type SayOf<M extends Message> = M extends { readonly measures: infer Q extends Quantity }
   ? (at: Ref, values: Values<M["text"]> & Figures<M> & Exact<M>, m: Measurement<Q>) => Judgement
