@@ -1,4 +1,6 @@
 import type { Acting } from "./acting.ts";
+import { fullestSets } from "./compatible-sets.ts";
+import type { Excludes } from "./excluding.ts";
 
 /** Cases that act together, each at one place of its own. */
 export interface Choice {
@@ -30,55 +32,8 @@ const PLACES = [
 /** More fullest sets than these are not all tried: each is solved leaning four ways with three stiffnesses of joints. */
 const MOST_SETS = 16;
 
-/** All sets to which nothing can be added (Bron and Kerbosch 1973), up to one more than `most` of them. */
-function maximalSets(
-  names: readonly string[],
-  excludes: (a: string, b: string) => boolean,
-  most: number,
-): readonly (readonly string[])[] {
-  const sets: (readonly string[])[] = [];
-  const grow = (taken: readonly string[], open: readonly string[], tried: readonly string[]): void => {
-    if (sets.length > most) return;
-    if (open.length === 0 && tried.length === 0) {
-      if (taken.length > 0) sets.push(names.filter((name) => taken.includes(name)));
-      return;
-    }
-    // Whatever goes with the pivot comes with it or with something that does not.
-    const fits = (name: string) => (other: string) => other !== name && !excludes(name, other);
-    const all = [...open, ...tried];
-    const pivot = all.reduce((best, name) =>
-      open.filter(fits(name)).length > open.filter(fits(best)).length ? name : best,
-    );
-    const left = [...open];
-    const done = [...tried];
-    for (const name of open.filter((one) => one === pivot || excludes(pivot, one))) {
-      grow([...taken, name], left.filter(fits(name)), done.filter(fits(name)));
-      left.splice(left.indexOf(name), 1);
-      done.push(name);
-    }
-  };
-  grow([], names, []);
-  return sets;
-}
-
-/** For each case two fullest sets with it: filled up in the order of the file, and against it. */
-function someSets(
-  names: readonly string[],
-  excludes: (a: string, b: string) => boolean,
-): readonly (readonly string[])[] {
-  const sets = new Map<string, readonly string[]>();
-  for (const seed of names)
-    for (const order of [names, [...names].reverse()]) {
-      const taken = [seed];
-      for (const name of order) if (name !== seed && !taken.some((other) => excludes(name, other))) taken.push(name);
-      const set = names.filter((name) => taken.includes(name));
-      sets.set(JSON.stringify(set), set);
-    }
-  return [...sets.values()];
-}
-
 /** Sets of cases that may act together. */
-export function together(known: Acting, excludes: (a: string, b: string) => boolean): Choices {
+export function together(known: Acting, excludes: Excludes): Choices {
   const namesOf = (kind: Acting["cases"][number]["kind"]): readonly string[] => [
     ...new Set(known.cases.filter((c) => c.kind === kind).map((c) => c.name)),
   ];
@@ -95,8 +50,7 @@ export function together(known: Acting, excludes: (a: string, b: string) => bool
     }));
   };
   const names = namesOf("variable");
-  const every = maximalSets(names, excludes, MOST_SETS);
-  const sets = every.length > MOST_SETS ? someSets(names, excludes) : every;
+  const sets = fullestSets(names, excludes, MOST_SETS);
   const less = new Map<string, readonly string[]>();
   for (const set of sets) {
     if (set.length < 3) continue;

@@ -3,13 +3,13 @@ import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/
 import { formatQuantity } from "../model/units/format-quantity.ts";
 import { acting } from "./acting.ts";
 import { type Choice, together } from "./acting-together.ts";
+import { allExclude } from "./excluding.ts";
 import { defineFact } from "./fact.ts";
 import { footing } from "./footing.ts";
 import { appliedLoads, sumOf } from "./free-body.ts";
 import { loadFactors } from "./load-factors.ts";
 import { oddFloors } from "./odd-floors.ts";
 import { pushLevel } from "./push-level.ts";
-import { slidesExclude } from "./slides.ts";
 import { structure } from "./structure.ts";
 import { tippingEdges } from "./tipping-edges.ts";
 import { tippingPush } from "./tipping-push.ts";
@@ -156,11 +156,7 @@ export const combinations = defineFact<
       cases.push({ nodes: level.nodes.map((node) => ({ node, force })) });
     }
     const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
-    const slidesApart = slidesExclude(frame);
-    const excludes = (a: string, b: string): boolean =>
-      slidesApart(a, b) ||
-      frame.cases.some((c) => (c.id === a && c.excludes.includes(b)) || (c.id === b && c.excludes.includes(a)));
-    const choices = together(known, excludes);
+    const choices = together(known, allExclude(frame));
     const all: Combined[] = [];
     const factors = (g: number, q: number, choice: Choice | undefined): number[] => {
       const list = new Array<number>(cases.length).fill(0);

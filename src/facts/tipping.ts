@@ -69,15 +69,21 @@ interface Chosen {
   readonly open: boolean;
 }
 
-/** The place of a movable thing that costs least, none where an absent load costs less; and the same with an interlocked one pushed in. */
+/** Where a thing is, none where an absent load costs less, and what that costs. */
+interface Cheapest {
+  readonly is: Chosen | undefined;
+  readonly cost: number;
+}
+
+/** The place of a movable thing that costs least; and the same with an interlocked one pushed in. */
 function choose(
   { kind, places, interlocked }: Movable,
   edge: TippingEdge,
   floor: number,
   cost: (inside: number, height: number) => number,
-): { readonly shut: Chosen | undefined; readonly any: Chosen | undefined; readonly gain: number } {
-  const cheapest = (some: readonly Place[]): { readonly is: Chosen | undefined; readonly cost: number } => {
-    let best: { is: Chosen; cost: number } | undefined;
+): { readonly shut: Cheapest; readonly any: Cheapest } {
+  const cheapest = (some: readonly Place[]): Cheapest => {
+    let best: Cheapest | undefined;
     for (const { mass, centre, open } of some) {
       const is = { mass, inside: edge.inside(centre), height: centre[2] - floor, open };
       const own = mass * cost(is.inside, is.height);
@@ -87,9 +93,18 @@ function choose(
     return !best || (kind === "load" && best.cost >= 0) ? { is: undefined, cost: 0 } : best;
   };
   const any = cheapest(places);
-  if (!interlocked) return { shut: any.is, any: any.is, gain: 0 };
-  const shut = cheapest(places.filter(({ open }) => !open));
-  return { shut: shut.is, any: any.is, gain: shut.cost - any.cost };
+  return { any, shut: interlocked ? cheapest(places.filter(({ open }) => !open)) : any };
+}
+
+/** Load cases that stay away because others which exclude them cost less. */
+function keptAway(apart: Weighing["apart"], costs: ReadonlyMap<string, number>): ReadonlySet<string> {
+  const away = new Set<string>();
+  for (const sets of apart) {
+    const sum = (set: readonly string[]): number => set.reduce((all, name) => all + (costs.get(name) ?? 0), 0);
+    const best = sets.reduce((a, b) => (sum(b) < sum(a) ? b : a));
+    for (const name of sets.flat()) if (!best.includes(name)) away.add(name);
+  }
+  return away;
 }
 
 const lineOf = ({ feet, from, inward }: TippingEdge, floor: number): TippingLine => ({
@@ -100,7 +115,7 @@ const lineOf = ({ feet, from, inward }: TippingEdge, floor: number): TippingLine
 
 /** Loads and door positions that make Σ mass · cost least, with cost a linear function of the place. */
 function worstState(
-  { always, movable, floor, uneven }: Weighing,
+  { always, movable, apart, floor, uneven }: Weighing,
   edge: TippingEdge,
   cost: (inside: number, height: number) => number,
 ): Tipping {
@@ -111,13 +126,15 @@ function worstState(
   const out: string[] = [];
   let doorsOpen = false;
   const chosen = movable.map((one) => choose(one, edge, floor, cost));
+  const away = keptAway(apart, new Map(movable.map(({ name }, i) => [name, chosen[i]?.any.cost ?? 0])));
   // Of what an interlock holds, the one that is worst pulled out.
-  const most = chosen.reduce((a, { gain }) => Math.max(a, gain), 0);
-  const only = chosen.findIndex(({ gain }) => gain > 0 && gain === most);
-  for (const [i, { shut, any, gain }] of chosen.entries()) {
-    const best = gain > 0 && i !== only ? shut : any;
+  const gains = chosen.map(({ shut, any }) => shut.cost - any.cost);
+  const most = gains.reduce((a, gain) => Math.max(a, gain), 0);
+  const only = gains.findIndex((gain) => gain > 0 && gain === most);
+  for (const [i, { shut, any }] of chosen.entries()) {
+    const best = ((gains[i] ?? 0) > 0 && i !== only ? shut : any).is;
     const one = movable[i];
-    if (!best || !one) continue;
+    if (!best || !one || away.has(one.name)) continue;
     mass += best.mass;
     inside += best.mass * best.inside;
     height += best.mass * best.height;

@@ -2,6 +2,8 @@ import { add, along, rotateAbout, subtract, type Vec3 } from "../geometry/vector
 import type { Door, Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import { type ActingCase, GRAVITY } from "./acting.ts";
+import { fullestSets, vyingGroups } from "./compatible-sets.ts";
+import { casesExclude } from "./excluding.ts";
 import { gathered, type Masses, type Weight } from "./mass.ts";
 import { equipmentCases } from "./slides.ts";
 import type { Structure } from "./structure.ts";
@@ -25,6 +27,9 @@ export interface Movable {
 
 /** Positions of a door that are tried between shut and fully open. */
 const DOOR_STEPS = 12;
+/** More fullest sets than these of one group of load cases are not all weighed. */
+const MOST_SETS = 1000;
+
 /** Weight [kg] and its centre of what a load case puts downward on the bars. */
 function weighed(loadCase: ActingCase, known: Structure): Weight {
   const parts: Weight[] = [];
@@ -57,6 +62,8 @@ function doorPlaces(door: Door, moving: readonly Weight[]): Movable["places"] {
 export interface Weighing {
   readonly always: { readonly mass: number; readonly centre: Vec3 };
   readonly movable: readonly Movable[];
+  /** Of each group of load cases that exclude one another, the fullest sets of those that may act together, by name. */
+  readonly apart: readonly (readonly (readonly string[])[])[];
   readonly floor: number;
   /** How far one foot may stand high or low, m. */
   readonly uneven: number;
@@ -64,7 +71,7 @@ export interface Weighing {
 
 /** What stands on the feet, and what of it moves. */
 export function weigh(
-  frame: Pick<Frame, "doors" | "masses" | "floor">,
+  frame: Pick<Frame, "cases" | "doors" | "masses" | "floor">,
   all: Masses,
   cases: readonly ActingCase[],
   known: Structure,
@@ -111,5 +118,7 @@ export function weigh(
     }
   }
   for (const [name, places] of byName) movable.push({ name, kind: "load", places, interlocked: false });
-  return { always: gathered(always), movable, floor: frame.floor.z, uneven: frame.floor.uneven };
+  const excludes = casesExclude(frame);
+  const apart = vyingGroups([...byName.keys()], excludes).map((group) => fullestSets(group, excludes, MOST_SETS));
+  return { always: gathered(always), movable, apart, floor: frame.floor.z, uneven: frame.floor.uneven };
 }

@@ -3,7 +3,7 @@ import { GRAVITY } from "../../src/facts/acting.ts";
 import { bodies } from "../../src/facts/bodies.ts";
 import { factOf } from "../../src/facts/fact.ts";
 import { gathered, masses } from "../../src/facts/mass.ts";
-import { pushRatio, type Stability, tipping } from "../../src/facts/tipping.ts";
+import { pushRatio, type Stability, type Tipping, tipping } from "../../src/facts/tipping.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/frame.tips.ts";
@@ -94,6 +94,33 @@ describe("tipping", () => {
     (file.masses as object[]).push({ id: "tank", mass: 1000, centre: [0, 0, 1200], on: ["top"], fixed: false });
     const state = standing(file).tilted();
     expect(state.laden).toEqual(["tank"]);
+  });
+
+  it("is laden with what may act together, of loads that exclude each other with those that tip it more (statics)", () => {
+    const file = weighted(0, 0, 400);
+    ton(file);
+    // On the front rail, over the line that they tip it over and higher than all else.
+    const force = { day: 1000, night: 1500, noon: 700 };
+    file.loads = Object.entries(force).map(([id, n]) => ({ case: id, on: "front", force: n }));
+    const tipped = (cases: FrameFile["cases"]): Tipping => standing({ ...file, cases: cases ?? [] }).tilted();
+    const all = tipped([]);
+    expect(all.laden).toEqual(["day", "night", "noon"]);
+    const one = tipped([
+      { id: "day", excludes: ["night"] },
+      { id: "noon", excludes: ["day", "night"] },
+    ]);
+    expect(one.laden).toEqual(["night"]);
+    const two = tipped([{ id: "night", excludes: ["day", "noon"] }]);
+    expect(two.laden).toEqual(["day", "noon"]);
+    // Less of the loads' own weight on the line itself: the moment about it stays.
+    for (const [state, newtons] of [
+      [one, 1500],
+      [two, 1700],
+    ] as const) {
+      expect(all.mass - state.mass).toBeCloseTo((3200 - newtons) / GRAVITY, 6);
+      expect(state.inside * state.mass).toBeCloseTo(all.inside * all.mass, 6);
+      expect(all.height * all.mass - state.height * state.mass).toBeCloseTo(((3200 - newtons) / GRAVITY) * 0.8, 6);
+    }
   });
 
   it("pulls drawers out, of those that an interlock holds the worst one (statics)", () => {
