@@ -11,7 +11,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const tilt = defineCriterion({
   name: "tip-tilt",
-  whole: true,
+  of: "frame",
   quantity: "angle",
   standard: "10°",
   within: ["1°", "45°"],
@@ -21,7 +21,7 @@ const tilt = defineCriterion({
 });
 const push = defineCriterion({
   name: "tip-push",
-  whole: true,
+  of: "frame",
   quantity: "force",
   standard: "250 N",
   within: ["10 N", "5 kN"],
@@ -31,7 +31,7 @@ const push = defineCriterion({
 });
 const share = defineCriterion({
   name: "tip-push-share",
-  whole: true,
+  of: "frame",
   quantity: "ratio",
   standard: "0.13",
   within: ["0.01", "1"],
@@ -40,7 +40,7 @@ const share = defineCriterion({
 });
 const reach = defineCriterion({
   name: "tip-push-height",
-  whole: true,
+  of: "frame",
   quantity: "length",
   standard: "1500 mm",
   within: ["100 mm", "2500 mm"],
