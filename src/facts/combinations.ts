@@ -42,6 +42,8 @@ export interface Combined {
   readonly acts: readonly string[];
   /** Of a combination that comes four ways: which way it leans, or is leant on or pushed. */
   readonly side?: Side;
+  /** Whether a person leans on it. */
+  readonly leaning?: true;
   /** On an uneven floor: how far it lies below each foot that is not anchored, m. */
   readonly gaps?: readonly number[];
 }
@@ -199,7 +201,7 @@ export const combinations = defineFact<
       return Math.min(PUSH, BEFORE_TIPPING * tips);
     };
     const slope = OUT_OF_PLUMB + frame.floor.slope;
-    type More = Partial<Pick<Combined, "across" | "side" | "gaps">>;
+    type More = Partial<Pick<Combined, "across" | "side" | "leaning" | "gaps">>;
     const add = (
       kind: CombinationKind,
       name: string,
@@ -270,7 +272,7 @@ export const combinations = defineFact<
         leaning[pushAt + side.axis] = side.sign * by.variable * LEAN;
         const who = times(by.variable, "a person leaning");
         const name = `${words(by.permanent, by.beside, choice)} + ${who} along ${way}`;
-        add("strength", name, leaning, namesOf(choice), { across, side });
+        add("strength", name, leaning, namesOf(choice), { across, side, leaning: true });
       }
       for (const choice of [undefined, ...choices.fullest]) {
         const pushed = factors(1, 1, choice);
