@@ -7,8 +7,11 @@ export interface Criterion<Q extends Quantity = Quantity> {
   /** In kebab case and for ever, like "joint-gap": what house and frame files write. */
   readonly name: string;
   readonly quantity: Q;
-  /** Judged of the frame as a whole: a bar or panel that sets it changes nothing, and its author is told so. */
-  readonly whole?: true;
+  /**
+   * What sets it: the frame alone, which it is judged of as a whole, or besides it single bars or single panels. Another part that sets
+   * it changes nothing, and its author is told so. Left out: bars and panels alike.
+   */
+  readonly of?: "frame" | "bars" | "panels";
   /** With its unit, "0.5 mm", or a share of the span, "span / 300", or both: "span / 300, at least 1 mm". */
   readonly standard: string;
   /** Smallest and largest value that a house or frame may set, with their units; left out, anything above zero that is believable. */

@@ -3,7 +3,7 @@ import { defineCriterion } from "./criterion.ts";
 /** What one person may lift. */
 export const liftMass = defineCriterion({
   name: "lift-mass",
-  whole: true,
+  of: "frame",
   quantity: "mass",
   standard: "25 kg",
   within: ["1 kg", "50 kg"],
@@ -15,7 +15,7 @@ export const liftMass = defineCriterion({
 /** How many people build. */
 export const lifters = defineCriterion({
   name: "lifters",
-  whole: true,
+  of: "frame",
   quantity: "count",
   standard: "2",
   within: ["0", "8"],

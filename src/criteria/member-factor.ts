@@ -3,6 +3,7 @@ import { defineCriterion } from "./criterion.ts";
 /** Partial factor on the strength of bars. */
 export const memberFactor = defineCriterion({
   name: "member-factor",
+  of: "bars",
   quantity: "ratio",
   standard: "1.1",
   within: ["1", "3"],

@@ -3,6 +3,7 @@ import { defineCriterion } from "./criterion.ts";
 /** How many nuts more than are used lie in every slot that takes nuts. */
 export const spareNuts = defineCriterion({
   name: "spare-nuts",
+  of: "bars",
   quantity: "count",
   standard: "0",
   within: ["0", "100"],

@@ -3,7 +3,7 @@ import { defineCriterion } from "./criterion.ts";
 /** How far the frame may give sideways when pushed. */
 export const sway = defineCriterion({
   name: "sway",
-  whole: true,
+  of: "frame",
   quantity: "length",
   standard: "span / 150",
   within: ["0.1 mm", "500 mm"],

@@ -3,6 +3,7 @@ import { defineCriterion } from "./criterion.ts";
 /** Up to which height over the floor people touch the frame. */
 export const touchHeight = defineCriterion({
   name: "touch-height",
+  of: "frame",
   quantity: "length",
   standard: "2500 mm",
   within: ["100 mm", "5000 mm"],

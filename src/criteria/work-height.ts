@@ -3,6 +3,7 @@ import { defineCriterion } from "./criterion.ts";
 /** Up to which height screws are driven without reaching overhead. */
 export const workHeight = defineCriterion({
   name: "work-height",
+  of: "frame",
   quantity: "length",
   standard: "1400 mm",
   within: ["500 mm", "3000 mm"],

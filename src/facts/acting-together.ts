@@ -1,9 +1,12 @@
 import type { Acting } from "./acting.ts";
+import { type Effect, type Parts, type Picked, pickAdverse, type Roamer } from "./adverse.ts";
+import { fullestSets } from "./compatible-sets.ts";
+import type { Excludes } from "./excluding.ts";
 
-/** Cases that act together, each at one place of its own. */
+/** Cases that act together, each load that roams at one place of its own. */
 export interface Choice {
   readonly names: readonly string[];
-  /** The names, of a load that roams with its place. */
+  /** The names, of loads that roam with their places. */
   readonly said: readonly string[];
   readonly indices: readonly number[];
 }
@@ -13,12 +16,15 @@ interface Choices {
   readonly all: readonly Choice[];
   /** Sets to which no further variable case can be added: all of them, or two for each case where there are too many. */
   readonly fullest: readonly Choice[];
-  /** Fullest sets of three and more less one case each: what is left out may be what held another part of the frame down. */
-  readonly lessOne: readonly Choice[];
+  /**
+   * Fullest sets of three less one case each, for what is left out may be what held another part of the frame down; of more cases or
+   * more loads that roam what is worst for some part of the frame.
+   */
+  readonly patterns: readonly Choice[];
   readonly accidental: readonly Choice[];
 }
 
-/** Where along its bar a load that roams is, in the order of its places. */
+/** Where along its bar a load that roams is, in the order of its places; a bar is named where several loads of a case roam. */
 const PLACES = [
   "at the from end",
   "a quarter along",
@@ -26,92 +32,104 @@ const PLACES = [
   "three quarters along",
   "at the to end",
 ] as const;
+const onBar = (place: string, bar: string): string =>
+  place.endsWith("end") ? `${place} of ${bar}` : `${place} ${bar}`;
+const MIDDLE = 2;
 
 /** More fullest sets than these are not all tried: each is solved leaning four ways with three stiffnesses of joints. */
 const MOST_SETS = 16;
+/** More places of several loads that roam at once, and more patterns of cases, are not tried. */
+const MOST_PLACES = 6;
+const MOST_PATTERNS = 8;
+/** Of so many cases each alone, each left out and all are every pattern there is. */
+const ALL_PATTERNS = 3;
 
-/** All sets to which nothing can be added (Bron and Kerbosch 1973), up to one more than `most` of them. */
-function maximalSets(
-  names: readonly string[],
-  excludes: (a: string, b: string) => boolean,
-  most: number,
-): readonly (readonly string[])[] {
-  const sets: (readonly string[])[] = [];
-  const grow = (taken: readonly string[], open: readonly string[], tried: readonly string[]): void => {
-    if (sets.length > most) return;
-    if (open.length === 0 && tried.length === 0) {
-      if (taken.length > 0) sets.push(names.filter((name) => taken.includes(name)));
-      return;
+/** The parts of every load case, by its name. */
+function partsOf({ cases }: Acting): ReadonlyMap<string, Parts> {
+  const parts = new Map<
+    string,
+    { name: string; still: number[]; roamers: { acts: number[]; at: Roamer["at"][number][] }[] }
+  >();
+  for (const [i, { name, roams }] of cases.entries()) {
+    const own = parts.get(name) ?? { name, still: [], roamers: [] };
+    parts.set(name, own);
+    if (!roams) own.still.push(i);
+    else {
+      own.roamers[roams.load] ??= { acts: [], at: [] };
+      own.roamers[roams.load]?.acts.push(i);
+      own.roamers[roams.load]?.at.push(roams.at);
     }
-    // Whatever goes with the pivot comes with it or with something that does not.
-    const fits = (name: string) => (other: string) => other !== name && !excludes(name, other);
-    const all = [...open, ...tried];
-    const pivot = all.reduce((best, name) =>
-      open.filter(fits(name)).length > open.filter(fits(best)).length ? name : best,
-    );
-    const left = [...open];
-    const done = [...tried];
-    for (const name of open.filter((one) => one === pivot || excludes(pivot, one))) {
-      grow([...taken, name], left.filter(fits(name)), done.filter(fits(name)));
-      left.splice(left.indexOf(name), 1);
-      done.push(name);
-    }
-  };
-  grow([], names, []);
-  return sets;
+  }
+  return parts;
 }
 
-/** For each case two fullest sets with it: filled up in the order of the file, and against it. */
-function someSets(
-  names: readonly string[],
-  excludes: (a: string, b: string) => boolean,
-): readonly (readonly string[])[] {
-  const sets = new Map<string, readonly string[]>();
-  for (const seed of names)
-    for (const order of [names, [...names].reverse()]) {
-      const taken = [seed];
-      for (const name of order) if (name !== seed && !taken.some((other) => excludes(name, other))) taken.push(name);
-      const set = names.filter((name) => taken.includes(name));
-      sets.set(JSON.stringify(set), set);
-    }
-  return [...sets.values()];
-}
-
-/** Sets of cases that may act together. */
-export function together(known: Acting, excludes: (a: string, b: string) => boolean): Choices {
+/** Sets of cases that may act together. `influence` is what each acting case does by itself, where that can be said. */
+export function together(known: Acting, excludes: Excludes, influence: () => readonly Effect[] | undefined): Choices {
   const namesOf = (kind: Acting["cases"][number]["kind"]): readonly string[] => [
     ...new Set(known.cases.filter((c) => c.kind === kind).map((c) => c.name)),
   ];
-  const places = new Map<string, number[]>();
-  for (const [i, c] of known.cases.entries()) places.set(c.name, [...(places.get(c.name) ?? []), i]);
-  const choose = (names: readonly string[]): Choice[] => {
-    const most = names.reduce((count, name) => Math.max(count, places.get(name)?.length ?? 0), 0);
-    return Array.from({ length: most }, (_, place) => ({
-      names,
-      said: names.map((name) =>
-        (places.get(name)?.length ?? 1) > 1 ? `${name} ${PLACES[place] ?? ""}`.trimEnd() : name,
-      ),
-      indices: names.map((name) => places.get(name)?.[Math.min(place, (places.get(name)?.length ?? 1) - 1)] ?? 0),
-    }));
+  const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
+  const parts = partsOf(known);
+  const of = (names: readonly string[]): readonly Parts[] =>
+    names.flatMap((name) => {
+      const own = parts.get(name);
+      return own ? [own] : [];
+    });
+  const roaming = (names: readonly string[]): number =>
+    of(names).reduce((count, { roamers }) => count + roamers.length, 0);
+  const choice = (names: readonly string[], indices: Picked): Choice => ({
+    names,
+    indices,
+    said: names.map((name) => {
+      const places = indices.flatMap((i) => {
+        const one = known.cases[i];
+        return one?.name === name && one.roams ? [one.roams] : [];
+      });
+      const [only] = places;
+      if (!only) return name;
+      const words = places.map(({ place, bar }) => onBar(PLACES[place] ?? "", bar));
+      return places.length === 1 ? `${name} ${PLACES[only.place]}` : `${name} (${words.join(", ")})`;
+    }),
+  });
+  /** All of these, with loads that roam each at the places that are worst for some part of the frame. */
+  const choose = (names: readonly string[]): readonly Choice[] => {
+    const own = of(names);
+    const at = (place: number): Picked =>
+      own.flatMap(({ still, roamers }) => [...still, ...roamers.flatMap(({ acts }) => acts[place] ?? [])]);
+    if (roaming(names) === 0) return [choice(names, at(0))];
+    if (roaming(names) === 1) return PLACES.map((_, place) => choice(names, at(place)));
+    const start = [at(MIDDLE)];
+    const picked = pickAdverse(
+      influence() ?? [],
+      permanent,
+      { sets: [own], whole: true },
+      { start, limit: MOST_PLACES },
+    );
+    return [...start, ...picked.map(({ acts }) => acts)].map((indices) => choice(names, indices));
   };
   const names = namesOf("variable");
-  const every = maximalSets(names, excludes, MOST_SETS);
-  const sets = every.length > MOST_SETS ? someSets(names, excludes) : every;
+  const sets = fullestSets(names, excludes, MOST_SETS);
   const less = new Map<string, readonly string[]>();
   for (const set of sets) {
-    if (set.length < 3) continue;
+    if (set.length !== ALL_PATTERNS) continue;
     for (const left of set) {
       const rest = set.filter((name) => name !== left);
-      less.set(JSON.stringify(rest), rest);
+      if (roaming(rest) <= 1) less.set(JSON.stringify(rest), rest);
     }
   }
   const alone = names.flatMap((name) => choose([name]));
   const several = sets.filter((set) => set.length > 1).flatMap(choose);
   const single = sets.filter((set) => set.length === 1).flatMap(choose);
+  const lessOne = [...less.values()].flatMap(choose);
+  const many = sets.some((set) => set.length > ALL_PATTERNS || (set.length === ALL_PATTERNS && roaming(set) > 1));
+  const start = [...alone, ...several, ...lessOne].map(({ indices }) => indices);
+  const worst = many
+    ? pickAdverse(influence() ?? [], permanent, { sets: sets.map(of), whole: false }, { start, limit: MOST_PATTERNS })
+    : [];
   return {
     all: [...alone, ...several],
     fullest: [...single, ...several],
-    lessOne: [...less.values()].flatMap(choose),
+    patterns: [...lessOne, ...worst.map(({ names: those, acts }) => choice(those, acts))],
     accidental: namesOf("accidental").flatMap((name) => choose([name])),
   };
 }

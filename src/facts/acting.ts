@@ -21,9 +21,20 @@ export interface ActingCase {
   /** As the author named it, or "self-weight". */
   readonly name: string;
   readonly kind: "permanent" | "variable" | "accidental";
-  /** Cases of one name are places of a roaming load: only one of them acts at a time. */
-  readonly place: number;
+  /** Of a load that roams along a bar, where it is; what stands still in a case is one of its own. */
+  readonly roams?: Roaming;
   readonly loads: LoadCase;
+}
+
+/** One place of a load that roams: of those of one load only one acts at a time, whatever the other loads do. */
+export interface Roaming {
+  /** Which of the roaming loads of its case: one on several bars is one on each. */
+  readonly load: number;
+  readonly bar: string;
+  /** Which of the places along the bar, from its from end. */
+  readonly place: number;
+  /** m */
+  readonly at: Vec3;
 }
 
 export interface Acting {
@@ -203,14 +214,14 @@ export const acting = defineFact<
       own.pressure(id, share.panel.sheet.density * share.panel.sheet.thickness * GRAVITY, DOWN);
     for (const mass of frame.masses) if (mass.fixed) heavy(own, mass, scale(DOWN, mass.mass * GRAVITY));
     const cases: ActingCase[] = [
-      { name: "self-weight", kind: "permanent", place: 0, loads: { members: own.members, nodes: own.nodes } },
+      { name: "self-weight", kind: "permanent", loads: { members: own.members, nodes: own.nodes } },
     ];
 
     for (const mass of frame.masses) {
       if (mass.fixed) continue;
       const gathering = new Gathering(known, shares);
       heavy(gathering, mass, scale(DOWN, mass.mass * GRAVITY));
-      cases.push({ name: mass.ref.id, kind: "variable", place: 0, loads: { members: gathering.members, nodes: [] } });
+      cases.push({ name: mass.ref.id, kind: "variable", loads: { members: gathering.members, nodes: [] } });
     }
 
     for (const mass of frame.masses) {
@@ -218,10 +229,18 @@ export const acting = defineFact<
       const gathering = new Gathering(known, shares);
       pull(gathering, mass, mass.slides.by);
       const loads = { members: gathering.members, nodes: [] };
-      cases.push({ name: pulledOut(mass.ref.id), kind: "variable", place: 0, loads });
+      cases.push({ name: pulledOut(mass.ref.id), kind: "variable", loads });
     }
 
-    const put = (gathering: Gathering, load: Load, id: string, place: number): boolean => {
+    /** Whether a load moves along the bar that it is on. */
+    const roams = ({ at, amount }: Load, id: string): boolean =>
+      at.kind === "worst" && (amount.kind === "force" || amount.kind === "moment") && all.get(id)?.prism !== undefined;
+    const stationAt = (body: Body, share: number): number => {
+      const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
+      return low + share * (high - low);
+    };
+
+    const put = (gathering: Gathering, load: Load, id: string, share = 0.5): boolean => {
       const { amount, direction } = load;
       const mass = masses.get(id);
       if (mass) {
@@ -251,32 +270,39 @@ export const acting = defineFact<
         return true;
       }
       if (amount.kind === "pressure") return false;
-      const share = load.at.kind === "worst" ? (ROAMING[place] ?? 0.5) : 0.5;
-      const station = load.at.kind === "distance" ? load.at.value : low + share * (high - low);
+      const station = load.at.kind === "distance" ? load.at.value : stationAt(body, share);
       if (amount.kind === "moment") gathering.point(id, station, [0, 0, 0], [0, 0, 0], scale(direction, amount.value));
       else gathering.point(id, station, scale(direction, amount.value), arm);
       return true;
     };
 
-    for (const loadCase of frame.cases) {
-      const loads = frame.loads.filter((load) => load.case === loadCase.id);
-      const places = loads.some((load) => load.at.kind === "worst") ? ROAMING.length : 1;
-      for (let place = 0; place < places; place += 1) {
-        const gathering = new Gathering(known, shares);
-        for (const load of loads) {
-          for (const id of load.on) {
-            const before = gathering.members.length;
-            put(gathering, load, id, place);
-            if (gathering.members.length === before && place === 0) lost.push(load.ref.id);
+    for (const { id: name, kind } of frame.cases) {
+      const still = new Gathering(known, shares);
+      const moving: ActingCase[] = [];
+      let roaming = 0;
+      for (const load of frame.loads.filter((one) => one.case === name)) {
+        for (const id of load.on) {
+          const body = all.get(id);
+          if (!body || !roams(load, id)) {
+            const before = still.members.length;
+            put(still, load, id);
+            if (still.members.length === before) lost.push(load.ref.id);
+            continue;
           }
+          for (const [place, share] of ROAMING.entries()) {
+            const gathering = new Gathering(known, shares);
+            put(gathering, load, id, share);
+            if (gathering.members.length === 0 && place === 0) lost.push(load.ref.id);
+            const at = along(body.bar.from, body.axes.x, stationAt(body, share));
+            const loads = { members: gathering.members, nodes: gathering.nodes };
+            moving.push({ name, kind, roams: { load: roaming, bar: id, place, at }, loads });
+          }
+          roaming += 1;
         }
-        cases.push({
-          name: loadCase.id,
-          kind: loadCase.kind,
-          place,
-          loads: { members: gathering.members, nodes: gathering.nodes },
-        });
       }
+      if (moving.length === 0 || still.members.length > 0)
+        cases.push({ name, kind, loads: { members: still.members, nodes: still.nodes } });
+      cases.push(...moving);
     }
     return { cases, lost };
   },

@@ -3,13 +3,19 @@ import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/
 import { formatQuantity } from "../model/units/format-quantity.ts";
 import { acting } from "./acting.ts";
 import { type Choice, together } from "./acting-together.ts";
+import type { Effect } from "./adverse.ts";
+import { bodies } from "./bodies.ts";
+import { allExclude } from "./excluding.ts";
 import { defineFact } from "./fact.ts";
+import { fastenedSheets } from "./fastened-sheets.ts";
 import { footing } from "./footing.ts";
 import { appliedLoads, sumOf } from "./free-body.ts";
+import { loadEffects } from "./load-effects.ts";
 import { loadFactors } from "./load-factors.ts";
 import { oddFloors } from "./odd-floors.ts";
 import { pushLevel } from "./push-level.ts";
-import { slidesExclude } from "./slides.ts";
+import { sheetBraces } from "./sheet-braces.ts";
+import { solverModel } from "./solver-model.ts";
 import { structure } from "./structure.ts";
 import { tippingEdges } from "./tipping-edges.ts";
 import { tippingPush } from "./tipping-push.ts";
@@ -36,6 +42,8 @@ export interface Combined {
   readonly acts: readonly string[];
   /** Of a combination that comes four ways: which way it leans, or is leant on or pushed. */
   readonly side?: Side;
+  /** Whether a person leans on it. */
+  readonly leaning?: true;
   /** On an uneven floor: how far it lies below each foot that is not anchored, m. */
   readonly gaps?: readonly number[];
 }
@@ -136,6 +144,8 @@ export const combinations = defineFact<
   Combinations,
   {
     acting: typeof acting;
+    bodies: typeof bodies;
+    fastened: typeof fastenedSheets;
     structure: typeof structure;
     level: typeof pushLevel;
     footing: typeof footing;
@@ -144,8 +154,17 @@ export const combinations = defineFact<
   }
 >({
   id: "combinations",
-  needs: { acting, structure, level: pushLevel, footing, by: loadFactors, warm: warmth },
-  compute({ acting: known, structure: nodes, level, footing: feet, by, warm }, frame) {
+  needs: {
+    acting,
+    bodies,
+    fastened: fastenedSheets,
+    structure,
+    level: pushLevel,
+    footing,
+    by: loadFactors,
+    warm: warmth,
+  },
+  compute({ acting: known, bodies: all, fastened, structure: nodes, level, footing: feet, by, warm }, frame) {
     const base = known.cases.map((c) => c.loads);
     const n = base.length;
     const cases: SolverCase[] = [...base, ...base.map((c) => sideways(c, 0)), ...base.map((c) => sideways(c, 1))];
@@ -156,12 +175,14 @@ export const combinations = defineFact<
       cases.push({ nodes: level.nodes.map((node) => ({ node, force })) });
     }
     const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
-    const slidesApart = slidesExclude(frame);
-    const excludes = (a: string, b: string): boolean =>
-      slidesApart(a, b) ||
-      frame.cases.some((c) => (c.id === a && c.excludes.includes(b)) || (c.id === b && c.excludes.includes(a)));
-    const choices = together(known, excludes);
-    const all: Combined[] = [];
+    let effects: readonly Effect[] | undefined;
+    const influence = (): readonly Effect[] | undefined => {
+      const braces = sheetBraces(fastened, nodes, "typical");
+      effects ??= loadEffects(known, nodes, all, solverModel(nodes, all, feet, frame.stock, "typical", "free", braces));
+      return effects;
+    };
+    const choices = together(known, allExclude(frame), influence);
+    const combined: Combined[] = [];
     const factors = (g: number, q: number, choice: Choice | undefined): number[] => {
       const list = new Array<number>(cases.length).fill(0);
       for (const i of permanent) list[i] = g;
@@ -180,7 +201,7 @@ export const combinations = defineFact<
       return Math.min(PUSH, BEFORE_TIPPING * tips);
     };
     const slope = OUT_OF_PLUMB + frame.floor.slope;
-    type More = Partial<Pick<Combined, "across" | "side" | "gaps">>;
+    type More = Partial<Pick<Combined, "across" | "side" | "leaning" | "gaps">>;
     const add = (
       kind: CombinationKind,
       name: string,
@@ -189,7 +210,7 @@ export const combinations = defineFact<
       more: More = {},
     ) => {
       const { across = pushes(cases, list), side } = more;
-      all.push({ kind, name, factors: list, sideways: across || side !== undefined, acts, ...more, across });
+      combined.push({ kind, name, factors: list, sideways: across || side !== undefined, acts, ...more, across });
     };
     const namesOf = (choice: Choice | undefined): readonly string[] => choice?.names ?? [];
     const orNone = (list: readonly Choice[]): readonly (Choice | undefined)[] => (list.length > 0 ? list : [undefined]);
@@ -212,7 +233,7 @@ export const combinations = defineFact<
         add("strength", words(by.helping, by.variable, choice), factors(by.helping, by.variable, choice), acts);
     };
     for (const choice of orNone(choices.all)) stand(choice, true);
-    for (const choice of choices.lessOne) stand(choice, false);
+    for (const choice of choices.patterns) stand(choice, false);
     for (const { words: where, gaps } of oddFloors(feet, frame.floor.uneven)) {
       for (const choice of orNone(choices.fullest)) {
         const name = `${words(by.permanent, by.variable, choice)}, ${where}`;
@@ -251,7 +272,7 @@ export const combinations = defineFact<
         leaning[pushAt + side.axis] = side.sign * by.variable * LEAN;
         const who = times(by.variable, "a person leaning");
         const name = `${words(by.permanent, by.beside, choice)} + ${who} along ${way}`;
-        add("strength", name, leaning, namesOf(choice), { across, side });
+        add("strength", name, leaning, namesOf(choice), { across, side, leaning: true });
       }
       for (const choice of [undefined, ...choices.fullest]) {
         const pushed = factors(1, 1, choice);
@@ -264,6 +285,6 @@ export const combinations = defineFact<
         add("sway", name, pushed, namesOf(choice), { across, side });
       }
     }
-    return { cases, all };
+    return { cases, all: combined };
   },
 });

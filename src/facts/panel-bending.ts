@@ -3,6 +3,7 @@ import type { Plate } from "../mechanics/plates/levy.ts";
 import { type Overhang, overhangPeak } from "../mechanics/plates/overhang.ts";
 import { type PlatePeak, platePeak, pushLoad, stretchedDeflection, uniformLoad } from "../mechanics/plates/peak.ts";
 import type { Frame, Mass, Panel } from "../model/frame.ts";
+import { casesExclude } from "./excluding.ts";
 import { defineFact } from "./fact.ts";
 import { type PanelField, panelFields } from "./panel-fields.ts";
 
@@ -74,10 +75,7 @@ function declaredOn(panel: Panel, normal: Vec3, frame: Frame): DeclaredOn {
 
 /** The largest size, either way, that what is always there and load cases which may act together add up to. */
 function most(always: number, byCase: ReadonlyMap<string, number>, frame: Frame): number {
-  const excludes = (a: string, b: string): boolean =>
-    frame.cases.some(
-      ({ id, excludes: others }) => (id === a && others.includes(b)) || (id === b && others.includes(a)),
-    );
+  const excludes = casesExclude(frame);
   const one = (way: 1 | -1): number => {
     const cases = [...byCase].map(([id, value]) => [id, way * value] as const).filter(([, value]) => value > 0);
     const vying = cases.filter(([a]) => cases.some(([b]) => a !== b && excludes(a, b)));

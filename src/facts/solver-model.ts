@@ -14,7 +14,7 @@ import type { Link, Structure } from "./structure.ts";
 export type Feet = "free" | "held" | "pinned";
 
 /** Stiffness with which a foot is held sideways and an anchor both ways, N/m: stiff beside any frame, far from ill-conditioned. */
-const HELD = 1e8;
+export const HELD = 1e8;
 /** A bar end that bears on the bar it meets is at least so stiff square to it, N/m; not counted for soft joints. */
 export const SEAT: Readonly<Record<Bound, number>> = { soft: 0, typical: 5e7, stiff: 2e8 };
 /** What keeps a declared freedom from being a mechanism: a door in the hand, N·m/rad. */

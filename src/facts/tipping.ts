@@ -9,7 +9,8 @@ import { masses } from "./mass.ts";
 import { panelBoxes } from "./panel-boxes.ts";
 import { structure } from "./structure.ts";
 import { type TippingEdge, tippingEdges } from "./tipping-edges.ts";
-import { type Movable, type Place, type Weighing, weigh } from "./weighing.ts";
+import { type TippingState, worstState } from "./tipping-state.ts";
+import { type Weighing, weigh } from "./weighing.ts";
 
 /** The line between two feet over which a frame tips. */
 export interface TippingLine {
@@ -20,18 +21,10 @@ export interface TippingLine {
 }
 
 /** How the frame stands when it is nearest to tipping over one such line. */
-export interface Tipping extends TippingLine {
-  /** What is on it: names of load cases and equipment; none: empty. */
-  readonly laden: readonly string[];
-  /** What is pulled out, by id. */
-  readonly out: readonly string[];
-  readonly doorsOpen: boolean;
-  /** kg */
-  readonly mass: number;
-  /** Horizontal distance of the centre of mass inside the line, m; negative: outside, it falls by itself. */
-  readonly inside: number;
-  /** Height of the centre of mass over the floor, m. */
-  readonly height: number;
+export interface Tipping extends TippingLine, TippingState {
+  /** Load cases that always act, by name, and whether equipment is bolted down. */
+  readonly permanent: readonly string[];
+  readonly equipped: boolean;
   /** How far an uneven floor leans it over the line, rad. */
   readonly lean: number;
 }
@@ -62,87 +55,25 @@ export type Stability =
 /** Rounds of the search for the worst set of loads: each round is better than the last, and few are needed. */
 const ROUNDS = 50;
 
-interface Chosen {
-  readonly mass: number;
-  readonly inside: number;
-  readonly height: number;
-  readonly open: boolean;
-}
-
-/** The place of a movable thing that costs least, none where an absent load costs less; and the same with an interlocked one pushed in. */
-function choose(
-  { kind, places, interlocked }: Movable,
-  edge: TippingEdge,
-  floor: number,
-  cost: (inside: number, height: number) => number,
-): { readonly shut: Chosen | undefined; readonly any: Chosen | undefined; readonly gain: number } {
-  const cheapest = (some: readonly Place[]): { readonly is: Chosen | undefined; readonly cost: number } => {
-    let best: { is: Chosen; cost: number } | undefined;
-    for (const { mass, centre, open } of some) {
-      const is = { mass, inside: edge.inside(centre), height: centre[2] - floor, open };
-      const own = mass * cost(is.inside, is.height);
-      // Below what is left of rounding a door is no worse open.
-      if (!best || own < best.cost - 1e-9) best = { is, cost: own };
-    }
-    return !best || (kind === "load" && best.cost >= 0) ? { is: undefined, cost: 0 } : best;
-  };
-  const any = cheapest(places);
-  if (!interlocked) return { shut: any.is, any: any.is, gain: 0 };
-  const shut = cheapest(places.filter(({ open }) => !open));
-  return { shut: shut.is, any: any.is, gain: shut.cost - any.cost };
-}
-
 const lineOf = ({ feet, from, inward }: TippingEdge, floor: number): TippingLine => ({
   feet,
   pivot: [...from, floor],
   inward: [...inward, 0],
 });
 
-/** Loads and door positions that make Σ mass · cost least, with cost a linear function of the place. */
-function worstState(
-  { always, movable, floor, uneven }: Weighing,
-  edge: TippingEdge,
-  cost: (inside: number, height: number) => number,
-): Tipping {
-  let mass = always.mass;
-  let inside = always.mass * edge.inside(always.centre);
-  let height = always.mass * (always.centre[2] - floor);
-  const laden: string[] = [];
-  const out: string[] = [];
-  let doorsOpen = false;
-  const chosen = movable.map((one) => choose(one, edge, floor, cost));
-  // Of what an interlock holds, the one that is worst pulled out.
-  const most = chosen.reduce((a, { gain }) => Math.max(a, gain), 0);
-  const only = chosen.findIndex(({ gain }) => gain > 0 && gain === most);
-  for (const [i, { shut, any, gain }] of chosen.entries()) {
-    const best = gain > 0 && i !== only ? shut : any;
-    const one = movable[i];
-    if (!best || !one) continue;
-    mass += best.mass;
-    inside += best.mass * best.inside;
-    height += best.mass * best.height;
-    if (one.kind === "load") laden.push(one.name);
-    if (one.kind === "door") doorsOpen ||= best.open;
-    else if (best.open) out.push(one.name);
-  }
-  return {
-    ...lineOf(edge, floor),
-    laden,
-    out,
-    doorsOpen,
-    mass,
-    inside: inside / mass,
-    height: height / mass,
-    lean: Math.atan2(uneven, edge.nearest),
-  };
+/** The worst state of loads and doors for a cost that is linear in the place, over one line. */
+function worstOver(weighing: Weighing, edge: TippingEdge, cost: (inside: number, height: number) => number): Tipping {
+  const { permanent, equipped, floor, uneven } = weighing;
+  const state = worstState(weighing, edge, cost);
+  return { ...lineOf(edge, floor), permanent, equipped, ...state, lean: Math.atan2(uneven, edge.nearest) };
 }
 
 /** Least ratio of inside to height over all states of loads and doors (Dinkelbach 1967: a ratio as a row of linear problems). */
 function leastTilt(weighing: Weighing, edge: TippingEdge): Tipping {
-  let state = worstState(weighing, edge, (inside) => inside);
+  let state = worstOver(weighing, edge, (inside) => inside);
   for (let round = 0; round < ROUNDS; round += 1) {
     const ratio = state.inside / state.height;
-    const next = worstState(weighing, edge, (inside, height) => inside - ratio * height);
+    const next = worstOver(weighing, edge, (inside, height) => inside - ratio * height);
     if (!(next.inside / next.height < ratio - 1e-12)) break;
     state = next;
   }
@@ -157,7 +88,7 @@ export function pushRatio({ mass, inside }: Tipping, test: PushTest): number {
 
 /** The worst state for a push: an item hurts by its own moment, or by the share of its weight that the push grows with. */
 function worstPush(weighing: Weighing, edge: TippingEdge, test: PushTest): Tipping {
-  const states = [0, test.share * test.height].map((worth) => worstState(weighing, edge, (inside) => inside - worth));
+  const states = [0, test.share * test.height].map((worth) => worstOver(weighing, edge, (inside) => inside - worth));
   return states.reduce((a, b) => (pushRatio(b, test) > pushRatio(a, test) ? b : a));
 }
 

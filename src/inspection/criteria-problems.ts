@@ -7,6 +7,25 @@ import { nearest } from "../model/text/nearest.ts";
 import { pointerTo } from "../model/text/pointer.ts";
 import type { AnyRule } from "../rules/shape/rule.ts";
 
+/** What to say of a limit that nothing reads on this kind of part. */
+function idle(
+  name: string,
+  of: NonNullable<Criterion["of"]>,
+  kind: "bars" | "panels",
+): Pick<Problem, "found" | "expected" | "mend"> {
+  if (of === "frame")
+    return {
+      found: `${name} set for a single part`,
+      expected: `${name} for the whole frame: it is not judged part by part`,
+      mend: "move it to the criteria of the frame",
+    };
+  return {
+    found: `${name} set for a ${kind === "bars" ? "bar" : "panel"}, where it limits nothing`,
+    expected: `${name} for the frame or for one of its ${of}`,
+    mend: `move it to the criteria of the frame, or of the ${of === "bars" ? "bar" : "panel"} that is meant`,
+  };
+}
+
 /** Criteria that a frame or one of its parts sets and no rule in force knows, sets to what they cannot be, or sets where they do nothing. */
 export function criteriaProblems(
   frame: Frame,
@@ -17,11 +36,12 @@ export function criteriaProblems(
   const known = new Map<string, Criterion>();
   for (const rule of rules) for (const criterion of Object.values(rule.criteria)) known.set(criterion.name, criterion);
   const holders = [
-    { criteria: frame.criteria, pointer: "" },
-    ...[...frame.bars, ...frame.panels].map((part) => ({ criteria: part.criteria, pointer: pointerOf(part.ref) })),
+    { criteria: frame.criteria, pointer: "", kind: undefined },
+    ...frame.bars.map(({ criteria, ref }) => ({ criteria, pointer: pointerOf(ref), kind: "bars" as const })),
+    ...frame.panels.map(({ criteria, ref }) => ({ criteria, pointer: pointerOf(ref), kind: "panels" as const })),
   ];
   const problems = new Map<string, Problem>();
-  for (const { criteria, pointer } of holders) {
+  for (const { criteria, pointer, kind } of holders) {
     for (const [name, { value }] of criteria) {
       const at = pointerTo(`${pointer}/criteria`, name);
       const criterion = known.get(name);
@@ -39,14 +59,12 @@ export function criteriaProblems(
         });
         continue;
       }
-      if (criterion.whole && pointer !== "")
+      if (kind !== undefined && criterion.of !== undefined && criterion.of !== kind)
         problems.set(at, {
           code: "idle-criterion",
           weight: "warning",
           place: place(at),
-          found: `${name} set for a single part`,
-          expected: `${name} for the whole frame: it is not judged part by part`,
-          mend: "move it to the criteria of the frame",
+          ...idle(name, criterion.of, kind),
         });
       const read = readLimit(value, criterion, frame.units);
       if ("found" in read)

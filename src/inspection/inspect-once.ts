@@ -17,6 +17,7 @@ import type { Failure, Finding, Margin, Report, Tally, Undecided, Verdict } from
 import { runRule } from "./run-rule.ts";
 import { sheetRoles } from "./sheet-roles.ts";
 import { type StockBytes, stockInForce } from "./stock-in-force.ts";
+import { tippedByLeaning } from "./tipped-by-leaning.ts";
 import { unansweredQuestions } from "./unanswered.ts";
 import { whereabouts } from "./whereabouts.ts";
 
@@ -184,7 +185,10 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     tallies: ran.tallies,
     ...(margins ? { margins } : {}),
     failures: ran.failures,
-    assumed: [...frame.assumed, ...(ran.failures.length === 0 ? sheetRoles(frame) : [])],
+    assumed: [
+      ...frame.assumed,
+      ...(ran.failures.length === 0 ? [...sheetRoles(frame), ...tippedByLeaning(frame, house.rules)] : []),
+    ],
     changed: changedSettings(frame, house),
     concessionRemarks: conceded.remarks,
     cureTrials: { tried: 0, untried: 0 },

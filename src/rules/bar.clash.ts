@@ -6,6 +6,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const clashDepth = defineCriterion({
   name: "clash-depth",
+  of: "frame",
   quantity: "length",
   standard: "0.1 mm",
   within: ["0 mm", "1 mm"],

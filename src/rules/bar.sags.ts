@@ -11,6 +11,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const sag = defineCriterion({
   name: "sag",
+  of: "bars",
   quantity: "length",
   standard: "span / 300, at least 1 mm",
   within: ["0.1 mm", "100 mm"],

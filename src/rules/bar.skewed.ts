@@ -6,6 +6,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const slotSkew = defineCriterion({
   name: "slot-skew",
+  of: "bars",
   quantity: "angle",
   standard: "1°",
   within: ["0.05°", "10°"],
@@ -15,6 +16,7 @@ const slotSkew = defineCriterion({
 
 const slotBent = defineCriterion({
   name: "slot-bent",
+  of: "bars",
   quantity: "angle",
   standard: "5°",
   within: ["1°", "15°"],

@@ -9,6 +9,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const twist = defineCriterion({
   name: "twist",
+  of: "bars",
   quantity: "angle",
   standard: "1°",
   within: ["0.05°", "10°"],

@@ -7,6 +7,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const holeWall = defineCriterion({
   name: "hole-wall",
+  of: "bars",
   quantity: "length",
   standard: "1 mm",
   within: ["0.1 mm", "20 mm"],

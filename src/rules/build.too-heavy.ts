@@ -10,7 +10,7 @@ const NIOSH = "revised lifting equation, NIOSH 94-110";
 
 const index = defineCriterion({
   name: "lifting-index",
-  whole: true,
+  of: "frame",
   quantity: "ratio",
   standard: "2",
   within: ["0.5", "3"],
@@ -19,7 +19,7 @@ const index = defineCriterion({
 });
 const reach = defineCriterion({
   name: "lift-reach",
-  whole: true,
+  of: "frame",
   quantity: "length",
   standard: "400 mm",
   within: ["250 mm", "630 mm"],
@@ -28,7 +28,7 @@ const reach = defineCriterion({
 });
 const height = defineCriterion({
   name: "lift-height",
-  whole: true,
+  of: "frame",
   quantity: "length",
   standard: "750 mm",
   within: ["0 mm", "1750 mm"],
@@ -37,7 +37,7 @@ const height = defineCriterion({
 });
 const travel = defineCriterion({
   name: "lift-travel",
-  whole: true,
+  of: "frame",
   quantity: "length",
   standard: "500 mm",
   within: ["0 mm", "1750 mm"],
@@ -46,7 +46,7 @@ const travel = defineCriterion({
 });
 const turn = defineCriterion({
   name: "lift-turn",
-  whole: true,
+  of: "frame",
   quantity: "angle",
   standard: "0°",
   within: ["0°", "135°"],
@@ -55,7 +55,7 @@ const turn = defineCriterion({
 });
 const frequency = defineCriterion({
   name: "lift-frequency-factor",
-  whole: true,
+  of: "frame",
   quantity: "ratio",
   standard: "1",
   within: ["0.1", "1"],
@@ -64,7 +64,7 @@ const frequency = defineCriterion({
 });
 const grip = defineCriterion({
   name: "lift-grip-factor",
-  whole: true,
+  of: "frame",
   quantity: "ratio",
   standard: "1",
   within: ["0.1", "1"],

@@ -8,6 +8,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const brakes = defineCriterion({
   name: "braked-casters",
+  of: "frame",
   quantity: "count",
   standard: "2",
   within: ["1", "8"],

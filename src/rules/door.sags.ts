@@ -8,6 +8,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const doorDrop = defineCriterion({
   name: "door-drop",
+  of: "frame",
   quantity: "length",
   standard: "span / 200, at least 1 mm",
   within: ["0.1 mm", "50 mm"],

@@ -7,6 +7,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const drawn = defineCriterion({
   name: "foot-gap",
+  of: "frame",
   quantity: "length",
   standard: "1 mm",
   within: ["0.1 mm", "20 mm"],

@@ -10,6 +10,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const rolling = defineCriterion({
   name: "rolling-factor",
+  of: "frame",
   quantity: "ratio",
   standard: "1.5",
   within: ["1", "5"],

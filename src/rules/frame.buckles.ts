@@ -13,7 +13,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const critical = defineCriterion({
   name: "critical-factor",
-  whole: true,
+  of: "frame",
   quantity: "ratio",
   standard: "3",
   within: ["1", "20"],

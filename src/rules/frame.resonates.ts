@@ -10,6 +10,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const low = defineCriterion({
   name: "resonance-low",
+  of: "frame",
   quantity: "ratio",
   standard: "0.7",
   within: ["0.1", "1"],
@@ -19,6 +20,7 @@ const low = defineCriterion({
 
 const high = defineCriterion({
   name: "resonance-high",
+  of: "frame",
   quantity: "ratio",
   standard: "1.4",
   within: ["1", "5"],

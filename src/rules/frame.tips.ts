@@ -2,7 +2,8 @@ import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { GRAVITY } from "../facts/acting.ts";
 import { defineFact } from "../facts/fact.ts";
 import { response } from "../facts/response.ts";
-import { type Tipping, tiltOf, tipping } from "../facts/tipping.ts";
+import { tiltOf, tipping } from "../facts/tipping.ts";
+import { howItStands } from "../facts/tipping-words.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
 import { notApplicable, undecided } from "./shape/judgement.ts";
@@ -10,7 +11,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const tilt = defineCriterion({
   name: "tip-tilt",
-  whole: true,
+  of: "frame",
   quantity: "angle",
   standard: "10°",
   within: ["1°", "45°"],
@@ -20,7 +21,7 @@ const tilt = defineCriterion({
 });
 const push = defineCriterion({
   name: "tip-push",
-  whole: true,
+  of: "frame",
   quantity: "force",
   standard: "250 N",
   within: ["10 N", "5 kN"],
@@ -30,7 +31,7 @@ const push = defineCriterion({
 });
 const share = defineCriterion({
   name: "tip-push-share",
-  whole: true,
+  of: "frame",
   quantity: "ratio",
   standard: "0.13",
   within: ["0.01", "1"],
@@ -39,7 +40,7 @@ const share = defineCriterion({
 });
 const reach = defineCriterion({
   name: "tip-push-height",
-  whole: true,
+  of: "frame",
   quantity: "length",
   standard: "1500 mm",
   within: ["100 mm", "2500 mm"],
@@ -49,12 +50,6 @@ const reach = defineCriterion({
 });
 
 const slope = defineFact<number>({ id: "floor-slope", compute: (_, frame) => frame.floor.slope });
-
-function state({ laden, out, doorsOpen }: Tipping): string {
-  const load = laden.length === 0 ? "empty" : `laden with ${laden.join(", ")}`;
-  const pulled = out.length === 0 ? "" : `, ${out.join(", ")} pulled out`;
-  return `${load}${pulled}${doorsOpen ? ", doors open" : ""}`;
-}
 
 export const rule = defineRule({
   id: "frame.tips",
@@ -123,7 +118,7 @@ export const rule = defineRule({
       {
         feet: worst.feet,
         angle,
-        state: state(worst),
+        state: howItStands(worst),
         inside: si(worst.inside, "length"),
         up: si(worst.height, "length"),
         slope: si(leans, "angle"),
@@ -149,7 +144,7 @@ export const rule = defineRule({
         feet: pushed.feet,
         push: tips,
         height: si(test.height, "length"),
-        state: state(pushed),
+        state: howItStands(pushed),
         weight: si(weight, "force"),
         inside: si(pushed.inside, "length"),
       },

@@ -9,6 +9,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const nutToEnd = defineCriterion({
   name: "nut-to-end",
+  of: "bars",
   quantity: "ratio",
   standard: "1.5",
   within: ["0.5", "10"],
@@ -18,6 +19,7 @@ const nutToEnd = defineCriterion({
 
 const holeToEdge = defineCriterion({
   name: "hole-to-edge",
+  of: "bars",
   quantity: "ratio",
   standard: "1.2",
   within: ["0.5", "10"],

@@ -7,6 +7,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const jointGap = defineCriterion({
   name: "joint-gap",
+  of: "bars",
   quantity: "length",
   standard: "0.5 mm",
   within: ["0.05 mm", "5 mm"],

@@ -18,6 +18,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const hungUtilisation = defineCriterion({
   name: "hung-utilisation",
+  of: "bars",
   quantity: "ratio",
   standard: "0.6",
   within: UTILISATION,

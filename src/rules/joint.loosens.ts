@@ -13,6 +13,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const looseningUtilisation = defineCriterion({
   name: "loosening-utilisation",
+  of: "bars",
   quantity: "ratio",
   standard: "0.5",
   within: UTILISATION,

@@ -18,6 +18,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const slipUtilisation = defineCriterion({
   name: "slip-utilisation",
+  of: "bars",
   quantity: "ratio",
   standard: "1",
   within: UTILISATION,

@@ -19,6 +19,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const turnUtilisation = defineCriterion({
   name: "turn-utilisation",
+  of: "bars",
   quantity: "ratio",
   standard: "0.8",
   within: UTILISATION,
@@ -27,6 +28,7 @@ const turnUtilisation = defineCriterion({
 });
 const knock = defineCriterion({
   name: "knock",
+  of: "bars",
   quantity: "force",
   standard: "50 N",
   within: ["5 N", "1 kN"],

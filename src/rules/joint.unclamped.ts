@@ -13,6 +13,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const clampUtilisation = defineCriterion({
   name: "clamp-utilisation",
+  of: "bars",
   quantity: "ratio",
   standard: "0.9",
   within: UTILISATION,

@@ -9,6 +9,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const nutSpacing = defineCriterion({
   name: "nut-spacing",
+  of: "bars",
   quantity: "length",
   standard: "0 mm",
   within: ["0 mm", "50 mm"],

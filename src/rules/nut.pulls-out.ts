@@ -16,6 +16,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const lipUtilisation = defineCriterion({
   name: "lip-utilisation",
+  of: "bars",
   quantity: "ratio",
   standard: "1",
   within: UTILISATION,

@@ -6,6 +6,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const panelPush = defineCriterion({
   name: "panel-push",
+  of: "panels",
   quantity: "force",
   standard: "250 N",
   within: ["1 N", "5 kN"],
@@ -15,6 +16,7 @@ const panelPush = defineCriterion({
 
 const panelGive = defineCriterion({
   name: "panel-give",
+  of: "panels",
   quantity: "length",
   standard: "span / 40, at least 15 mm",
   within: ["0.5 mm", "200 mm"],
@@ -24,6 +26,7 @@ const panelGive = defineCriterion({
 
 const panelSag = defineCriterion({
   name: "panel-sag",
+  of: "panels",
   quantity: "length",
   standard: "span / 100, at least 1 mm",
   within: ["0.1 mm", "100 mm"],
@@ -33,6 +36,7 @@ const panelSag = defineCriterion({
 
 const panelStrength = defineCriterion({
   name: "panel-strength",
+  of: "panels",
   quantity: "ratio",
   standard: "0.5",
   within: ["0.05", "1"],

@@ -9,6 +9,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const panelEngagement = defineCriterion({
   name: "panel-engagement",
+  of: "panels",
   quantity: "length",
   standard: "3 mm",
   within: ["0.5 mm", "50 mm"],
@@ -18,6 +19,7 @@ const panelEngagement = defineCriterion({
 
 const panelRoom = defineCriterion({
   name: "panel-room",
+  of: "panels",
   quantity: "length",
   standard: "0.5 mm",
   within: ["0.05 mm", "20 mm"],
@@ -27,6 +29,7 @@ const panelRoom = defineCriterion({
 
 const slotClearance = defineCriterion({
   name: "slot-clearance",
+  of: "panels",
   quantity: "length",
   standard: "0.2 mm",
   within: ["0.05 mm", "5 mm"],
@@ -36,6 +39,7 @@ const slotClearance = defineCriterion({
 
 const panelOffset = defineCriterion({
   name: "panel-offset",
+  of: "panels",
   quantity: "length",
   standard: "1 mm",
   within: ["0.1 mm", "10 mm"],
@@ -45,6 +49,7 @@ const panelOffset = defineCriterion({
 
 const slotTurn = defineCriterion({
   name: "slot-turn",
+  of: "panels",
   quantity: "angle",
   standard: "2 deg",
   within: ["0.1°", "15°"],

@@ -6,6 +6,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const panelPlay = defineCriterion({
   name: "panel-play",
+  of: "panels",
   quantity: "length",
   standard: "0.5 mm",
   within: ["0.05 mm", "5 mm"],

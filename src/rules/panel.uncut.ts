@@ -5,6 +5,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const notchRoom = defineCriterion({
   name: "notch-room",
+  of: "panels",
   quantity: "length",
   standard: "0.5 mm",
   within: ["0.05 mm", "20 mm"],

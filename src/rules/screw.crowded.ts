@@ -6,6 +6,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const keyClearance = defineCriterion({
   name: "key-clearance",
+  of: "frame",
   quantity: "length",
   standard: "0.5 mm",
   within: ["0.05 mm", "20 mm"],

@@ -6,6 +6,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const tipClearance = defineCriterion({
   name: "tip-clearance",
+  of: "frame",
   quantity: "length",
   standard: "0.5 mm",
   within: ["0.05 mm", "10 mm"],
@@ -15,6 +16,7 @@ const tipClearance = defineCriterion({
 
 const nutThread = defineCriterion({
   name: "nut-thread",
+  of: "frame",
   quantity: "ratio",
   standard: "0.9",
   within: ["0.3", "2"],

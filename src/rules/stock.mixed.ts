@@ -8,6 +8,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const slotSizes = defineCriterion({
   name: "slot-sizes",
+  of: "frame",
   quantity: "count",
   standard: "1",
   within: ["1", "10"],
@@ -17,6 +18,7 @@ const slotSizes = defineCriterion({
 
 const keySizes = defineCriterion({
   name: "key-sizes",
+  of: "frame",
   quantity: "count",
   standard: "3",
   within: ["1", "20"],

@@ -15,6 +15,7 @@ import { defineRule } from "./shape/rule.ts";
 
 const tieUtilisation = defineCriterion({
   name: "tie-utilisation",
+  of: "bars",
   quantity: "ratio",
   standard: "1",
   within: UTILISATION,

@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { acting } from "../../src/facts/acting.ts";
 import { combinations, opposed } from "../../src/facts/combinations.ts";
+import { factOf } from "../../src/facts/fact.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { gantry } from "../rules/gantry.ts";
-import { known } from "./known.ts";
+import { frameOf, known } from "./known.ts";
 
 function loaded(cases: NonNullable<FrameFile["cases"]>, ...names: readonly string[]): FrameFile {
   const file = gantry();
@@ -137,5 +138,47 @@ describe("combinations", () => {
     expect(namesOf(file, "service")[2]).toBe("self-weight + goods half way along");
     for (const one of all.filter(({ side, kind }) => side && kind === "strength"))
       expect(all.filter((two) => opposed(one, two))).toHaveLength(1);
+  });
+
+  it("move loads that roam apart from each other, however their bars are drawn", () => {
+    const places = (flipped: readonly string[], loads: FrameFile["loads"]): readonly string[] => {
+      const file = loaded([], "goods");
+      file.loads = loads ?? [];
+      for (const bar of file.bars) if (flipped.includes(bar.id)) [bar.from, bar.to] = [bar.to, bar.from];
+      const frame = frameOf(file);
+      const { cases } = factOf(acting, frame);
+      return factOf(combinations, frame)
+        .all.filter(({ kind }) => kind === "service")
+        .map(({ factors }) =>
+          cases
+            .flatMap(({ name, roams }, i) =>
+              factors[i] && roams ? [`${name} ${roams.bar} ${Math.round(roams.at[0] * 1e3)}`] : [],
+            )
+            .sort()
+            .join(", "),
+        );
+    };
+    const roams = { force: 100, at: "worst" } as const;
+    const two = [
+      { case: "goods", on: "front", ...roams },
+      { case: "tools", on: "back", ...roams },
+    ] as NonNullable<FrameFile["loads"]>;
+    const drawn = places([], two);
+    expect(places(["front"], two).toSorted()).toEqual(drawn.toSorted());
+    // Beside each bending most in its middle the other stands elsewhere: no longer at like places at a time.
+    const together = drawn.filter((one) => one.includes(", "));
+    expect(together).toContain("goods front 500, tools back 500");
+    expect(together.filter((one) => one.includes("front 500")).length).toBeGreaterThan(1);
+    expect(together.filter((one) => one.includes("back 500")).length).toBeGreaterThan(1);
+    expect(together.length).toBeLessThanOrEqual(7);
+    // One load on two bars roams on each by itself as well.
+    const one = [{ case: "goods", on: ["front", "back"], ...roams }] as NonNullable<FrameFile["loads"]>;
+    expect(places(["back"], one).toSorted()).toEqual(places([], one).toSorted());
+  });
+
+  it("say where each of several roaming loads of a case is", () => {
+    const file = loaded([], "goods");
+    file.loads = [{ case: "goods", on: ["front", "back"], force: 100, at: "worst" }];
+    expect(namesOf(file, "service")[0]).toBe("self-weight + goods (half way along front, half way along back)");
   });
 });

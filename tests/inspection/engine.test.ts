@@ -89,15 +89,20 @@ it.each([
   );
 });
 
-it("limits: tells the author of a part that sets what is judged of the whole frame, and reads the frame", () => {
-  const all = { ...measures, criteria: { depth: { ...depth, whole: true as const } } };
+it.each([
+  ["frame", ["depth set for a single part"]],
+  ["panels", ["depth set for a bar, where it limits nothing"]],
+  ["bars", []],
+] as const)("limits: tells the author of a bar that sets what is judged of %s, and reads the frame", (of, found) => {
+  const all = { ...measures, criteria: { depth: { ...depth, of } } };
   const told = (place: (file: FrameFile) => void): readonly string[] => {
     const file = tee();
     place(file);
-    return inspect(file, house([all])).problems.map(({ code, weight }) => `${weight} ${code}`);
+    return inspect(file, house([all])).problems.map((one) => `${one.weight} ${one.code}: ${one.found}`);
   };
   const depths = { depth: "4 mm" };
-  expect(told((file) => Object.assign(barOf(file, "rail"), { criteria: depths }))).toEqual(["warning idle-criterion"]);
+  const words = found.map((one) => `warning idle-criterion: ${one}`);
+  expect(told((file) => Object.assign(barOf(file, "rail"), { criteria: depths }))).toEqual(words);
   expect(told((file) => Object.assign(file, { criteria: depths }))).toEqual([]);
 });
 

@@ -3,7 +3,8 @@ import { GRAVITY } from "../../src/facts/acting.ts";
 import { bodies } from "../../src/facts/bodies.ts";
 import { factOf } from "../../src/facts/fact.ts";
 import { gathered, masses } from "../../src/facts/mass.ts";
-import { pushRatio, type Stability, tipping } from "../../src/facts/tipping.ts";
+import { pushRatio, type Stability, type Tipping, tipping } from "../../src/facts/tipping.ts";
+import { howItStands } from "../../src/facts/tipping-words.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/frame.tips.ts";
@@ -96,6 +97,33 @@ describe("tipping", () => {
     expect(state.laden).toEqual(["tank"]);
   });
 
+  it("is laden with what may act together, of loads that exclude each other with those that tip it more (statics)", () => {
+    const file = weighted(0, 0, 400);
+    ton(file);
+    // On the front rail, over the line that they tip it over and higher than all else.
+    const force = { day: 1000, night: 1500, noon: 700 };
+    file.loads = Object.entries(force).map(([id, n]) => ({ case: id, on: "front", force: n }));
+    const tipped = (cases: FrameFile["cases"]): Tipping => standing({ ...file, cases: cases ?? [] }).tilted();
+    const all = tipped([]);
+    expect(all.laden).toEqual(["day", "night", "noon"]);
+    const one = tipped([
+      { id: "day", excludes: ["night"] },
+      { id: "noon", excludes: ["day", "night"] },
+    ]);
+    expect(one.laden).toEqual(["night"]);
+    const two = tipped([{ id: "night", excludes: ["day", "noon"] }]);
+    expect(two.laden).toEqual(["day", "noon"]);
+    // Less of the loads' own weight on the line itself: the moment about it stays.
+    for (const [state, newtons] of [
+      [one, 1500],
+      [two, 1700],
+    ] as const) {
+      expect(all.mass - state.mass).toBeCloseTo((3200 - newtons) / GRAVITY, 6);
+      expect(state.inside * state.mass).toBeCloseTo(all.inside * all.mass, 6);
+      expect(all.height * all.mass - state.height * state.mass).toBeCloseTo(((3200 - newtons) / GRAVITY) * 0.8, 6);
+    }
+  });
+
   it("pulls drawers out, of those that an interlock holds the worst one (statics)", () => {
     // A body of 1000 t and drawers of 200 t, pulled 500 mm over the front feet at y = −300: 300 mm inside, then 200 mm outside.
     const cabinet = (...drawers: { out: number; interlock?: boolean; fixed?: boolean }[]): FrameFile => {
@@ -150,7 +178,7 @@ describe("tipping", () => {
       },
     ] as unknown as FrameFile["doors"] & object;
     const state = standing(file).tilted();
-    expect(state.doorsOpen).toBe(true);
+    expect(state.open).toEqual(["door"]);
     // Open it stands square off the front: its middle 440 mm before the hinge, and 20 mm from the hinge's line.
     const { own } = factOf(masses, frameFrom(file));
     const leaf = own.find((weight) => weight.ref.id === "leaf");
@@ -158,6 +186,71 @@ describe("tipping", () => {
     if (!leaf) throw new Error("no leaf");
     const y = (rest.mass * rest.centre[1] + leaf.mass * -(0.34 + 0.44)) / (rest.mass + leaf.mass);
     expect(state.inside).toBeCloseTo(0.3 + y, 3);
+  });
+
+  it("swings goods on a door with it, of goods on two doors each with its own (statics)", () => {
+    const file = weighted(0, 0, 400);
+    ton(file);
+    // Leaves along the front, their hinge lines at y = −340 and x = ±480; 60 kg in the middle of each, 20 mm before the hinge line.
+    for (const [id, side] of [
+      ["left", -1],
+      ["right", 1],
+    ] as const) {
+      const bar = `${id}-leaf`;
+      file.bars.push({
+        id: bar,
+        profile: "40x40-8",
+        from: [side * 460, -360, 760],
+        to: [side * 60, -360, 760],
+      } as never);
+      const hinges = [{ part: "hinge-40", bars: [bar, "front"], at: [side * 480, -340, 800] }];
+      const door = { id, bars: [bar], axis: side < 0 ? "-z" : "+z", swing: [0, 90], hinges };
+      file.doors = [...(file.doors ?? []), door] as unknown as NonNullable<FrameFile["doors"]>;
+    }
+    const empty = standing(file).tilted();
+    expect(empty.open).toEqual(["left", "right"]);
+    const moment = ({ mass, inside }: Tipping): number => mass * inside;
+    // Turned by θ its middle, 220 mm from the hinge line along x, is 220 sin θ + 20 cos θ before it; the hinge line is 40 mm past the feet.
+    const turns = Array.from({ length: 13 }, (_, i) => (i * Math.PI) / 24);
+    const arm = 0.04 + Math.max(...turns.map((turn) => 0.22 * Math.sin(turn) + 0.02 * Math.cos(turn)));
+    const goods = { id: "tools", mass: 60, centre: [-260, -360, 760], on: ["left-leaf"], fixed: false };
+    const laden = standing({ ...file, masses: [...(file.masses ?? []), goods] } as FrameFile).tilted();
+    expect(laden.laden).toEqual(["tools"]);
+    expect(laden.open).toEqual(["left", "right"]);
+    expect(moment(laden)).toBeCloseTo(moment(empty) - 60 * arm, 3);
+    // A load case on both, and one that excludes it on the left door alone.
+    file.loads = [
+      { case: "both", on: ["left-leaf", "right-leaf"], force: 60 * GRAVITY },
+      { case: "one", on: "left-leaf", force: 90 * GRAVITY },
+    ] as NonNullable<FrameFile["loads"]>;
+    file.cases = [{ id: "both", excludes: ["one"] }];
+    const loaded = standing(file).tilted();
+    expect(loaded.laden).toEqual(["both"]);
+    expect(moment(loaded)).toBeCloseTo(moment(empty) - 120 * arm, 3);
+  });
+
+  it("takes a force on a thing where it is, not where the bar beneath it is (statics)", () => {
+    const file = weighted(0, 0, 400);
+    ton(file);
+    file.masses?.push({ id: "vice", mass: 1, centre: [0, -500, 850], on: ["front"], fixed: true });
+    const before = standing(file).tilted();
+    file.loads = [{ case: "press", on: "vice", force: 50 * GRAVITY }];
+    const after = standing(file).tilted();
+    // 200 mm past the line of the feet.
+    expect(after.laden).toEqual(["press"]);
+    expect(after.mass * after.inside).toBeCloseTo(before.mass * before.inside - 50 * 0.2, 3);
+  });
+
+  it("says how it stands: what always acts as a load, what is pulled out once, each door by its name", () => {
+    const bare = { permanent: [], equipped: false, laden: [], out: [], open: [] };
+    expect(howItStands(bare)).toBe("empty");
+    expect(howItStands({ ...bare, equipped: true })).toBe("with nothing on it but what is bolted down");
+    expect(howItStands({ ...bare, permanent: ["books"], equipped: true })).toBe("laden with books");
+    expect(howItStands({ ...bare, laden: ["dr1", "dr2"], out: ["dr1", "dr2"] })).toBe("dr1 and dr2 pulled out");
+    expect(howItStands({ ...bare, laden: ["jars", "dr1"], out: ["dr1"], open: ["left", "right"] })).toBe(
+      "laden with jars, dr1 pulled out, left and right open",
+    );
+    expect(howItStands({ ...bare, out: ["dr1"] })).toBe("empty, dr1 pulled out");
   });
 
   it("proves the rule", () => {

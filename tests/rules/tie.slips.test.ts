@@ -1,7 +1,11 @@
 import { expect, it } from "vitest";
+import { factOf } from "../../src/facts/fact.ts";
+import { response } from "../../src/facts/response.ts";
+import { tieShear } from "../../src/facts/tie-shear.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/tie.slips.ts";
+import { frameOf } from "../facts/known.ts";
 import { barData, gantry, load } from "./gantry.ts";
 import { type Factors, OWN, PARTIAL } from "./hung-rails.ts";
 
@@ -88,3 +92,34 @@ it("tie.slips: shear flow of two beams that bend as one, by hand", () => {
   ]);
   expect(wrong).toEqual([]);
 });
+
+it.each([false, true])(
+  "tie.slips: brings in at the end of a short bar what the pair shares from there on, by moments (short bar first: %s)",
+  (first) => {
+    // Doublers from x = 250 to 750 mm; 1 kN on each beam half way, 500 N to each post: 250 N·m half way, of which 125 where they begin.
+    const file = gantry();
+    for (const [id, y] of [
+      ["front", 0],
+      ["back", 500],
+    ] as const) {
+      const over = `over-${id}`;
+      file.bars.push({ id: over, profile: "40x40-8", from: [250, y, 640], to: [750, y, 640] });
+      const tie = { part: "side-tie-8", bars: first ? [over, id] : [id, over], at: first ? [20, 480] : [290, 750] };
+      file.ties = [...(file.ties ?? []), { id: `tied-${id}`, ...tie }] as NonNullable<FrameFile["ties"]>;
+    }
+    load(file, { on: ["front", "back"], force: 1000, at: 520 });
+    const frame = frameOf(file);
+    const found = factOf(response, frame);
+    if (found.kind !== "solved") throw new Error("not solved");
+    const [pair] = factOf(tieShear, frame);
+    const change = (name: string): number => {
+      const view = found.views.find(({ combination, bound }) => bound === "typical" && combination.name === name);
+      return view && pair ? pair.change(view) : Number.NaN;
+    };
+    const strong = change("1.35 self-weight + 1.5 goods");
+    const w = weight * 1.35;
+    // The beams weigh on the posts over 1.04 m, the doublers by half of their 0.5 m each side.
+    const own = (w / 2) * BETWEEN * 0.5 - (w / 2) * 0.5 ** 2 + w * 0.25 * 0.5 - w * 0.25 * 0.125 - (w / 2) * POST ** 2;
+    expect(strong / (1.5 * 250 + own)).toBeCloseTo(1, 2);
+  },
+);
