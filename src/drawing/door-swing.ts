@@ -29,6 +29,9 @@ const STRUCK = "#96270f";
 const turnedPoint = (point: Vec3, { point: at, axis }: Pin, angle: number): Vec3 =>
   add(at, rotateAbout(subtract(point, at), axis, angle));
 
+/** Bars and panels: what a door is drawn by, without its fittings. */
+const isLeaf = ({ kind }: Solid): boolean => kind === "bar" || kind === "panel";
+
 function farthest(parts: readonly Solid[], { point, axis }: Pin): Vec3 {
   const arm = (p: Vec3): number => {
     const from = subtract(p, point);
@@ -45,14 +48,14 @@ export function swingsOf(frame: Frame, scene: Scene): readonly Swinging[] {
     if (!hinge) return [];
     const pin = { point: hinge.at, axis: normalise(door.axis) };
     const own = new Set([...door.bars, ...door.panels]);
-    const parts = scene.solids.filter(({ of, with: held }) => {
-      const carriers = held.filter((id) => bars.has(id));
+    const parts = scene.solids.filter(({ of, with: held, on }) => {
+      const carriers = on === undefined ? held.filter((id) => bars.has(id)) : [on];
       return own.has(of.id) || (carriers.length > 0 && carriers.every((id) => own.has(id)));
     });
     if (parts.length === 0) return [];
     const [shut, open] = door.swing;
     const strikes = [first?.turn, whileOpen?.turn].filter((turn) => turn !== undefined);
-    const tip = farthest(parts, pin);
+    const tip = farthest(parts.filter(isLeaf), pin);
     const steps = Math.max(2, Math.ceil(Math.abs(open - shut) / STEP));
     return [
       {
@@ -77,7 +80,7 @@ function opened(solid: Solid, pin: Pin, angle: number): Solid {
 export function openDoor({ parts, pin, swing: [shut, open], strikes }: Swinging): readonly Ghost[] {
   const angle = strikes === undefined ? open : shut + Math.sign(open - shut) * strikes;
   return parts
-    .filter(({ kind }) => kind === "bar" || kind === "panel")
+    .filter(isLeaf)
     .map((solid) => ({ solid: opened(solid, pin, angle), ink: strikes === undefined ? INK : STRUCK, width: 0.8 }));
 }
 

@@ -19,6 +19,8 @@ export interface Picture {
   readonly size: Vec2;
   /** Surfaces smaller than this would be specks and are left out, picture units; 1 where absent. */
   readonly finest?: number;
+  /** Width of a part's lines as a share of the usual; 1 where absent. */
+  readonly line?: (solid: Solid) => number;
   /** What the picture shows, for those who do not see it. */
   readonly title: string;
   /** Plain where absent. */
@@ -154,20 +156,21 @@ function painted(
   look: Look,
   tint: Vec3 | undefined,
   sheet: Sheet,
-  { view, finest = 1 }: Picture,
+  { view, finest = 1, line }: Picture,
 ): string {
   const base = tint ?? (look === "marked" ? MARKED : PLAIN);
   // Ink is that of the drawing, told once round all parts.
   const ink = look === "faint" ? ` stroke="${FAINT_INK}"` : "";
   const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
   const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
+  const wide = line?.(solid) ?? 1;
   // Surfaces that follow each other and look alike are one path.
   const paths: { readonly style: string; d: string }[] = [];
   for (const surface of seen) {
     const rings = surface.rings.map((ring) => ring.map((point) => sheet.place(point)));
     if (!atLeast(rings[0], finest)) continue;
     if (solid.kind === "bar" && paths.length > 0 && thickness(rings[0] ?? []) < THIN) continue;
-    const style = `fill="${fillOf(surface, base, view)}" stroke-width="${surface.kind === "skin" ? 0.9 : 0.45}"`;
+    const style = `fill="${fillOf(surface, base, view)}" stroke-width="${tidy(wide * (surface.kind === "skin" ? 0.9 : 0.45))}"`;
     const last = paths.at(-1);
     const d = rings.map(ringPath).join("");
     if (last?.style === style) last.d += d;

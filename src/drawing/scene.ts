@@ -27,14 +27,22 @@ export interface Scene {
 
 /** Pivots between bars, and hinges and latches of doors. */
 function hungParts({ pivots, doors }: Frame, all: ReadonlyMap<string, Body>): readonly Hung[] {
-  const hung = (of: Ref, axis: Triple, { part, bars: [a, b], at }: Door["hinges"][number]): readonly Hung[] => {
+  const hung = (
+    of: Ref,
+    axis: Triple,
+    { part, bars: [a, b], at }: Door["hinges"][number],
+    leaf: readonly string[] = [],
+  ): readonly Hung[] => {
     const [first, second] = [all.get(a), all.get(b)];
-    return first && second ? [{ of, part, at, axis, bars: [first, second] }] : [];
+    const turns = [a, b].find((bar) => leaf.includes(bar));
+    return first && second
+      ? [{ of, part, at, axis, bars: [first, second], ...(turns === undefined ? {} : { turns }) }]
+      : [];
   };
   return [
     ...pivots.flatMap((pivot) => hung(pivot.ref, pivot.axis, pivot)),
-    ...doors.flatMap(({ ref, axis, hinges, latch }) =>
-      [...hinges, ...(latch ? [latch] : [])].flatMap((one) => hung(ref, axis, one)),
+    ...doors.flatMap(({ ref, axis, bars, hinges, latch }) =>
+      [...hinges, ...(latch ? [latch] : [])].flatMap((one) => hung(ref, axis, one, bars)),
     ),
   ];
 }

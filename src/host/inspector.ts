@@ -3,8 +3,10 @@ import { dirname, sep } from "node:path";
 import { checkNames } from "../house/check-names.ts";
 import type { HouseSettings } from "../house/house-in-force.ts";
 import { noSettings, settingsFor } from "../house/settings.ts";
-import type { StockBytes } from "../inspection/inspect-file.ts";
+import type { InspectedFrame, StockBytes } from "../inspection/inspect-file.ts";
+import { readForInspection } from "../inspection/read-for-inspection.ts";
 import type { Report, RuleCard } from "../inspection/report.ts";
+import type { Frame } from "../model/frame.ts";
 import type { Engine } from "./engine.ts";
 import { type FrameFile, nameOf } from "./frame-files.ts";
 import { stockOfFrame } from "./frame-stock.ts";
@@ -14,10 +16,21 @@ import { ruleCard } from "./rule-card.ts";
 import { type RuleThread, startRuleThread } from "./rule-thread/rule-thread.ts";
 import { failedReport, fileProblem, unreadReport } from "./unread-report.ts";
 
+/** One file that was inspected. */
+export interface InspectedFile {
+  readonly report: Report;
+  /** What was inspected; absent where the file could not be opened. */
+  readonly bytes?: Uint8Array;
+  /** The frame as it was judged, to be drawn; undefined where nothing was judged. */
+  frame(): Frame | undefined;
+}
+
 export interface Inspector {
   readonly cards: readonly RuleCard[];
   /** One report per file, in their order; what goes wrong with one stays with that one. */
   readonly reports: AsyncIterable<Report>;
+  /** The same with what was inspected, for those who draw it; files are inspected either way once. */
+  readonly inspected: AsyncIterable<InspectedFile>;
   /** The house in force for a file, where there is one. */
   houseOf(file: FrameFile): Promise<LoadedHouse | undefined>;
   end(): Promise<void>;
@@ -75,35 +88,44 @@ type Inspect = (
   bytes: Uint8Array,
   stock: readonly StockBytes[],
   settings: HouseSettings,
-) => Promise<Report>;
+) => Promise<InspectedFrame>;
 
 function inspectHere(engine: Engine, cureTrials: number | "usual", margins: boolean): Inspect {
   return async (file, bytes, stock, settings) => {
     try {
       return engine.inspect({ file, bytes, stock, house: { ...settings, rules: engine.rules }, cureTrials, margins });
     } catch (error) {
-      return failedReport(file, error instanceof Error ? error.message : String(error));
+      return { report: failedReport(file, error instanceof Error ? error.message : String(error)) };
     }
   };
 }
 
 function inspectThere(thread: RuleThread, margins: boolean): Inspect {
-  return (file, bytes, stock, settings) => thread.inspect({ file, bytes, stock, settings, margins });
+  return async (file, bytes, stock, settings) => ({
+    report: await thread.inspect({ file, bytes, stock, settings, margins }),
+  });
 }
+
+const notOpened = (report: Report): InspectedFile => ({ report, frame: () => undefined });
 
 async function inspectOne(
   { path, name }: FrameFile,
   house: LoadedHouse | undefined,
   today: string,
   inspect: Inspect,
-): Promise<Report> {
+): Promise<InspectedFile> {
   const read = await readBytes(path);
-  if ("refused" in read) return unreadReport(name, [fileProblem(name, read.refused, "a frame file")]);
-  const own = await stockOfFrame(path, name, read.bytes);
-  if (own.problems.length > 0) return unreadReport(name, own.problems);
+  if ("refused" in read) return notOpened(unreadReport(name, [fileProblem(name, read.refused, "a frame file")]));
+  const { bytes } = read;
+  const own = await stockOfFrame(path, name, bytes);
+  if (own.problems.length > 0) return { ...notOpened(unreadReport(name, own.problems)), bytes };
   const real = (await realpath(path).catch(() => path)).split(sep).join("/");
   const settings = house === undefined ? noSettings(today) : settingsFor(house, real, today);
-  return inspect(name, read.bytes, [...(house?.stock ?? []), ...own.stock], settings);
+  const stock = [...(house?.stock ?? []), ...own.stock];
+  const { report, frame } = await inspect(name, bytes, stock, settings);
+  // One that was judged in another thread is read again here.
+  const again = (): Frame | undefined => readForInspection({ file: name, bytes, stock, house: settings }).frame;
+  return { report, bytes, frame: () => (report.verdict === "unread" ? undefined : (frame ?? again())) };
 }
 
 /**
@@ -133,11 +155,16 @@ export async function prepare(files: readonly FrameFile[], options: InspectorOpt
     const margins = options.margins === true;
     const inspect =
       thread === undefined ? inspectHere(engine, options.cureTrials ?? 0, margins) : inspectThere(thread, margins);
-    const reports = async function* (): AsyncGenerator<Report> {
+    const inspected = async function* (): AsyncGenerator<InspectedFile> {
       for (const file of files) yield await inspectOne(file, await houseOf(dirname(file.path)), today, inspect);
+    };
+    const each = inspected();
+    const reports = async function* (): AsyncGenerator<Report> {
+      for await (const { report } of each) yield report;
     };
     return {
       cards,
+      inspected: each,
       reports: reports(),
       houseOf: (file) => houseOf(dirname(file.path)),
       end: async () => thread?.end(),

@@ -1,8 +1,7 @@
 import type { HouseInForce } from "../house/house-in-force.ts";
-import { methodInForce } from "../house/method-in-force.ts";
 import type { Frame } from "../model/frame.ts";
 import { compareProblems, compareText, isDoubtful, type Problem } from "../model/problem.ts";
-import { type FrameReading, readFrame } from "../model/read-frame.ts";
+import type { FrameReading } from "../model/read-frame.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Origins } from "../model/resolve/names.ts";
 import type { Document } from "../model/text/document.ts";
@@ -13,20 +12,15 @@ import type { Setting, Watch } from "./finding.ts";
 import { Limits } from "./limits.ts";
 import { inReadingOrder } from "./order.ts";
 import { placing } from "./placing.ts";
+import { readForInspection, type ToRead } from "./read-for-inspection.ts";
 import type { Failure, Finding, Margin, Report, Tally, Undecided, Verdict } from "./report.ts";
 import { runRule } from "./run-rule.ts";
 import { sheetRoles } from "./sheet-roles.ts";
-import { type StockBytes, stockInForce } from "./stock-in-force.ts";
 import { tippedByLeaning } from "./tipped-by-leaning.ts";
 import { unansweredQuestions } from "./unanswered.ts";
 import { whereabouts } from "./whereabouts.ts";
 
-export interface Inspection {
-  /** The frame file's name in outputs. */
-  readonly file: string;
-  readonly bytes: Uint8Array;
-  /** In the order they count: later files replace earlier parts of one name. */
-  readonly stock: readonly StockBytes[];
+export interface Inspection extends ToRead {
   readonly house: HouseInForce;
   /** How many changed frames may be inspected in search of cures; none when absent. */
   readonly cureTrials?: number | "usual";
@@ -36,8 +30,8 @@ export interface Inspection {
   readonly ruleStarts?: (rule: string) => void;
 }
 
-/** The built-in stock with what these files add and replace. */
-export function unread(file: string, reading: FrameReading | undefined, problems: readonly Problem[]): Report {
+/** The result where there is no frame to judge. */
+function unread(file: string, reading: FrameReading | undefined, problems: readonly Problem[]): Report {
   return {
     file,
     title: reading?.frame?.title ?? "",
@@ -118,14 +112,11 @@ export interface Inspected {
 
 /** Inspects one frame file: bytes in, the whole result out, no cures tried. Pure; the same in every thread. */
 export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
-  const { file, bytes, house } = inspection;
-  const { stock, problems: stockProblems } = stockInForce(inspection.stock);
-  const reading = readFrame({ file, bytes, stock });
-  const problems = [...stockProblems, ...reading.problems];
+  const { file, house } = inspection;
+  const { frame, reading, problems: readingProblems } = readForInspection(inspection);
+  const problems = [...readingProblems];
   const { document, origins } = reading;
-  const frame = reading.frame && methodInForce(reading.frame, house.method);
-  if (!frame || !document || stockProblems.some((problem) => problem.weight === "error"))
-    return { report: unread(file, reading, problems) };
+  if (!frame || !document) return { report: unread(file, reading, problems) };
 
   const place = placing(document, origins, frame);
   problems.push(...unansweredQuestions(frame, place));

@@ -1,4 +1,5 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
+import { stepOf, UNJUDGED } from "../drawing/share-steps.ts";
 
 export type Rgb = readonly [number, number, number];
 
@@ -10,15 +11,6 @@ export type Scheme =
 
 export const rgb = (code: string): Rgb =>
   [0, 2, 4].map((i) => Number.parseInt(code.slice(i, i + 2), 16)) as unknown as Rgb;
-
-/** Of shares: each step darker than the one before, so that it reads without colour too; the last turns to brick. */
-export const STEPS: readonly { readonly below: number; readonly words: string; readonly colour: Rgb }[] = [
-  { below: 0.5, words: "under 50 %", colour: rgb("eef1e4") },
-  { below: 0.8, words: "50 to 80 %", colour: rgb("a6c2c9") },
-  { below: 1 + 1e-9, words: "80 to 100 %", colour: rgb("5f93a8") },
-  { below: Infinity, words: "beyond the limit", colour: rgb("84230f") },
-];
-const UNJUDGED: Rgb = rgb("ffffff");
 
 /** Neighbours differ in lightness as well as in hue. */
 const GROUPS: readonly Rgb[] = ["1d5c68", "e2b04a", "7c4f8a", "a8c686", "a8503a", "9db9e0", "4c4a3d", "d9a0a0"].map(
@@ -42,7 +34,7 @@ function ofBar(model: ModelData, index: number, scheme: Scheme): Rgb {
   if (!bar || scheme.by === "plain") return BAR;
   if (scheme.by === "group") return bar.group < 0 ? BAR : groupColour(bar.group);
   const share = bar.shares[scheme.index] ?? null;
-  return share === null ? UNJUDGED : (STEPS.find(({ below }) => share < below)?.colour ?? UNJUDGED);
+  return rgb((share === null ? undefined : stepOf(share)?.colour) ?? UNJUDGED.colour);
 }
 
 /** Colour of each part: bars, then pieces. */

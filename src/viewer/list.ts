@@ -1,9 +1,9 @@
 import type { ModelData, PoseData } from "../drawing/model3d/model-data.ts";
 import { element } from "./element.ts";
+import { filterOf, type Listed } from "./filter.ts";
+import { type Outcome, outcomesOf } from "./outcomes.ts";
 import { LEAST, type Stage } from "./stage.ts";
 import type { LookTools } from "./tools.ts";
-
-const LEVELS = ["reject", "hold", "note", "conceded"] as const;
 
 interface Entry {
   readonly article: HTMLElement;
@@ -48,45 +48,49 @@ function least(model: ModelData, pose: PoseData | undefined): number {
   return model.shapes[pose.shape]?.kind === "bent" ? LEAST.part : LEAST.shape;
 }
 
-interface Filter {
-  readonly root: HTMLElement;
-  keeps(article: HTMLElement): boolean;
-}
-
-function filterOf(articles: readonly HTMLElement[], changed: () => void): Filter {
-  const present = LEVELS.filter((level) => articles.some(({ dataset }) => dataset.level === level));
-  const boxes = present.map((level) => {
-    const box = element("input", { type: "checkbox", id: `show-${level}` });
-    box.checked = true;
-    box.addEventListener("change", changed);
-    const count = articles.filter(({ dataset }) => dataset.level === level).length;
-    return { level, box, label: element("label", { for: `show-${level}` }, box, ` ${level} (${count})`) };
-  });
-  const groups = [...new Set(articles.map(({ dataset }) => dataset.group ?? ""))].sort();
-  const select = element(
-    "select",
-    { id: "show-group" },
-    element("option", { value: "" }, "all groups"),
-    ...groups.map((name) => element("option", { value: name }, name)),
-  );
-  select.addEventListener("change", changed);
-  const root = element(
-    "div",
-    { class: "filter", role: "group", "aria-label": "Which findings are shown" },
-    ...boxes.map(({ label }) => label),
-    element("label", { for: "show-group" }, "of "),
-    select,
-  );
-  return {
-    root,
-    keeps: ({ dataset }) =>
-      boxes.some(({ level, box }) => level === dataset.level && box.checked) &&
-      (select.value === "" || select.value === dataset.group),
+/** What was met and what was undecided, put under the findings once it is asked for. */
+function outcomeList(
+  outcomes: readonly Outcome[],
+  under: HTMLElement,
+  shares: LookTools["shares"] | undefined,
+  judged: ReadonlySet<string>,
+): readonly Listed[] {
+  let pressed: HTMLButtonElement | undefined;
+  const button = (rule: string): HTMLButtonElement => {
+    const made = element("button", { type: "button", class: "pick", "aria-pressed": "false" }, "Show its shares");
+    made.setAttribute("aria-label", `Show its shares: bars coloured by ${rule}`);
+    made.addEventListener("click", () => {
+      const on = pressed !== made;
+      pressed?.setAttribute("aria-pressed", "false");
+      pressed = on ? made : undefined;
+      made.setAttribute("aria-pressed", String(on));
+      shares?.(on ? rule : undefined);
+    });
+    return made;
   };
+  const root = element("section", { class: "outcomes" });
+  under.append(root);
+  return outcomes.map((outcome): Listed => {
+    let made: HTMLElement | undefined;
+    const { rule } = outcome;
+    return {
+      level: outcome.level,
+      groups: outcome.groups,
+      show(on) {
+        if (!made && !on) return;
+        if (!made) {
+          made = outcome.make();
+          if (shares && rule !== undefined && judged.has(rule)) made.querySelector(".trace")?.prepend(button(rule));
+          root.append(made);
+        }
+        made.hidden = !on;
+      },
+    };
+  });
 }
 
 /** Joins the list of findings and the drawing. */
-export function listFor(model: ModelData, stage: Stage | undefined, pose: LookTools["pose"]): void {
+export function listFor(model: ModelData, stage: Stage | undefined, looks: LookTools | undefined): void {
   const all = stage ? entries(model) : [];
   const articles = [...document.querySelectorAll<HTMLElement>("article.finding")];
   const choose = (entry: Entry | undefined): void => {
@@ -98,7 +102,7 @@ export function listFor(model: ModelData, stage: Stage | undefined, pose: LookTo
     stage?.choose(entry && entry.pin >= 0 ? entry.pin : undefined, least(model, entry?.pose));
     // A finding of the frame as a whole is seen on all of it.
     if (entry && entry.pin < 0) stage?.view("whole");
-    pose(entry?.pose);
+    looks?.pose(entry?.pose);
   };
   for (const entry of all)
     entry.button.addEventListener("click", () =>
@@ -115,13 +119,24 @@ export function listFor(model: ModelData, stage: Stage | undefined, pose: LookTo
     entry.button.focus({ preventScroll: true });
   };
   stage?.onPin(show);
-  const filters = document.getElementById("filters");
-  if (articles.length < 2 || !filters) return;
-  const filter = filterOf(articles, () => {
-    for (const article of articles) article.hidden = !filter.keeps(article);
+  const [filters, findings] = [document.getElementById("filters"), document.getElementById("findings")];
+  if (!filters || !findings) return;
+  const judged = new Set(model.checks.map(({ rule }) => rule));
+  const listed: readonly Listed[] = [
+    ...articles.map((article) => ({
+      level: article.dataset.level ?? "",
+      groups: [article.dataset.group ?? ""],
+      show: (on: boolean) => {
+        article.hidden = !on;
+      },
+    })),
+    ...outcomeList(outcomesOf(document), findings, looks?.shares, judged),
+  ];
+  if (listed.length < 2) return;
+  const filter = filterOf(listed, () => {
     for (const part of document.querySelectorAll<HTMLElement>("section.part"))
       part.hidden = [...part.querySelectorAll<HTMLElement>("article.finding")].every(({ hidden }) => hidden);
     stage?.keep(new Set(all.filter(({ article }) => !article.hidden).map(({ pin }) => pin)));
   });
-  filters.append(filter.root);
+  filters.append(filter);
 }

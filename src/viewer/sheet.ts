@@ -11,16 +11,15 @@ function start(): void {
   if (!data || !easel) return;
   const model = JSON.parse(data) as ModelData;
   const stage = stageFor(model);
-  let pose: LookTools["pose"] = () => {};
+  let looks: LookTools | undefined;
   if (stage) {
     const readout = readoutFor(model);
     stage.onBar((bar) => readout.show(bar));
-    const looks = lookTools(model, stage, (path) => readout.follow(path));
-    pose = looks.pose;
+    looks = lookTools(model, stage, (path) => readout.follow(path));
     easel.append(viewTools(stage), stage.root, readout.root, looks.root);
     document.body.classList.add("turning");
   }
-  listFor(model, stage, pose);
+  listFor(model, stage, looks);
 }
 
 start();

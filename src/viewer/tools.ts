@@ -1,5 +1,6 @@
 import type { ModelData, PoseData } from "../drawing/model3d/model-data.ts";
-import { groupColour, type Scheme, STEPS } from "./colours.ts";
+import { SHARE_STEPS, UNJUDGED } from "../drawing/share-steps.ts";
+import { groupColour, rgb, type Scheme } from "./colours.ts";
 import { doorTools } from "./door-tools.ts";
 import { element } from "./element.ts";
 import { pathTools } from "./path-tools.ts";
@@ -18,11 +19,11 @@ const VIEW_WORDS: readonly (readonly [string, string])[] = [
 ];
 function legendOf(model: ModelData, scheme: Scheme): readonly Node[] {
   if (scheme.by === "check") {
-    const steps = STEPS.map(({ words, colour }) => element("span", {}, swatch(colour), ` ${words}`));
+    const steps = SHARE_STEPS.map(({ words, colour }) => element("span", {}, swatch(rgb(colour)), ` ${words}`));
     return [
       element("span", {}, model.checks[scheme.index]?.title ?? "", ": "),
       ...steps,
-      element("span", {}, swatch([255, 255, 255]), " does not apply"),
+      element("span", {}, swatch(rgb(UNJUDGED.colour)), " does not apply"),
     ];
   }
   if (scheme.by === "group")
@@ -56,6 +57,8 @@ export interface LookTools {
   readonly root: HTMLElement;
   /** Shows the shape, load path and turn of a tool of a finding; undefined: what the reader had chosen. */
   pose(finding: PoseData | undefined): void;
+  /** Colours bars by the share they use of this rule's limit, where it gives them one; undefined: as the reader had chosen. */
+  shares(rule: string | undefined): void;
 }
 
 /** Colours, spread, shapes and load paths, under the drawing. */
@@ -63,10 +66,15 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
   const all = schemes(model);
   const legend = element("div", { class: "legend" });
   const scheme = element("select", { id: "scheme" }, ...options(all.map(([name]) => name)));
-  scheme.addEventListener("change", () => {
+  let own = scheme.value;
+  const colour = (): void => {
     const [, chosen] = all[Number(scheme.value)] ?? ["", { by: "plain" } as const];
     stage.colour(chosen);
     legend.replaceChildren(...legendOf(model, chosen));
+  };
+  scheme.addEventListener("change", () => {
+    own = scheme.value;
+    colour();
   });
   const spread = element("input", { type: "range", min: "0", max: "100", value: "0", id: "spread" });
   spread.addEventListener("input", () => stage.spread(Number(spread.value) / 100));
@@ -99,6 +107,11 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
       shapes.show(finding?.shape ?? -1);
       paths.show(finding?.path ?? -1);
       stage.tool(finding?.tool ?? -1);
+    },
+    shares(rule) {
+      const wanted = all.findIndex(([, one]) => one.by === "check" && model.checks[one.index]?.rule === rule);
+      scheme.value = wanted < 0 ? own : String(wanted);
+      colour();
     },
   };
 }

@@ -189,6 +189,19 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
       await page.locator("#show-group").selectOption("drawing");
       const drawing = await page.locator('article.finding[data-group="drawing"]').count();
       expect(await visible()).toBe(drawing);
+      await page.locator("#show-group").selectOption("");
+      // What was met is told once it is asked for, by keyboard as well, each rule with its closest margin.
+      const outcomes = page.locator("article.outcome:visible");
+      expect(await outcomes.count()).toBe(0);
+      await page.locator("#show-met").focus();
+      await page.keyboard.press("Space");
+      const met = await page.locator("#checks tr[data-met]:not([data-met='0'])").count();
+      expect(await outcomes.count()).toBe(met);
+      await page.locator("#show-group").selectOption("bars");
+      const sags = outcomes.filter({ hasText: "bar.sags" });
+      expect(await sags.textContent()).toMatch(/MET .*\d+ met, closest \S+ mm; \S+ mm allowed, on .* %/);
+      await sags.getByRole("button").click();
+      expect(await page.locator("#scheme option:checked").textContent()).toBe("share used: bar.sags");
       await page.context().close();
     },
     SLOW,
@@ -356,7 +369,7 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
         await plain.close();
       }
       const { page } = await open(address, { javaScriptEnabled: false });
-      expect(await page.locator(".board figure.view svg:visible").count()).toBe(6);
+      expect(await page.locator(".board figure.view > svg:visible").count()).toBe(7);
       expect(await page.locator("#load-path-told svg:visible").count()).toBe(2);
       expect(await page.locator("#load-path-told .bent path[data-band]").count()).toBeGreaterThan(10);
       expect(await page.locator("article.finding:visible").count()).toBeGreaterThan(5);
@@ -393,6 +406,7 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
     async (_, width) => {
       const { page } = await open(address, { viewport: { width, height: 800 } });
       await page.waitForSelector("body.turning");
+      await page.locator("#show-met").check();
       await page.evaluate(axeSource);
       const violations = await page.evaluate<readonly string[]>(VIOLATIONS);
       expect(violations).toEqual([]);

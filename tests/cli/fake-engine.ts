@@ -79,7 +79,7 @@ export const fakeEngine: Engine = {
     } catch {
       const place = { file, pointer: "", line: 1, column: 1, endLine: 1, endColumn: 1 };
       const problem: Problem = { code: "syntax", weight: "error", place, found: "something else", expected: "JSON" };
-      return { ...report, verdict: "unread", complete: false, problems: [problem] };
+      return { report: { ...report, verdict: "unread", complete: false, problems: [problem] } };
     }
     if (orders.crash !== undefined) throw new Error(orders.crash);
     const findings = Array.from({ length: orders.findings ?? 0 }, (_, i) => findingFor(file, orders, i));
@@ -95,6 +95,7 @@ export const fakeEngine: Engine = {
         failures.push({ rule: rule.id, message: error instanceof Error ? error.message : String(error) });
       }
     }
-    return { ...report, verdict: orders.verdict ?? "accept", findings, failures, complete: failures.length === 0 };
+    const verdict = orders.verdict ?? "accept";
+    return { report: { ...report, verdict, findings, failures, complete: failures.length === 0 } };
   },
 };

@@ -18,8 +18,13 @@ describe("a door as it is drawn", () => {
     const ids = new Set(swing.parts.map(({ of }) => of.id));
     for (const id of ["door-hung", "door-free", "door-head", "door-lower", "door-upper"]) expect(ids).toContain(id);
     for (const id of ["post-1", "jamb", "mid-left"]) expect(ids).not.toContain(id);
-    // The hinges stay: they are on the post as well.
-    expect(swing.parts.every(({ with: held }) => !held.includes("post-1"))).toBe(true);
+    // Of hinges and latch the half on the leaf goes, and the half on what stands stays.
+    const halves = (bar: string): number => swing.parts.filter(({ on }) => on === bar).length;
+    const drawn = (bar: string): number => scene.solids.filter(({ on }) => on === bar).length;
+    for (const bar of ["door-hung", "door-free"]) expect(halves(bar)).toBe(drawn(bar));
+    // Two hinges, each with a leaf, a pin and the heads of two screws.
+    expect(swing.parts.filter(({ with: held, on }) => held.includes("post-1") && on === "door-hung").length).toBe(8);
+    for (const bar of ["post-1", "jamb"]) expect(halves(bar)).toBe(0);
   });
 
   it("goes on a circle about its hinges, by 110° clockwise from above", () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { MANY_BARS, thinned } from "../../src/drawing/many-bars.ts";
 import { modelOf } from "../../src/drawing/model3d/model-of.ts";
 import { sceneOf } from "../../src/drawing/scene.ts";
+import { SHARE_STEPS } from "../../src/drawing/share-steps.ts";
 import { symbolsOf } from "../../src/drawing/symbols.ts";
 import { bodies } from "../../src/facts/bodies.ts";
 import { factOf } from "../../src/facts/fact.ts";
@@ -10,7 +11,7 @@ import { area } from "../../src/geometry/polygon.ts";
 import { length } from "../../src/geometry/vector.ts";
 import { movedAt } from "../../src/viewer/bend.ts";
 import { axesOf, between, fitted, matrixOf, seenAt, VIEWS } from "../../src/viewer/camera.ts";
-import { STEPS } from "../../src/viewer/colours.ts";
+import { rgb } from "../../src/viewer/colours.ts";
 import { fibre, meshesOf } from "../../src/viewer/mesh.ts";
 import { textOf } from "../demo/inspect-demo.ts";
 import { frameOf } from "../facts/known.ts";
@@ -153,7 +154,7 @@ it("shares are painted darker the more is used: they read without colour (WCAG r
     );
     return 0.2126 * r + 0.7152 * g + 0.0722 * b;
   };
-  const steps = STEPS.map(({ colour }) => luminance(colour));
+  const steps = SHARE_STEPS.map(({ colour }) => luminance(rgb(colour)));
   // Neighbouring steps differ by a contrast of 1.5 and more.
   for (const [i, one] of steps.slice(1).entries()) expect(((steps[i] ?? 0) + 0.05) / (one + 0.05)).toBeGreaterThan(1.5);
 });

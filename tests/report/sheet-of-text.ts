@@ -1,8 +1,6 @@
 import { ruleCard } from "../../src/host/rule-card.ts";
 import { noSettings } from "../../src/house/settings.ts";
-import { inspectFile } from "../../src/inspection/inspect-file.ts";
-import { readFrame } from "../../src/model/read-frame.ts";
-import { builtinStock } from "../../src/model/stock/builtin-stock.ts";
+import { inspectFrame } from "../../src/inspection/inspect-file.ts";
 import { sheetDocument } from "../../src/report/sheet/sheet-document.ts";
 import type { SheetInput } from "../../src/report/sheet/sheet-input.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
@@ -13,8 +11,7 @@ const house = { ...noSettings("2027-03-31"), rules: builtInRules };
 export function sheetInput(text: string): SheetInput {
   const bytes = new TextEncoder().encode(text);
   const file = "bench.frame.json";
-  const report = inspectFile({ file, bytes, stock: [], house, margins: true });
-  const { frame } = readFrame({ file, bytes, stock: builtinStock() });
+  const { report, frame } = inspectFrame({ file, bytes, stock: [], house, margins: true });
   return { report, ...(frame ? { frame } : {}), cards: builtInRules.map(ruleCard), bytes, version: "1.2.3" };
 }
 

@@ -36,6 +36,22 @@ describe("the inspection sheet", () => {
     }
   });
 
+  it("fills each bar by the greatest share of a limit it uses, in heavier lines where that is half of a limit or more", () => {
+    const figure = /<figure class="view" data-shares>[\s\S]*?<\/figure>/.exec(page)?.[0] ?? "";
+    const greatest = new Map<string, number>();
+    for (const { at, utilisation } of faulty.report.margins ?? [])
+      if (at.kind === "bar") greatest.set(at.id, Math.max(utilisation, greatest.get(at.id) ?? 0));
+    const half = [...greatest].filter(([, share]) => share >= 0.5).map(([bar]) => bar);
+    const bars = [...figure.matchAll(/<g data-part="bar ([^"]*)"[\s\S]*?<\/g>/g)];
+    expect(bars).toHaveLength(22);
+    // 0.9 is the usual width of a line of the drawings.
+    const heavier = bars.filter(([drawn]) => Number(/stroke-width="([\d.]+)"/.exec(drawn)?.[1]) > 0.9);
+    expect(half.length).toBeGreaterThan(0);
+    expect(heavier.map(([, bar]) => bar).sort()).toEqual(half.sort());
+    for (const words of ["under 50 %", "50 to 80 %", "80 to 100 %", "beyond the limit", "not measured"])
+      expect(textIn(page)).toContain(words);
+  });
+
   it("names the file's revision by its SHA-256 (FIPS 180-4), the house and the version", () => {
     const hash = createHash("sha256").update(textOf("potting-bench-faulty")).digest("hex");
     expect(page).toContain(hash);

@@ -2,6 +2,7 @@ import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { nameOf } from "../../host/frame-files.ts";
 import type { Report } from "../../inspection/report.ts";
+import type { Revision } from "../../report/compare/page/compare-document.ts";
 import type { Context } from "../context.ts";
 import { atGate, EXIT, GATES, type Gate, levelOf } from "../exit-code.ts";
 import { fileName } from "../file-name.ts";
@@ -40,32 +41,30 @@ export function registerCompare(program: Command, context: Context): void {
       const files = [oldPath, newPath].map((path) => ({ path, name: nameOf(path) }));
       const read = house === undefined ? files : [...files, { path: house, name: house }];
       await checkTarget("--to", to, read);
-      const [{ prepareRun }, { openFrame }, { compareBars, compareFindings }, forms, { compareDocument }] =
-        await Promise.all([
-          import("../prepare-run.ts"),
-          import("../../host/open-frame.ts"),
-          import("../../inspection/compare.ts"),
-          import("../../report/compare/forms.ts"),
-          import("../../report/compare/page/compare-document.ts"),
-        ]);
+      const [{ prepareRun }, { compareBars, compareFindings }, forms, { compareDocument }] = await Promise.all([
+        import("../prepare-run.ts"),
+        import("../../inspection/compare.ts"),
+        import("../../report/compare/forms.ts"),
+        import("../../report/compare/page/compare-document.ts"),
+      ]);
       const run = await prepareRun(files, house, context);
       try {
         const reports: Report[] = [];
-        for await (const report of run.reports) reports.push(report);
-        const [before, after] = reports;
-        if (!before || !after) throw new Error("two files were inspected and two reports did not come");
-        const revisions = [];
-        for (const file of files) {
-          const known = await run.houseOf(file);
-          const { frame, bytes = new Uint8Array() } = await openFrame(file.path, known?.stock);
+        const revisions: Revision[] = [];
+        for await (const { report, bytes = new Uint8Array(), frame: judged } of run.inspected) {
+          const file = files[reports.length];
+          const known = file && (await run.houseOf(file));
+          const frame = judged();
+          reports.push(report);
           revisions.push({ bytes, ...(frame ? { frame } : {}), ...(known ? { house: known.name } : {}) });
         }
+        const [before, after] = reports;
+        const [was, is] = revisions;
+        if (!before || !after || !was || !is) throw new Error("two files were inspected and two did not come");
         for (const report of reports) {
           if (!report.complete) context.exit(EXIT.incomplete);
           for (const problem of report.problems) context.tell(problemWords(problem));
         }
-        const [was, is] = revisions;
-        if (!was || !is) throw new Error("two files were opened and two did not come");
         const findings = compareFindings(before, after);
         const risen = [...findings.fresh, ...findings.worse.map((pair) => pair.after)].filter(
           ({ conceded }) => !conceded,

@@ -33,23 +33,21 @@ export function registerSheet(program: Command, context: Context): void {
       const file = { path, name: nameOf(path) };
       const read = house === undefined ? [file] : [file, { path: house, name: house }];
       await checkTarget("--to", to, read);
-      const [{ prepareRun }, { openFrame }, { sheetDocument }] = await Promise.all([
+      const [{ prepareRun }, { sheetDocument }] = await Promise.all([
         import("../prepare-run.ts"),
-        import("../../host/open-frame.ts"),
         import("../../report/sheet/sheet-document.ts"),
       ]);
       const run = await prepareRun([file], house, context, { cureTrials: cures ?? "usual", margins: true });
       try {
         const known = await run.houseOf(file);
-        const opened = await openFrame(path, known?.stock);
-        for await (const report of run.reports) {
+        for await (const { report, bytes = new Uint8Array(), frame: judged } of run.inspected) {
           context.exit(exitFor(report, gate));
-          const drawable = report.verdict !== "unread" && opened.frame !== undefined;
+          const frame = judged();
           const chunks = sheetDocument({
             report,
-            ...(drawable ? { frame: opened.frame } : {}),
+            ...(frame ? { frame } : {}),
             cards: run.cards,
-            bytes: opened.bytes ?? new Uint8Array(),
+            bytes,
             ...(known ? { house: known.name } : {}),
             version: context.version,
           });

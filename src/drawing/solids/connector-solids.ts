@@ -69,7 +69,7 @@ function bodiesOf(placed: PlacedConnector): readonly Pick<Solid, "prism" | "surf
 }
 
 /** The head of a screw with its socket. Undefined for one without a head. */
-function headSolid({ screw, seat, axis, ref }: PlacedScrew, known: readonly string[]): Solid | undefined {
+function headSolid({ screw, seat, axis, ref, into }: PlacedScrew, known: readonly string[]): Solid | undefined {
   if (!(screw.headHeight > 0 && screw.headDiameter > 0)) return undefined;
   const out = scale(axis, -1);
   const prism = drum(seat, out, screw.headDiameter / 2, screw.headHeight);
@@ -79,6 +79,7 @@ function headSolid({ screw, seat, axis, ref }: PlacedScrew, known: readonly stri
     kind: "screw",
     of: ref,
     with: known,
+    on: into.kind === "nut" ? into.landing.bar : into.bar,
     prism,
     surfaces: screw.socketDepth > 0 ? [...skins(prism), recess] : skins(prism),
   };

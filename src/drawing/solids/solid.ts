@@ -20,6 +20,8 @@ export interface Solid {
   readonly of: Ref;
   /** Bars and joint it belongs to, by id: what has to be there for it to be there. */
   readonly with: readonly string[];
+  /** The bar it is fastened to and goes with where a door turns; absent where that is every bar it belongs to. */
+  readonly on?: string;
   /** Its envelope: decides what hides what. */
   readonly prism: Prism;
   readonly surfaces: readonly Surface[];

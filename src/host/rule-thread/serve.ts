@@ -39,7 +39,7 @@ export function serveRules(engine: Engine, port: MessagePort): void {
     const rules = [...engine.rules, ...team.filter((rule) => !order.without.includes(rule.id))];
     const { file, bytes, stock, settings, margins } = order;
     try {
-      const report = engine.inspect({ file, bytes, stock, house: { ...settings, rules }, margins, ruleStarts });
+      const { report } = engine.inspect({ file, bytes, stock, house: { ...settings, rules }, margins, ruleStarts });
       say({ kind: "done", report, printed: [...printed].sort() });
     } catch (error) {
       say({ kind: "failed", why: wordsOf(error) });

@@ -34,12 +34,12 @@ function drawableOf(frame: Frame): Drawable {
 function bodyOf(input: SheetInput, drawable: Drawable | undefined, parts: readonly PartOfSheet[]): Markup {
   const { report, frame, cards } = input;
   const main = drawable
-    ? html`<div class="desk">${boardOf(drawable.frame, drawable.whole, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene), curesDrawn(report.file, input.bytes, drawable.frame, drawable.scene))}</div>`
+    ? html`<div class="desk">${boardOf(drawable.frame, drawable.whole, report, parts)}${findingsOf(parts, cards, picturesFor(drawable.frame, drawable.scene), curesDrawn(report.file, input.bytes, drawable.frame, drawable.scene))}</div>`
     : "";
   const rest = frame
     ? html`${checksOf(report, cards)}${barsOf(frame, report)}${loadsOf(frame, report)}${drawable ? loadPathOf(frame, drawable.whole) : ""}`
     : "";
-  return html`${titleOf(report)}<main>${openOf(report)}${main}${rest}${recordOf(input)}</main>`;
+  return html`${titleOf(report)}<main>${openOf(report, cards)}${main}${rest}${recordOf(input)}</main>`;
 }
 
 /** The inspection sheet of one frame: one HTML document that needs nothing beside itself. The same input gives the same bytes. */

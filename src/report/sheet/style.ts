@@ -31,6 +31,7 @@ code{font-family:ui-monospace,"Liberation Mono",Menlo,Consolas,monospace;font-si
 figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .views{display:grid;grid-template-columns:repeat(3,minmax(0,1fr));gap:.5rem;margin-top:.5rem}
 .views svg{height:9.5rem}
+span.step{white-space:nowrap;margin-right:.5em}svg.step{vertical-align:-.1em}
 .key{font-size:.82rem;color:var(--soft)}
 .b,.balloon{display:inline-block;min-width:1.55em;padding:0 .35em;border:2px solid var(--ink);border-radius:1em;background:#fff;color:var(--ink);font:700 .8rem/1.45 system-ui,Arial,sans-serif;text-align:center}
 .b.strong,.balloon.w-reject{background:var(--ink);color:#fff}
@@ -38,12 +39,15 @@ figcaption{font-size:.8rem;color:var(--soft);padding:.15rem .6rem .3rem}
 .findings h2:first-child{margin-top:0}
 @media screen{.many .part{content-visibility:auto;contain-intrinsic-size:auto 13rem}}
 .part{border-top:1px solid var(--rule);padding:.2rem 0 .3rem}
-.finding{margin:.4rem 0 .9rem;padding:.5rem .8rem .5rem .9rem;background:#fff;border:1px solid var(--rule);border-left:6px solid var(--note)}
+.finding,.outcome{margin:.4rem 0 .9rem;padding:.5rem .8rem .5rem .9rem;background:#fff;border:1px solid var(--rule);border-left:6px solid var(--note)}
 .finding.l-reject{border-left-color:var(--reject)}
 .finding.l-hold{border-left-color:var(--hold)}
 .finding.l-conceded{border-left:6px double var(--soft)}
+.outcome{margin-bottom:.4rem}.outcome p{font-size:.9rem}
+.outcome.l-met{border-left-color:var(--accept)}.outcome.l-undecided{border-left:6px dashed var(--soft)}
+.outcomes:has(.outcome:not([hidden])){border-top:1px solid var(--rule)}
 .level{letter-spacing:.06em;font-size:.86em}
-.l-reject .level{color:var(--reject)}.l-hold .level{color:var(--hold)}.l-note .level{color:var(--note)}.l-conceded .level{color:var(--soft)}
+.l-reject .level{color:var(--reject)}.l-hold .level{color:var(--hold)}.l-note .level{color:var(--note)}.l-conceded .level,.l-undecided .level{color:var(--soft)}.l-met .level{color:var(--accept)}
 .no{color:var(--soft);font-weight:400}
 .numbers{display:flex;flex-wrap:wrap;gap:.15rem 1.6rem;margin:.3rem 0;font-size:.9rem}
 .numbers dt,.block dt{font-size:.74rem;color:var(--soft)}
@@ -126,8 +130,9 @@ tr th span{color:var(--soft)}
 .pick[aria-pressed=true]{background:#f0b429;border-color:var(--ink)}
 .finding.chosen{outline:2px solid var(--ink)}
 .filter{display:flex;flex-wrap:wrap;gap:.25rem .9rem;font-size:.85rem;align-items:center;margin:.2rem 0 .6rem}
+.kept{white-space:nowrap}
 [hidden]{display:none!important}
-@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .desk{display:block}.turning .board,.turning .easel{display:contents}.turning .stage{position:sticky;top:0;z-index:3}.turning .stage canvas{height:40vh}html:has(.turning){scroll-padding-top:42vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .desk{display:flex;flex-direction:column;align-items:stretch;gap:0}.turning .board,.turning .easel{display:contents}.turning .findings{order:1;min-width:0}.turning .views,.turning .key{order:2}.turning .stage{position:sticky;top:0;z-index:3}.turning .stage canvas{height:40vh}html:has(.turning){scroll-padding-top:42vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
 .two{columns:22rem 2;column-gap:2rem}
 @page{margin:14mm 13mm 16mm;@bottom-left{content:"Inspection sheet";font:8pt system-ui,Arial,sans-serif;color:#545d63}@bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt system-ui,Arial,sans-serif;color:#545d63}}
 @media print{
@@ -135,7 +140,7 @@ tr th span{color:var(--soft)}
 [hidden]{display:revert!important}
 html{font-size:12.5px}
 body{background:#fff;font-size:9.2pt}
-.head,main{max-width:none;padding:0}
+.head,main{max-width:none;padding:0 1px}
 .desk{display:block}
 .board{position:static}
 .view[data-view=isometric] svg{max-height:122mm}
@@ -145,7 +150,7 @@ body{background:#fff;font-size:9.2pt}
 .views svg{height:38mm}
 .finding,.part>h3,.block,tr,figure{break-inside:avoid}
 h2,h3,.checks>p,.bars>p{break-after:avoid}
-.filters,.easel{display:none}
+.filters,.easel,.outcomes{display:none}
 .pick{border:0;background:none;padding:0;min-width:0;font-weight:400}
 .finding.chosen{outline:0}
 .wide{overflow:visible}

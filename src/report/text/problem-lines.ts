@@ -1,13 +1,15 @@
 import type { Report } from "../../inspection/report.ts";
 import { isDoubtful, type Problem } from "../../model/problem.ts";
+import { alikeProblems, othersToo } from "../alike-problems.ts";
 import { count } from "../count.ts";
 import { type Page, paragraph } from "./page.ts";
 
 function* listOf(page: Page, problems: readonly Problem[]): Generator<string> {
-  for (const { place, found, expected, mend } of problems) {
+  for (const alike of alikeProblems(problems)) {
+    const { place, found, expected, mend } = alike.first;
     const pointer = place.pointer === "" ? "" : `, at ${place.pointer}`;
     yield "\n";
-    yield paragraph(page, `${place.file}:${place.line}:${place.column}${pointer}`, 0, page.ink.part);
+    yield paragraph(page, `${place.file}:${place.line}:${place.column}${pointer}${othersToo(alike)}`, 0, page.ink.part);
     yield paragraph(page, `found ${found}; expected ${expected}`, 2);
     if (mend !== undefined) yield paragraph(page, `mend: ${mend}`, 2);
   }

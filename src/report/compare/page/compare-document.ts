@@ -5,6 +5,7 @@ import { count } from "../../count.ts";
 import { revisionHash } from "../../sheet/hashes.ts";
 import { html, type Markup } from "../../sheet/html.ts";
 import { policyOf } from "../../sheet/policy.ts";
+import { problemsOf } from "../../sheet/sections/problems.ts";
 import { CAUTIONS } from "../../sheet/sections/record.ts";
 import { STYLE } from "../../sheet/style.ts";
 import type { Comparison } from "../forms.ts";
@@ -52,10 +53,7 @@ ${verdictOf("Old", before)}${verdictOf("New", after)}</header>
 function unread({ before, after }: Comparison): Markup {
   const problems = [before, after].flatMap((report) => report.problems);
   if (problems.length === 0) return html``;
-  return html`<section class="open" id="open"><h2>The files</h2><ul>${problems.map(
-    ({ weight, place, found, expected, mend }) =>
-      html`<li><b>${weight}</b>, ${place.file} line ${place.line}: found ${found}; expected ${expected}${mend === undefined ? "" : html`; ${mend}`}</li>`,
-  )}</ul></section>
+  return html`<section class="open" id="open"><h2>The files</h2>${problemsOf(problems)}</section>
 `;
 }
 

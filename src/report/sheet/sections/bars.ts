@@ -19,6 +19,14 @@ export function sharesOfBars({ margins = [] }: Report): ReadonlyMap<string, Read
   return byRule;
 }
 
+/** The greatest share of any limit that each bar uses. */
+export function greatestShares(report: Report): ReadonlyMap<string, number> {
+  const greatest = new Map<string, number>();
+  for (const own of sharesOfBars(report).values())
+    for (const [bar, { utilisation }] of own) greatest.set(bar, Math.max(utilisation, greatest.get(bar) ?? 0));
+  return greatest;
+}
+
 /** Every bar with its profile, length and the share of each limit it uses. */
 export function barsOf(frame: Frame, report: Report): Markup {
   const all = factOf(bodies, frame);

@@ -4,11 +4,15 @@ import { MANY_BARS } from "../../../drawing/many-bars.ts";
 import type { Mark } from "../../../drawing/marks.ts";
 import { pointsOf } from "../../../drawing/point-of.ts";
 import { coarseScene, type Scene } from "../../../drawing/scene.ts";
+import { sharePicture, shareSwatch } from "../../../drawing/share-picture.ts";
+import { SHARE_STEPS, UNJUDGED } from "../../../drawing/share-steps.ts";
 import { symbolsOf } from "../../../drawing/symbols.ts";
 import { views } from "../../../drawing/view.ts";
+import type { Report } from "../../../inspection/report.ts";
 import type { Frame } from "../../../model/frame.ts";
 import { drawn, html, type Markup } from "../html.ts";
 import type { PartOfSheet } from "../parts.ts";
+import { greatestShares } from "./bars.ts";
 
 const WEIGHT: Readonly<Record<PartOfSheet["level"], NonNullable<Mark["weight"]>>> = {
   reject: "strong",
@@ -26,6 +30,8 @@ const SIZE: Readonly<Record<keyof typeof views, readonly [number, number]>> = {
 };
 /** Drawn small beside the isometric, the others show no screws. */
 const FINEST = { isometric: 2, small: 3 } as const;
+/** And in finer lines: else slots would run together into black. */
+const LINE = { isometric: 1, small: 0.6 } as const;
 /** These show what the ones across from them do, from behind: bars and panels do for them. */
 const COARSE: ReadonlySet<string> = new Set(["back", "left"]);
 const CAPTION: Readonly<Record<keyof typeof views, string>> = {
@@ -49,13 +55,31 @@ export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
   });
 }
 
-/** The frame in six views with its balloons: what is seen without scripts and on paper. */
-export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): Markup {
+/** Bars filled by the greatest share of a limit they use; nothing where none was measured. */
+function sharesDrawn(frame: Frame, scene: Scene, report: Report): Markup | undefined {
+  const shares = greatestShares(report);
+  if (shares.size === 0) return undefined;
+  const title = `${frame.title}, bars by the greatest share of a limit they use`;
+  return html`<figure class="view" data-shares>${drawn(sharePicture(scene, (bar) => shares.get(bar), title))}<figcaption>Bars by greatest share used</figcaption></figure>
+`;
+}
+
+/** What the fills of that drawing mean. */
+function sharesTold(): Markup {
+  const steps = [...SHARE_STEPS, { ...UNJUDGED, words: "not measured" }];
+  return html`<p class="key">Greatest share of a limit that a bar uses:${steps.map((step) => html` <span class="step">${drawn(shareSwatch(step))} ${step.words}</span>`)}</p>
+`;
+}
+
+/** The frame in six views with its balloons, and by the shares of its bars: what is seen without scripts and on paper. */
+export function boardOf(frame: Frame, scene: Scene, report: Report, parts: readonly PartOfSheet[]): Markup {
   const marks = marksOf(frame, scene, parts);
   const symbols = symbolsOf(frame, scene);
   const swings = swingsOf(frame, scene);
   const doors = { ghosts: swings.flatMap(openDoor), bands: swings.flatMap(arcBands) };
   const coarse = coarseScene(scene);
+  const byShare = sharesDrawn(frame, scene, report);
+  const many = frame.bars.length > MANY_BARS;
   const figure = (name: keyof typeof views): Markup => {
     const shown = name === "isometric" || name === "top" ? doors : {};
     const kind = name === "isometric" ? "isometric" : "small";
@@ -63,6 +87,7 @@ export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
       view: views[name],
       size: SIZE[name],
       finest: FINEST[kind],
+      line: () => LINE[kind],
       title: `${frame.title}, ${views[name].name} view`,
       marks: marks.slice(0, BALLOONS[kind]),
       ...shown,
@@ -76,8 +101,9 @@ export function boardOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[
   };
   return html`<section class="board" id="drawing" aria-label="Drawing">
 <div class="easel" id="easel"></div>
-${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}${frame.bars.length > MANY_BARS ? "" : html`${figure("back")}${figure("left")}`}</div>
-<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings${marks.length > BALLOONS.small ? `; where there are more, each drawing has those of the worst ${BALLOONS.isometric} parts, or ${BALLOONS.small} where it is small` : ""}. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}</p>
+${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}${many ? "" : html`${figure("back")}${figure("left")}`}${byShare}</div>
+${byShare ? sharesTold() : ""}
+<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings${marks.length > BALLOONS.small ? `; where there are more, each drawing has those of the worst ${BALLOONS.isometric} parts, or ${BALLOONS.small} where it is small` : ""}. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}${many ? ` A frame of more than ${MANY_BARS} bars is drawn here without connectors and screws, and not from behind, from the left or bent: the view that turns shows those.` : ""}</p>
 </section>
 `;
 }

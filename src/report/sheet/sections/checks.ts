@@ -2,6 +2,7 @@ import { useBar } from "../../../drawing/use-bar.ts";
 import type { Report, RuleCard, Tally } from "../../../inspection/report.ts";
 import { count, listed, percent } from "../../count.ts";
 import { drawn, html, type Markup } from "../html.ts";
+import { problemsOf } from "./problems.ts";
 
 const PARTS_NAMED = 12;
 
@@ -14,12 +15,12 @@ function outcome({ met, notMet, undecided }: Tally): string {
 }
 
 function row(tally: Tally, card: RuleCard | undefined): Markup {
-  const { closest, rule, notMet, undecided } = tally;
+  const { closest, rule, met, notMet, undecided } = tally;
   const margin = closest
     ? html`${closest.measured}; ${closest.limit} ${closest.sense === "at most" ? "allowed" : "needed"}${closest.at.kind === "frame" ? "" : html`, on ${closest.at.id}`}`
     : "";
   const state = notMet > 0 ? "not-met" : undecided > 0 ? "open" : "met";
-  return html`<tr class="${state}"><th scope="row"><code>${rule}</code> <span>${card?.title ?? ""}</span></th><td>${outcome(tally)}</td><td>${margin}</td><td class="num">${closest ? html`${percent(closest.utilisation)} ${drawn(useBar(closest.utilisation))}` : ""}</td></tr>
+  return html`<tr class="${state}" data-met="${met}"><th scope="row"><code>${rule}</code> <span>${card?.title ?? ""}</span></th><td>${outcome(tally)}</td><td>${margin}</td><td class="num">${closest ? html`${percent(closest.utilisation)} ${drawn(useBar(closest.utilisation))}` : ""}</td></tr>
 `;
 }
 
@@ -33,7 +34,7 @@ export function checksOf({ tallies }: Report, cards: readonly RuleCard[]): Marku
 <div class="wide" tabindex="0" role="region" aria-label="Checks and margins"><table>
 <thead><tr><th scope="col">Rule</th><th scope="col">Outcome</th><th scope="col">Closest margin</th><th scope="col">Used</th></tr></thead>
 ${groups.map(
-  (group) => html`<tbody><tr class="group"><th scope="rowgroup" colspan="4">${group}</th></tr>
+  (group) => html`<tbody data-group="${group}"><tr class="group"><th scope="rowgroup" colspan="4">${group}</th></tr>
 ${tallies.filter(({ rule }) => (byId.get(rule)?.group ?? "other") === group).map((tally) => row(tally, byId.get(tally.rule)))}</tbody>
 `,
 )}</table></div>
@@ -42,20 +43,19 @@ ${tallies.filter(({ rule }) => (byId.get(rule)?.group ?? "other") === group).map
 }
 
 /** What could not be decided and why, rules that failed, concessions that no longer hold, and faults of the file. */
-export function openOf({ undecided, failures, concessionRemarks, problems }: Report): Markup {
+export function openOf(
+  { undecided, failures, concessionRemarks, problems }: Report,
+  cards: readonly RuleCard[],
+): Markup {
+  const groupOf = new Map(cards.map(({ id, group }) => [id, group]));
   const lists: Markup[] = [];
-  if (problems.length > 0)
-    lists.push(
-      html`<h3>The file</h3><ul>${problems.map(
-        ({ weight, place, found, expected, mend }) =>
-          html`<li><b>${weight}</b>, ${place.file} line ${place.line}: found ${found}; expected ${expected}${mend === undefined ? "" : html`; ${mend}`}</li>`,
-      )}</ul>`,
-    );
+  if (problems.length > 0) lists.push(html`<h3>The file</h3>${problemsOf(problems)}`);
   if (undecided.length > 0)
     lists.push(
       html`<h3>Undecided</h3><ul>${undecided.map(({ why, rules, at, holds }) => {
         const named = at.filter(({ kind }) => kind !== "frame").map(({ id }) => id);
-        return html`<li>${why}${named.length > 0 ? html`, for ${listed(named, PARTS_NAMED)}` : ""}${holds ? "; keeps the frame from accept" : ""}. Waiting for it: ${listed(rules)}.</li>`;
+        const groups = new Set(rules.map((rule) => groupOf.get(rule) ?? "other"));
+        return html`<li data-undecided="${[...groups].join("|")}">${why}${named.length > 0 ? html`, for ${listed(named, PARTS_NAMED)}` : ""}${holds ? "; keeps the frame from accept" : ""}. Waiting for it: ${listed(rules)}.</li>`;
       })}</ul>`,
     );
   if (failures.length > 0)

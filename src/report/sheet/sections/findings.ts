@@ -80,7 +80,7 @@ export function findingsOf(
 ): Markup {
   const byId = new Map(cards.map((card) => [card.id, card]));
   if (parts.length === 0)
-    return html`<section class="findings" id="findings"><h2>Findings</h2><p>None: every rule that applies was met, with the margins below.</p></section>
+    return html`<section class="findings" id="findings"><h2>Findings</h2><p>None: every rule that applies was met, with the margins below.</p><div class="filters" id="filters"></div></section>
 `;
   return html`<section class="findings${parts.length > MANY_PARTS ? " many" : ""}" id="findings">
 <h2>Findings</h2>
