@@ -65,6 +65,7 @@ export { screwCovers } from "./screw-covers.ts";
 export { screwedParts } from "./screwed-parts.ts";
 export { secondOrder } from "./second-order.ts";
 export { shapedFits } from "./shaped-fits.ts";
+export { sheetClashes } from "./sheet-clashes.ts";
 export { sheets } from "./sheets.ts";
 export { sideBracing } from "./side-bracing.ts";
 export { skews } from "./skews.ts";
