@@ -1,4 +1,4 @@
-// Starts a rule: `npm run new-rule -- bar.example` writes its module, test, page and two frames from .ci/new-rule, then the lists and
+// Starts a rule: `npm run new-rule -- bar.example` writes its module, test, planted fault, page and two frames from .ci/new-rule, then the lists and
 // pages that name all rules. What it writes passes every check as it stands; the judgement in it is there to be replaced.
 import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
@@ -10,6 +10,7 @@ function filesOf(id: string): Readonly<Record<string, string>> {
   return {
     [`src/rules/${id}.ts`]: "rule.ts.txt",
     [`tests/rules/${id}.test.ts`]: "test.ts.txt",
+    [`tests/defects/faults/${id}.ts`]: "planted.ts.txt",
     [`docs/rules/${id}.md`]: "page.md.txt",
     [`docs/rules/${id}.fault.frame.json`]: "fault.frame.json.txt",
     [`docs/rules/${id}.sound.frame.json`]: "sound.frame.json.txt",
@@ -52,5 +53,6 @@ ${Object.keys(files)
 The lists and pages that name all rules are made anew. It passes as it stands; now make it yours:
   1. its facts, criterion and messages in src/rules/${id}.ts, an outside value first in its test
   2. its page, and the two frames beside it
-  3. npm run generate && npx vitest run tests/rules/${id}.test.ts tests/docs`);
+  3. the slips it is there for in tests/defects/faults/${id}.ts: npm run bench:defects -- ${id}
+  4. npm run generate && npx vitest run tests/rules/${id}.test.ts tests/docs`);
 }

@@ -1,3 +1,6 @@
+import { bodies, cutPoint } from "../facts/bodies.ts";
+import { factOf } from "../facts/fact.ts";
+import { OFF_THE_END } from "../facts/slot-slides.ts";
 import type { Vec3 } from "../geometry/vector.ts";
 import type { Bar, Frame } from "../model/frame.ts";
 import type { Cure, Edit, Patient, Proposal } from "./cure.ts";
@@ -10,6 +13,18 @@ import { freshId } from "./written.ts";
 /** A brace steeper than this has little grip sideways, one flatter little on the post: 20° and 70° from level. */
 const FLAT = Math.tan((20 * Math.PI) / 180);
 const STEEP = Math.tan((70 * Math.PI) / 180);
+
+/** The heights between which a nut in the outer slots of both posts keeps far enough from their cut ends, m. */
+function nutsReach({ pair: { a, b } }: OuterPair, frame: Frame): readonly [low: number, high: number] {
+  const all = factOf(bodies, frame);
+  const spans = [a, b].map((bar) => {
+    const body = all.get(bar.ref.id);
+    const cut = body ? [cutPoint(body, "from")[2], cutPoint(body, "to")[2]] : [bar.from[2], bar.to[2]];
+    const keep = OFF_THE_END * Math.max(...bar.profile.slots.map(({ opening }) => opening));
+    return [Math.min(...cut) + keep, Math.max(...cut) - keep] as const;
+  });
+  return [Math.max(...spans.map(([low]) => low)), Math.min(...spans.map(([, high]) => high))];
+}
 
 interface Place {
   readonly foot: readonly [bar: Bar, at: Vec3];
@@ -34,8 +49,9 @@ function placeOf(outer: OuterPair, frame: Frame): Place | undefined {
   const ends = (pick: (...z: number[]) => number): readonly number[] =>
     [a, b].map(({ from, to }) => pick(from[2], to[2]));
   const free = freeHeight(outer, frame, thickness(kit), [Math.max(...ends(Math.min)), Math.min(...ends(Math.max))]);
-  const low = free[0] + endReach(kit);
-  const high = Math.min(free[1] - endReach(kit), low + STEEP * run);
+  const nuts = nutsReach(outer, frame);
+  const low = Math.max(free[0] + endReach(kit), nuts[0]);
+  const high = Math.min(free[1] - endReach(kit), nuts[1], low + STEEP * run);
   const slope = (high - low) / run;
   if (!(slope > FLAT)) return undefined;
   return {
@@ -78,7 +94,7 @@ function proposal(places: readonly Place[], patient: Patient): Proposal | undefi
       ? `a slanting brace from low on ${one.foot[0].ref.id} to high on ${one.head[0].ref.id}`
       : `${places.length} slanting braces between the posts`;
   if (file.pivots === undefined) edits.unshift({ pointer: "/pivots", to: [] });
-  return { words: `${where}, on their outer faces, held by locked ${kit.pivot.name}`, edits };
+  return { words: `${where}, on their outer faces, held by ${kit.tie.name}`, edits };
 }
 
 /**

@@ -2,19 +2,19 @@ import { axesOf } from "../facts/axes.ts";
 import { sectionOf } from "../facts/sections.ts";
 import { add, along, dot, normalise, scale, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { Bar, Frame } from "../model/frame.ts";
-import type { Pivot, Profile } from "../model/stock/stock.ts";
+import type { Profile, SideTie } from "../model/stock/stock.ts";
 import type { Edit, Patient } from "./cure.ts";
 import type { OuterPair } from "./posts.ts";
 import { pointInFile } from "./written.ts";
 
-/** What a slanting bar is made of: the pivots that hold it and its profile. */
+/** What a slanting bar is made of: the ties that hold it and its profile. */
 export interface SlantingKit {
-  readonly pivot: Pivot;
+  readonly tie: SideTie;
   readonly profile: Profile;
 }
 
-/** Faces further apart than this, m, are not one plane for a bar that lies on both: the gap of a pivot takes no more. */
-const FLUSH = 0.0005;
+/** Faces further apart than this, m, are not one plane for a bar that lies on both. */
+const FLUSH = 0.0001;
 
 const outward: Readonly<Record<OuterPair["on"], Vec3>> = {
   "+x": [1, 0, 0],
@@ -42,14 +42,14 @@ const onePitch = ({ height, width, pitch, slots }: Profile): boolean =>
   Math.abs(height - width) < FLUSH && Math.abs(height - pitch) < FLUSH && slots.every(({ closed }) => !closed);
 
 /**
- * The pivot of stock for the slots of two bars, and a square profile of one slot a side: the bar's own where it is one, else
+ * The tie of stock for the slots of two bars, and a square profile of one slot a side: the bar's own where it is one, else
  * one the frame uses, else the lightest of stock with lips as strong.
  */
 export function slantingKit(frame: Frame, a: Bar, b: Bar): SlantingKit | undefined {
   const { slotSize, pitch, lipRating } = a.profile;
   if (b.profile.slotSize !== slotSize) return undefined;
-  const pivot = [...frame.stock.connectors.values()].find(
-    (part): part is Pivot => part.kind === "pivot" && part.slotSize === slotSize,
+  const tie = [...frame.stock.connectors.values()].find(
+    (part): part is SideTie => part.kind === "side-tie" && part.slotSize === slotSize,
   );
   const fits = (profile: Profile): boolean =>
     onePitch(profile) && profile.slotSize === slotSize && profile.pitch === pitch && profile.lipRating >= lipRating;
@@ -57,20 +57,20 @@ export function slantingKit(frame: Frame, a: Bar, b: Bar): SlantingKit | undefin
   const lightest = (): Profile | undefined =>
     [...frame.stock.profiles.values()].filter(fits).sort((p, q) => sectionOf(p).A - sectionOf(q).A)[0];
   const profile = known ?? lightest();
-  return pivot && profile && { pivot, profile };
+  return tie && profile && { tie, profile };
 }
 
-/** How far a slanting bar runs past its pivots, m: as far as it is deep to each side. */
+/** How far a slanting bar runs past its ties, m: as far as it is deep to each side. */
 export const past = ({ profile }: SlantingKit): number => profile.height / 2;
 
 /** How far a slanting bar stands out of the faces it lies on, m. */
-export const thickness = ({ pivot, profile }: SlantingKit): number => pivot.gap + profile.width;
+export const thickness = ({ profile }: SlantingKit): number => profile.width;
 
-/** How far the end of a slanting bar reaches beyond its pivot along z, m, at most. */
+/** How far the end of a slanting bar reaches beyond its tie along z, m, at most. */
 export const endReach = (kit: SlantingKit): number => Math.SQRT2 * past(kit);
 
 /**
- * A bar on the outer faces of two others, held by a locked pivot on the axis of each, square cuts at both ends. `from` and `to` are
+ * A bar on the outer faces of two others, held by a tie on the axis of each, square cuts at both ends. `from` and `to` are
  * points on the axes of the two.
  */
 export function slantingBar(
@@ -83,9 +83,8 @@ export function slantingBar(
 ): readonly Edit[] {
   const { file } = patient;
   const out = wayOut(on);
-  const { gap, name } = kit.pivot;
   const face = halfAcross(first, out);
-  const lift = face + gap + kit.profile.width / 2;
+  const lift = face + kit.profile.width / 2;
   const way = normalise(subtract(to, from));
   const [low, high] = [
     along(add(from, scale(out, lift)), way, -past(kit)),
@@ -95,8 +94,8 @@ export function slantingBar(
     pointer: "/pivots/-",
     to: {
       bars: [id, bar.ref.id],
-      part: name,
-      at: pointInFile(along(at, out, face + gap / 2), file),
+      part: kit.tie.name,
+      at: pointInFile(along(at, out, face), file),
       axis: on,
       locked: true,
     },

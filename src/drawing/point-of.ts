@@ -17,7 +17,7 @@ function middle(points: readonly Vec3[]): Vec3 | undefined {
 /** Where in the frame a part is pointed at, m: the middle of a bar, the cut of an end, the seat of a screw. Undefined for the frame as a whole. */
 export function pointsOf(frame: Frame, scene: Scene): (at: Ref) => Vec3 | undefined {
   const all = factOf(bodies, frame);
-  const placed = factOf(screwedParts, frame).all;
+  const { all: placed, unplaced } = factOf(screwedParts, frame);
   const { links } = factOf(structure, frame);
   const drawn = (id: string): Vec3 | undefined =>
     middle(scene.solids.filter((solid) => solid.of.id === id).flatMap(({ prism }) => prism.vertices));
@@ -39,7 +39,11 @@ export function pointsOf(frame: Frame, scene: Scene): (at: Ref) => Vec3 | undefi
       case "joint":
         return ofJoint(at.id);
       case "connector":
-        return drawn(at.id) ?? ofJoint(placed.find((one) => one.ref.id === at.id)?.joint.id ?? "");
+        return (
+          unplaced.find((one) => one.ref.id === at.id)?.at ??
+          drawn(at.id) ??
+          ofJoint(placed.find((one) => one.ref.id === at.id)?.joint.id ?? "")
+        );
       case "screw":
       case "nut": {
         const id = at.kind === "nut" ? at.id.slice(0, at.id.lastIndexOf("/")) : at.id;

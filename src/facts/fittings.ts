@@ -43,7 +43,8 @@ export const fittings = defineFact<readonly Fitting[], { bodies: typeof bodies }
       }
     };
     for (const { ref, part, bars } of frame.ties) add(ref, part, bars);
-    for (const { ref, part, bars, at } of frame.pivots) add(ref, part, bars, at);
+    // Whether bars that a tie holds where they cross lie face to face is looked at with all ties.
+    for (const { ref, part, bars, at } of frame.pivots) add(ref, part, bars, part.kind === "side-tie" ? undefined : at);
     for (const { ref, hinges, latch } of frame.doors)
       for (const { part, bars, at } of latch ? [...hinges, latch] : hinges) add(ref, part, bars, at);
     return list;

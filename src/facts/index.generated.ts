@@ -69,6 +69,7 @@ export { screwedParts } from "./screwed-parts.ts";
 export { seated } from "./seated.ts";
 export { secondOrder } from "./second-order.ts";
 export { shapedFits } from "./shaped-fits.ts";
+export { sheetClashes } from "./sheet-clashes.ts";
 export { sheets } from "./sheets.ts";
 export { sideBracing } from "./side-bracing.ts";
 export { skews } from "./skews.ts";

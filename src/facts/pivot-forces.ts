@@ -12,12 +12,12 @@ import { linkAxes } from "./link-axes.ts";
 import type { View } from "./response.ts";
 import { type Link, structure } from "./structure.ts";
 
-/** A pivot as what holds two bars by friction: the screws of its leaves. */
+/** A pivot as what holds two bars by friction: the screws of its leaves, or the one of a tie. */
 export interface PivotForces extends HeldByFriction {
   readonly link: Link;
 }
 
-/** Screws of the leaf that has fewer: one leaf lies to either side of the pin. */
+/** Screws of the leaf that has fewer: one leaf lies to either side of the pin. The one screw of a tie holds both bars. */
 function screwsOfALeaf(part: Connector): number {
   const holes = part.kind === "pivot" || part.kind === "hinge" ? part.holes : [];
   const first = holes.filter(({ at }) => at[0] < 0).length;
@@ -26,7 +26,7 @@ function screwsOfALeaf(part: Connector): number {
 
 /** What one screw of the leaf holds on the weaker of the two bars. */
 function screwIn(part: Connector, a: Body, b: Body, frame: Frame): Held | undefined {
-  const screw = part.kind === "pivot" || part.kind === "hinge" ? frame.stock.screws.get(part.screw) : undefined;
+  const screw = frame.stock.screws.get(part.screw);
   if (!screw) return undefined;
   const profiles = [a.bar.profile, b.bar.profile];
   const torque = Math.min(...profiles.map((profile) => ratedTorque(screw, profile)));
@@ -40,8 +40,8 @@ function screwIn(part: Connector, a: Body, b: Body, frame: Frame): Held | undefi
 }
 
 /**
- * What the screws of pivots bear: the force of the pivot across its axis, shared evenly by the screws of a leaf, and along it as a
- * pull. The pin passes no moment about itself; what else turns the leaves is left to their flat on the bar.
+ * What the screws of pivots bear: the force of the pivot across its axis, shared evenly by the screws of a leaf or borne by that of a tie, and
+ * along it as a pull. The pin passes no moment about itself; what else turns the leaves is left to their flat on the bar.
  */
 export const pivotForces = defineFact<readonly PivotForces[], { structure: typeof structure; bodies: typeof bodies }>({
   id: "pivot-forces",

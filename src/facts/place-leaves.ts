@@ -34,11 +34,21 @@ interface Plane {
   readonly away: number;
 }
 
-/**
- * The plane in which both bars show a face and its leaves can lie: the one nearest to the point of the axis. Undefined where there is
- * none, or where two are as near and the file does not say which.
- */
-function planeOf({ bars: [a, b], at, axis }: Hung): Plane | undefined {
+/** A pivot, hinge or latch of which the file does not say where its leaves lie. */
+export interface Unplaced {
+  readonly ref: Ref<"connector">;
+  /** The pivot or door it belongs to. */
+  readonly joint: Ref;
+  readonly part: Pivot;
+  readonly bars: readonly [Body, Body];
+  /** The point of its axis, m. */
+  readonly at: Vec3;
+  /** The bars show no two faces in one plane near the axis; or the axis lies as near to two such planes. */
+  readonly lack: "no plane" | "two planes";
+}
+
+/** The plane in which both bars show a face and its leaves can lie: the one nearest to the point of the axis; else what is lacking. */
+function planeOf({ bars: [a, b], at, axis }: Hung): Plane | Unplaced["lack"] {
   const planes: Plane[] = [];
   for (const p of faceNames) {
     const normal = faceNormal(a.axes, p);
@@ -53,8 +63,8 @@ function planeOf({ bars: [a, b], at, axis }: Hung): Plane | undefined {
   }
   const [first, second] = planes.sort((p, q) => p.away - q.away);
   const reach = Math.min(a.half.y, a.half.z, b.half.y, b.half.z);
-  if (!first || first.away > reach || (second && second.away - first.away < FLUSH)) return undefined;
-  return first;
+  if (!first || first.away > reach) return "no plane";
+  return second && second.away - first.away < FLUSH ? "two planes" : first;
 }
 
 /** From the axis towards the bar, within the plane of the leaves: across an axis in that plane, along the bar where the axis is square to it. */
@@ -76,15 +86,15 @@ const RIM = 1;
 
 /**
  * The leaves of a hinge, pivot or latch on the faces of their bars, with their screws. Holes of stock before its axis belong to the
- * first bar, those behind to the second; they are counted from the edge of a leaf, half the gap from the axis. Undefined where the
- * bars show no face in one plane.
+ * first bar, those behind to the second; they are counted from the edge of a leaf, half the gap from the axis. Undefined without its screw.
  */
-export function placeLeaves(frame: Frame, hung: Hung): ScrewedPart | undefined {
+export function placeLeaves(frame: Frame, hung: Hung): ScrewedPart | Unplaced | undefined {
   const { id, joint, part, bars, at, axis } = hung;
   const screw = frame.stock.screws.get(part.screw);
-  const plane = planeOf(hung);
-  if (!screw || !plane) return undefined;
+  if (!screw) return undefined;
   const connector = ref("connector", id);
+  const plane = planeOf(hung);
+  if (typeof plane === "string") return { ref: connector, joint, part, bars, at, lack: plane };
   const { normal } = plane;
   const choice = freeChoice(frame, screw, bars);
   const leaves = bars.map((body, i) => {

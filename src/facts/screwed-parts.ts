@@ -6,7 +6,8 @@ import { type Body, bodies } from "./bodies.ts";
 import { contacts } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
 import { sitsInSlot } from "./landing.ts";
-import { placeLeaves } from "./place-leaves.ts";
+import { placeCrossing } from "./place-crossing.ts";
+import { placeLeaves, type Unplaced } from "./place-leaves.ts";
 import { placeSheetScrews, type Stretch } from "./place-sheet-screws.ts";
 import { placeTie } from "./place-tie.ts";
 import type { InSlot, ScrewedPart } from "./placed.ts";
@@ -19,6 +20,8 @@ export interface ScrewedParts {
   readonly all: readonly ScrewedPart[];
   /** What no joint or fastening has put there: screws of ties, pivots, hinges, latches and sheets on faces. */
   readonly free: readonly ScrewedPart[];
+  /** Pivots, hinges and latches of which the file does not say where their leaves lie. */
+  readonly unplaced: readonly Unplaced[];
 }
 
 /** Room for a screw's head, M8 at most, m: so far a screw of a sheet keeps off bars that stand on the same face, and so near they count. */
@@ -36,26 +39,32 @@ export function fillsSlots({ inSlots, screws }: ScrewedPart): readonly InSlot[] 
   return [...inSlots, ...nuts];
 }
 
-/** Pivots, and hinges and latches of doors, that have a place. */
-function leavesOf(frame: Frame, all: ReadonlyMap<string, Body>): readonly ScrewedPart[] {
+/** Pivots, and hinges and latches of doors, with leaves: where they lie, and those that have no place. */
+function leavesOf(
+  frame: Frame,
+  all: ReadonlyMap<string, Body>,
+): { readonly placed: readonly ScrewedPart[]; readonly unplaced: readonly Unplaced[] } {
+  const [parts, unplaced]: [ScrewedPart[], Unplaced[]] = [[], []];
   const place = (
     id: string,
     joint: Ref,
     axis: Frame["pivots"][number]["axis"],
     one: Frame["doors"][number]["hinges"][number],
-  ) => {
+  ): void => {
     const [a, b] = one.bars.map((bar) => all.get(bar));
     const { part, at } = one;
-    if (!a || !b || (part.kind !== "hinge" && part.kind !== "pivot")) return [];
-    return placeLeaves(frame, { id, joint, part, bars: [a, b], at, axis: normalise(axis) }) ?? [];
+    if (!a || !b || (part.kind !== "hinge" && part.kind !== "pivot")) return;
+    const hung = placeLeaves(frame, { id, joint, part, bars: [a, b], at, axis: normalise(axis) });
+    if (!hung) return;
+    if ("lack" in hung) unplaced.push(hung);
+    else parts.push(hung);
   };
-  return [
-    ...frame.pivots.flatMap((pivot) => place(`${pivot.ref.id}/1`, pivot.ref, pivot.axis, pivot)),
-    ...frame.doors.flatMap(({ ref, axis, hinges, latch }) => [
-      ...hinges.flatMap((hinge, i) => place(`${ref.id}/hinge-${i + 1}`, ref, axis, hinge)),
-      ...(latch ? [place(`${ref.id}/latch`, ref, axis, latch)].flat() : []),
-    ]),
-  ];
+  for (const pivot of frame.pivots) place(`${pivot.ref.id}/1`, pivot.ref, pivot.axis, pivot);
+  for (const { ref, axis, hinges, latch } of frame.doors) {
+    for (const [i, hinge] of hinges.entries()) place(`${ref.id}/hinge-${i + 1}`, ref, axis, hinge);
+    if (latch) place(`${ref.id}/latch`, ref, axis, latch);
+  }
+  return { placed: parts, unplaced };
 }
 
 /** Everything with screws where it comes to lie: connectors of joints and fastenings, ties, pivots, hinges, latches, screws of sheets. */
@@ -71,7 +80,13 @@ export const screwedParts = defineFact<
       const [a, b] = [all.get(tie.bars[0]), all.get(tie.bars[1])];
       if (a && b) free.push(...placeTie(frame, tie, a, b, touching.of(tie.bars[0])));
     }
-    free.push(...leavesOf(frame, all));
+    for (const pivot of frame.pivots) {
+      const [a, b] = [all.get(pivot.bars[0]), all.get(pivot.bars[1])];
+      if (a && b && pivot.part.kind === "side-tie")
+        free.push(...placeCrossing(frame, pivot, a, b, touching.of(pivot.bars[0])));
+    }
+    const leaves = leavesOf(frame, all);
+    free.push(...leaves.placed);
     const filled = new Map<string, Stretch[]>();
     const fill = (parts: readonly ScrewedPart[]): void => {
       for (const { bar, face, slot, from, to } of parts.flatMap(fillsSlots)) {
@@ -99,6 +114,6 @@ export const screwedParts = defineFact<
       fill(rows);
       free.push(...rows);
     }
-    return { all: [...placed.connectors, ...free], free };
+    return { all: [...placed.connectors, ...free], free, unplaced: leaves.unplaced };
   },
 });

@@ -25,7 +25,7 @@ export interface Slide {
 const SAME_WAY = Math.cos(Math.PI / 180);
 const SQUARE = Math.sin(Math.PI / 180);
 /** A nut keeps so many slot openings from the cut end of its bar. */
-const OFF_THE_END = 1.5;
+export const OFF_THE_END = 1.5;
 
 /** How far the nuts in the bars that stay can go along a way before they come near an end, m. */
 function roomOnBars(

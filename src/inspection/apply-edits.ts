@@ -3,9 +3,11 @@ import type { Edit } from "../cures/cure.ts";
 const plainKey = (key: string): string => key.replaceAll("~1", "/").replaceAll("~0", "~");
 
 /** A copy of a file's value with edits made in order; undefined where an edit names a place that is not there. */
-export function applyEdits(value: unknown, edits: readonly Edit[]): unknown {
-  const copy: unknown = structuredClone(value);
-  for (const { pointer, to } of edits) {
+export function applyEdits(file: unknown, edits: readonly Edit[]): unknown {
+  const copy: unknown = structuredClone(file);
+  for (const { pointer, to: value } of edits) {
+    // A copy too: a later edit may add to it, and the edits must make the same change the next time.
+    const to: unknown = structuredClone(value);
     const keys = pointer.split("/").slice(1).map(plainKey);
     const last = keys.pop();
     if (last === undefined) return undefined;

@@ -17,7 +17,8 @@ export function whereabouts(frame: Frame): (at: Ref) => string {
     ...frame.fastenings.map((f) => [f.ref.id, f.holds.join(" and ")] as const),
     ...[...frame.ties, ...frame.pivots].map(({ ref, bars }) => [ref.id, bars.join(" and ")] as const),
   ]);
-  const jointOf = new Map(factOf(screwedParts, frame).all.map((part) => [part.ref.id, part.joint]));
+  const parts = factOf(screwedParts, frame);
+  const jointOf = new Map([...parts.all, ...parts.unplaced].map((part) => [part.ref.id, part.joint]));
 
   const ofBar = (id: string): string => {
     const names: string[] = [];

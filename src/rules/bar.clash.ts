@@ -1,6 +1,7 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { bodies } from "../facts/bodies.ts";
 import { clashes } from "../facts/clashes.ts";
+import { sheetClashes } from "../facts/sheet-clashes.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
 
@@ -20,7 +21,7 @@ export const rule = defineRule({
   group: "drawing",
   level: "reject",
   basis: ["geometry: separating axes of the parts' envelopes"],
-  needs: { clashes, bodies },
+  needs: { clashes, sheetClashes, bodies },
   criteria: { allowed: clashDepth },
   messages: {
     clash: {
@@ -28,10 +29,18 @@ export const rule = defineRule({
       advice: "move one of them, or cut a bar shorter, with eye protection on, and gloves once the saw stands still",
       measures: "length",
     },
+    sheet: {
+      text: "{bar:bar} stands in it: one of them would have to move {depth:length}",
+      advice:
+        'let the sheet end in front of the bar, with an "overhang" below zero where need be, divide it there, or cut "notches" for bars in its corners',
+      measures: "length",
+    },
   },
-  *inspect({ clashes: found, bodies: all }, { allowed }, say) {
+  *inspect({ clashes: found, sheetClashes: inSheets, bodies: all }, { allowed }, say) {
     for (const { a, b, depth } of found)
       yield say.clash(a, { depth: si(depth, "length"), other: b }, { measured: si(depth, "length"), limit: allowed });
+    for (const { panel, bar, depth } of inSheets)
+      yield say.sheet(panel, { bar, depth: si(depth, "length") }, { measured: si(depth, "length"), limit: allowed });
     const touched = new Set(found.flatMap(({ a, b }) => [a.id, b.id]));
     const none = si(0, "length");
     for (const { bar } of all.values()) {

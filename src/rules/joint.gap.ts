@@ -40,7 +40,7 @@ export const rule = defineRule({
       measures: "length",
     },
     untied: {
-      text: "{bar:bar} and {other:bar} do not lie side by side: the tie finds no two faces to hold together",
+      text: "{bar:bar} and {other:bar} do not lie face to face: the tie finds no two faces to hold together",
       advice: "draw the two bars face to face, or join them otherwise",
       level: "reject",
     },

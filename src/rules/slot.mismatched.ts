@@ -58,6 +58,17 @@ export const rule = defineRule({
       advice: "put the hinge, pivot or latch where both bars lie under its screws",
       measures: "length",
     },
+    plane: {
+      text: "the leaves of {part:word} find no two faces of {first:bar} and {second:bar} in one plane: where its screws are is not known, and no tool is tried on them",
+      advice:
+        "draw flush the faces that the leaves lie on; where the bars cross, face on face, write a side tie in its place",
+      level: "note",
+    },
+    astride: {
+      text: "the axis of {part:word} lies midway between two planes in which {first:bar} and {second:bar} show faces: where its screws are is not known, and no tool is tried on them",
+      advice: "give as its point one on the faces that the leaves lie on",
+      level: "note",
+    },
     misplaced: { text: "a connector cannot sit there: {why:word}", advice: "choose another connector or another face" },
   },
   *inspect({ placements: placed, bodies: all, fittings: others, screwedParts: parts }, { off }, say) {
@@ -83,6 +94,8 @@ export const rule = defineRule({
         else {
           const face = facingWords(head.face, faceNormal(heads.axes, head.face));
           yield say.closed(connector.ref, { bar, face }, !head.slot?.closed);
+          const measured = si(head.off, "length");
+          yield say.off(connector.ref, { off: measured, bar, face }, { measured, limit: off.at(bar) });
         }
       }
       for (const screw of connector.screws) {
@@ -120,6 +133,15 @@ export const rule = defineRule({
         basis: "from the axis of the part to its outermost screw",
       };
       yield say.apart(of, { part: part.name, away: measured, bar }, { measured, limit });
+    }
+    for (const { ref: at, joint, part, bars, lack } of parts.unplaced) {
+      const said = others.some(
+        (one) => one.of.id === joint.id && one.part === part && one.lies && one.lies.away > one.lies.reach,
+      );
+      if (said) continue;
+      const [first, second] = [bars[0].bar.ref, bars[1].bar.ref];
+      const key = lack === "no plane" ? "plane" : "astride";
+      yield say[key](at, { first, second, part: part.name }, false);
     }
   },
 });

@@ -23,6 +23,8 @@ const NEEDED = [
   "package.json",
   "schema",
   "src",
+  "tests/defects/fault.ts",
+  "tests/defects/faults",
   "tests/demo/inspect-demo.ts",
   "tests/docs/rule-pages.test.ts",
   "tests/rules/base-frames.ts",
@@ -80,8 +82,8 @@ describe("a new rule", () => {
     const { code, text } = await newRule("bar.example");
     expect(text).toContain("bar.example is started");
     expect(code).toBe(0);
-    const written = [...text.matchAll(/^ {2}(\w+\/rules\/bar\.example\S+)$/gm)].map(([, path = ""]) => path);
-    expect(written).toHaveLength(5);
+    const written = [...text.matchAll(/^ {2}(\w+(?:\/\w+)+\/bar\.example\S+)$/gm)].map(([, path = ""]) => path);
+    expect(written).toHaveLength(6);
     for (const path of written) {
       expect(existsSync(join(folder, path)), path).toBe(true);
       expect(read(path)).not.toMatch(/RULE_ID|CRITERION/);
@@ -89,7 +91,11 @@ describe("a new rule", () => {
     expect(read("docs/rules/README.md")).toContain("[bar.example](bar.example.md)");
     expect(read("docs/rules/bar.example.md")).toContain("| `bar-example` | 6000 mm |");
 
-    const modules = ["src/rules/bar.example.ts", "tests/rules/bar.example.test.ts"];
+    const modules = [
+      "src/rules/bar.example.ts",
+      "tests/rules/bar.example.test.ts",
+      "tests/defects/faults/bar.example.ts",
+    ];
     writeFileSync(
       join(folder, "tsconfig.part.json"),
       JSON.stringify({ extends: "./tsconfig.json", files: modules, include: [] }),

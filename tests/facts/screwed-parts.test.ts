@@ -13,6 +13,8 @@ const guard = read("docs/demo/mixer-guard.frame.json");
 const cabinet = read("tests/defects/frames/seed-cabinet.frame.json");
 const table = read("tests/defects/frames/timber-table.frame.json");
 
+const trestle = (): FrameFile => read("tests/defects/frames/braced-trestle.frame.json");
+
 const freeOf = (file: FrameFile): readonly ScrewedPart[] => known(screwedParts, file).free;
 const part = (file: FrameFile, id: string): ScrewedPart =>
   one(
@@ -109,12 +111,33 @@ describe("the leaves of hinges and latches", () => {
     expect(screw(guard, "door/latch/h2").seat).toEqual(near([860, -5, 1000]));
   });
 
-  it("have no place between bars that lie over each other, nor half way between two planes", () => {
-    expect(freeOf(read("tests/defects/frames/braced-trestle.frame.json"))).toEqual([]);
+  it("have no place between bars that cross, nor half way between two planes", () => {
+    const crossing = trestle();
+    for (const pin of crossing.pivots ?? []) pin.part = "pivot-40";
+    expect(freeOf(crossing)).toEqual([]);
+    expect(known(screwedParts, crossing).unplaced.map(({ ref, lack }) => [ref.id, lack])).toEqual(
+      [1, 2, 3, 4, 5, 6].map((i) => [`pin-${i}/1`, "no plane"]),
+    );
     const midway = structuredClone(guard);
     const [hinge] = one(midway.doors?.[0]).hinges;
     hinge.at = [42, 20, 300];
-    expect(freeOf(midway).some(({ ref }) => ref.id === "door/hinge-1")).toBe(false);
+    expect(known(screwedParts, midway).unplaced).toMatchObject([{ ref: { id: "door/hinge-1" }, lack: "two planes" }]);
+  });
+});
+
+describe("a tie where two bars cross", () => {
+  // The brace lies outside on the left posts, x from 40 to 80 mm, and crosses post-1 at z = 250.
+  it("has its head behind the lips of the first bar, its nut in the second and its key through a hole from outside", () => {
+    const { seat, axis, drive, grip, into } = screw(trestle(), "pin-1/1/a1");
+    expect(seat).toEqual(near([76, 20, 250]));
+    expect(axis[0]).toBe(1);
+    expect(drive.point).toEqual(near([40, 20, 250]));
+    expect(grip).toBeCloseTo(0.004, 12);
+    expect(one(into.kind === "nut" ? into : undefined).landing).toMatchObject({ bar: "post-1", off: 0 });
+    const [hole] = part(trestle(), "pin-1/1").bored;
+    expect(hole).toMatchObject({ bar: "brace-left", radius: 0.0035 });
+    // From the pin to the end of the brace as drawn: 14 mm across and 13.25 mm down.
+    expect(one(part(trestle(), "pin-1/1").head).station).toBeCloseTo(Math.hypot(0.014, 0.01325), 12);
   });
 });
 

@@ -12,6 +12,14 @@ const twin =
     file.ties = [{ id: "tie", bars: ["rail", "twin"], part: "side-tie-8", at: [300, 500] }];
   };
 
+/** A slanting bar beside the rail, its face so far off the rail's, mm, tied to it where it crosses, about this axis. */
+const crossed =
+  (gap: number, axis: "+y" | "+z" = "+y") =>
+  (file: FrameFile): void => {
+    file.bars.push({ id: "brace", profile: "40x40-8", from: [200, 40 + gap, 400], to: [400, 40 + gap, 600] });
+    file.pivots = [{ id: "pin", bars: ["brace", "rail"], part: "side-tie-8", at: [300, 20, 500], axis }];
+  };
+
 /* The post's face stands at x = 20 mm. */
 it("joint.gap: how far a fastened end stands off the face it is fastened to", () => {
   const wrong = proveRule(rule, tee(), [
@@ -41,6 +49,9 @@ it("joint.gap: how far a fastened end stands off the face it is fastened to", ()
     { title: "a hair between tied bars", edit: twin(0.4), finds: [] },
     { title: "too much between them", edit: twin(0.6), finds: [{ at: "tie", key: "tied", measured: 0.0006 }] },
     { title: "tied across the room", edit: twin(60), finds: [{ at: "tie", key: "untied" }] },
+    { title: "a brace tied where it crosses the rail", edit: crossed(0.4), finds: [] },
+    { title: "too far off it", edit: crossed(0.6), finds: [{ at: "pin", key: "tied", measured: 0.0006 }] },
+    { title: "tied about an axis along the faces", edit: crossed(0, "+z"), finds: [{ at: "pin", key: "untied" }] },
     {
       // 500 mm long and lower by 1 mm at the far end, so 0.4 mm at the first screw and 0.8 at the second.
       title: "tied bars that part along their way",

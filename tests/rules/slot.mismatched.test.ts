@@ -4,10 +4,20 @@ import type { FrameFile } from "../../src/model/generated/frame-file.generated.t
 import { rule } from "../../src/rules/slot.mismatched.ts";
 import { barOf, kitItem, tee } from "./base-frames.ts";
 
-/** A pivot between post and rail with its axis at this x, mm. */
+/** A pivot between post and rail with its axis at this x, mm, and its point in the middle of both: as near to one plane for leaves as to the other. */
 const pivotAt = (x: number) => (file: FrameFile) => {
   file.pivots = [{ id: "link", bars: ["rail", "post"], part: "pivot-40", at: [x, 0, 500], axis: "+y" }];
 };
+
+/** A slanting bar on the face of the rail, held 300 mm from the post where it crosses it, its axis so far over the rail's, mm. */
+const crossed =
+  (part: string, up = 0) =>
+  (file: FrameFile) => {
+    file.bars.push({ id: "brace", profile: "40x40-8", from: [200, 40, 400], to: [400, 40, 600] });
+    file.pivots = [
+      { id: "pin", bars: ["brace", "rail"], part, at: [300 + up, 20, 500 + up], axis: "+y", locked: true },
+    ];
+  };
 
 /** A shorter bar along the rail's +y face, tied to it at this distance from the rail's from point, mm. */
 const tiedAt = (at: number) => (file: FrameFile) => {
@@ -108,7 +118,7 @@ it("slot.mismatched: connectors, nuts and slots belong to each other", () => {
       // pivot-40 has its screws 20 mm to either side of its axis. The post's face is at x = 20.
       title: "a pivot whose screws just get to the post",
       edit: pivotAt(20 + 19.9),
-      finds: [],
+      finds: [{ at: "link/1", key: "astride" }],
     },
     {
       title: "a pivot that just does not",
@@ -124,12 +134,39 @@ it("slot.mismatched: connectors, nuts and slots belong to each other", () => {
       ],
     },
     {
+      title: "a pivot with leaves between bars that cross",
+      edit: crossed("pivot-40"),
+      finds: [{ at: "pin/1", key: "plane" }],
+    },
+    { title: "a tie between bars that cross", edit: crossed("side-tie-8"), finds: [] },
+    {
+      // On the line of the brace, and so 0.5 and 0.7 mm over that of the rail.
+      title: "a tie just within the play of the slot",
+      edit: crossed("side-tie-8", 0.5),
+      finds: [],
+    },
+    {
+      title: "a tie just beside the slot of the bar with the nut",
+      edit: crossed("side-tie-8", 0.7),
+      finds: [{ at: "pin/1/a1", key: "off", measured: 0.0007 }],
+    },
+    {
+      // The same 0.7 mm, measured across the other bar, which now is the one with the head.
+      title: "a tie just beside the slot of the bar with the head",
+      edit: (file) => {
+        crossed("side-tie-8", 0.7)(file);
+        for (const pivot of file.pivots ?? []) pivot.bars = ["rail", "brace"];
+      },
+      finds: [{ at: "pin/1", key: "off", measured: 0.0007 }],
+    },
+    {
       title: "a pivot of another slot size",
       edit: (file) => {
         pivotAt(30)(file);
         for (const pivot of file.pivots ?? []) pivot.part = "pivot-45";
       },
       finds: [
+        { at: "link/1", key: "astride" },
         { at: "link", key: "size" },
         { at: "link", key: "size" },
       ],

@@ -752,7 +752,7 @@ id?: Id
  */
 bars: [Ref, Ref]
 /**
- * A pivot or hinge of stock.
+ * A pivot or hinge of stock, for bars with two faces in one plane. For bars that cross, face on face, a side tie: its screw runs along the axis, the head in the slot of the bar named first, the key through a hole across that bar.
  */
 part: string
 at: Point2

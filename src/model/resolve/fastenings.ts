@@ -97,7 +97,7 @@ function resolvePivot(work: Work, raw: PivotFile, pointer: string): Pivot | unde
   const bars = twoBars(work, raw.bars, `${pointer}/bars`);
   const id = idOf(work, raw.id, raw.bars[0], "pivot");
   nameJoint(work, id, raw.id, pointer);
-  const part = partOfKind(work, raw.part, ["pivot", "hinge"], `${pointer}/part`);
+  const part = partOfKind(work, raw.part, ["pivot", "hinge", "side-tie"], `${pointer}/part`);
   const at = point(work, raw.at, `${pointer}/at`);
   const axis = direction(work, raw.axis, `${pointer}/axis`);
   if (bars === undefined || part === undefined || at === undefined || axis === undefined) return undefined;

@@ -13,7 +13,10 @@ export const fault: Fault = {
     "panel.flexes/snaps": "what gives so far is also stressed where it leaves its bars",
   },
   plant(file, spot, size) {
-    for (const panel of file.panels ?? []) if (panel.id === spot) panel.overhang = [mm(file, size), 0, 0, 0];
+    for (const panel of file.panels ?? []) {
+      const [, b, c, d] = panel.overhang ?? [0, 0, 0, 0];
+      if (panel.id === spot) panel.overhang = [mm(file, size), b, c, d];
+    }
     return [spot];
   },
 };
