@@ -1,9 +1,11 @@
 import type { Frame } from "../model/frame.ts";
 import { type Ref, ref } from "../model/ref.ts";
 import type { Built, Ground } from "./build/assemble.ts";
+import { byPlace } from "./build/by-place.ts";
 import { deadlockOf } from "./build/deadlock.ts";
 import type { Assembly, BuildOrder } from "./build/plan.ts";
-import { isHeld, StepMaker } from "./build/steps.ts";
+import { reachFirst } from "./build/reach-first.ts";
+import { isHeld, type Loose, StepMaker } from "./build/steps.ts";
 import { assembleTied, type Tied } from "./build/tied-together.ts";
 import { connections } from "./connections.ts";
 import { ends } from "./ends.ts";
@@ -100,12 +102,13 @@ export const buildOrder = defineFact<
   ) {
     const stages = stagesOf(frame);
     const parts = [...stages.keys()];
-    const order = new Map(parts.map((part, i) => [part, i]));
     const refs = new Map<string, Ref>([...frame.bars, ...frame.panels].map((part) => [part.ref.id, part.ref]));
     const refOf = (part: string): Ref => refs.get(part) ?? ref("frame", part);
     const weight = new Map(weights.own.map((one) => [one.ref.id, one]));
     const together = (ids: readonly string[]) =>
       gathered(ids.map((id) => weight.get(id)).filter((one) => one !== undefined));
+    const places = parts.map((id) => ({ id, at: together([id]).centre }));
+    const order = new Map(byPlace(places).map((part, i) => [part, i]));
     const links = held.all.flatMap(({ holds }) =>
       holds.flatMap((a, i) => holds.slice(i + 1).map((b) => [a.bar, b.bar] as const)),
     );
@@ -128,11 +131,8 @@ export const buildOrder = defineFact<
       order: (part) => order.get(part) ?? 0,
     };
     const inOrder = (ids: readonly string[]) => [...ids].sort((a, b) => ground.order(a) - ground.order(b));
-    const { built, undone } = plan(parts, subs, ground, {
-      pairs: frame.ties.map(({ bars }) => bars),
-      liftable: LIFTABLE,
-    });
-    const made = new StepMaker({
+    const tied: Tied = { pairs: frame.ties.map(({ bars }) => bars), liftable: LIFTABLE };
+    const loose: Loose = {
       connectors: screwed.all,
       stands: standing.all,
       // A standard cap goes on a bare end only.
@@ -141,7 +141,13 @@ export const buildOrder = defineFact<
       refOf,
       covers: covers.of,
       late: (part) => (stages.get(part) ?? 0) >= STAGE.laid,
-    }).run(built.assembly);
+    };
+    const { built, undone, made } = reachFirst((kept) => {
+      const planned = plan(parts, subs, { ...ground, hindrances: [...known.all, ...kept] }, tied);
+      const steps = new StepMaker(loose).run(planned.built.assembly);
+      const faults = planned.built.stuck.length + planned.undone.length;
+      return { ...planned, made: steps, unreached: steps.unreached, faults };
+    });
     const at = new Map(made.placed);
     for (const connector of screwed.all) {
       const step = made.placed.get(connector.ref.id);

@@ -51,6 +51,8 @@ const NEAR = 0.001;
 const SLIDES = 0.04;
 /** Axes along which moves are looked at, at most: frames have a few; those with many differ little between them. */
 const AXES = 13;
+/** Directions are one within this: of the cosine between them, or of their coordinates. */
+const SAME_AXIS = 1e-4;
 /** A panel drawn out is stopped by what it enters deeper than this, m. */
 const GRAZE = 0.001;
 
@@ -191,18 +193,35 @@ function* ofHead(
   }
 }
 
-/** The directions the bars run and square to them, most frequent first. */
+/** An axis with the sign it is known by: the greatest of its coordinates is positive, of like ones the last. */
+function knownBy(axis: Vec3): Vec3 {
+  const most = Math.max(...axis.map(Math.abs));
+  const greatest = axis.findLast((part) => Math.abs(part) > most - SAME_AXIS) ?? 1;
+  return greatest < 0 ? scale(axis, -1) : axis;
+}
+
+/**
+ * The directions the bars run and square to them: most frequent first, of like ones that along which the most length of bar runs, then
+ * upright before level and by place.
+ */
 function axesOf(bars: Iterable<Body>): readonly Vec3[] {
-  const found: { axis: Vec3; count: number }[] = [];
-  for (const { axes } of bars) {
+  const found: { axis: Vec3; count: number; run: number }[] = [];
+  for (const { axes, cutLength } of bars) {
     for (const axis of [axes.x, axes.y, axes.z]) {
-      const known = found.find((one) => Math.abs(dot(one.axis, axis)) > 1 - 1e-4);
-      if (known) known.count += 1;
-      else found.push({ axis, count: 1 });
+      const run = axis === axes.x ? cutLength : 0;
+      const known = found.find((one) => Math.abs(dot(one.axis, axis)) > 1 - SAME_AXIS);
+      if (known) {
+        known.count += 1;
+        known.run += run;
+      } else found.push({ axis: knownBy(axis), count: 1, run });
     }
   }
+  const later = (a: Vec3, b: Vec3): number => {
+    const i = ([2, 0, 1] as const).find((one) => Math.abs(a[one] - b[one]) > SAME_AXIS);
+    return i === undefined ? 0 : b[i] - a[i];
+  };
   return found
-    .sort((a, b) => b.count - a.count)
+    .sort((a, b) => b.count - a.count || (Math.abs(b.run - a.run) > NEAR ? b.run - a.run : later(a.axis, b.axis)))
     .slice(0, AXES)
     .map(({ axis }) => axis);
 }

@@ -85,3 +85,29 @@ export function standingBox(height: number): FrameFile {
     joints: [{ bars: [first ?? "", ...others], ends: "both", by: "above" }],
   };
 }
+
+/** A beam on two posts, held by a gusset on either side of each, and a rail between the posts with 25 mm of room under the beam. */
+export function railUnderBeam(): FrameFile {
+  return {
+    format: 1,
+    title: "a rail close under a beam on two posts",
+    units: "mm-N-kg",
+    kits: {
+      sides: [
+        { connector: "gusset-bracket-40", on: "+x" },
+        { connector: "gusset-bracket-40", on: "-x" },
+      ],
+      below: [{ connector: "gusset-bracket-40", on: "below" }],
+    },
+    bars: [
+      bar("beam", [-100, 0, 800], [700, 0, 800]),
+      bar("post-1", [0, 0, 0], [0, 0, 800]),
+      bar("post-2", [600, 0, 0], [600, 0, 800]),
+      bar("rail", [0, 0, 735], [600, 0, 735]),
+    ],
+    joints: [
+      { bars: ["post-1", "post-2"], ends: "to", by: "sides" },
+      { bars: ["rail"], ends: "both", by: "below" },
+    ],
+  };
+}

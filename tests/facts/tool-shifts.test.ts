@@ -33,6 +33,8 @@ const underRail = (edit: (file: FrameFile) => void = () => {}): FrameFile =>
         omit: ["h1", "h2", "h4"],
       },
     ];
+    // Built as one with the post, it is there before the rail.
+    file.groups = [{ id: "stand", parts: ["post", "across"] }];
     edit(file);
   });
 

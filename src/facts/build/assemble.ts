@@ -17,7 +17,7 @@ export interface Ground {
   readonly mass: (parts: readonly string[]) => number;
   /** Whether a bar has a foot or caster. */
   readonly stands: (part: string) => boolean;
-  /** Place in the file. */
+  /** Which of two like parts goes on first: the lesser. */
   readonly order: (part: string) => number;
 }
 
@@ -29,7 +29,7 @@ export interface Built {
 
 type Piece = string | Assembly;
 
-/** Heights are told apart by whole centimetres: level parts stay in the order of the file. */
+/** Heights are told apart by whole centimetres: level parts go by their place. */
 const LEVEL = 0.01;
 
 const partsOf = (piece: Piece): readonly string[] =>
@@ -38,8 +38,7 @@ const partsOf = (piece: Piece): readonly string[] =>
 /** Sub-assemblies first, those with feet before others, the heavier the earlier; then bars from the bottom up; then panels. */
 function rankOf(piece: Piece, lying: boolean, ground: Ground): readonly number[] {
   const parts = partsOf(piece);
-  const [first = ""] = parts;
-  const order = ground.order(first);
+  const order = Math.min(...parts.map(ground.order));
   if (typeof piece !== "string") {
     const feet = parts.some(ground.stands) ? 0 : 1;
     return piece.sub?.from === "door" ? [DOOR, 0, 0, order] : [0, feet, -ground.mass(parts), order];

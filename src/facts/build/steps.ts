@@ -30,6 +30,18 @@ export interface Steps {
   readonly there: readonly ReadonlySet<string>[];
   readonly placed: ReadonlyMap<string, number>;
   readonly tightened: ReadonlyMap<string, number>;
+  /** Screws that something covers at every step they could be tightened at. */
+  readonly unreached: readonly Unreached[];
+}
+
+/** A screw out of reach of its key. */
+export interface Unreached {
+  /** Bars that its connector holds. */
+  readonly holds: readonly string[];
+  /** The bar its nut, or its thread, sits in. */
+  readonly bar: string;
+  /** Bars and panels that cover it. */
+  readonly covers: readonly string[];
 }
 
 /** Whether all that a part holds is there, with the sheet it goes on with. */
@@ -47,6 +59,7 @@ export class StepMaker {
   readonly #assemblies: Assembly[] = [];
   readonly #placed = new Map<string, number>();
   readonly #tightened = new Map<string, number>();
+  readonly #unreached: Unreached[] = [];
   readonly #loose: Loose;
 
   constructor(loose: Loose) {
@@ -62,6 +75,7 @@ export class StepMaker {
       there: this.#made.map(({ there }) => there),
       placed: this.#placed,
       tightened: this.#tightened,
+      unreached: this.#unreached,
     };
   }
 
@@ -142,6 +156,7 @@ export class StepMaker {
     let at = open(square) ? square : undefined;
     // Where something has covered it by then: as it is joined, or beforehand on the one bar its nut sits in.
     at ??= this.#made.findLast((one) => one.step.number <= joined && one.there.has(bar) && open(one));
+    if (!at) this.#unreached.push({ holds: connector.holds.map((hold) => hold.bar), bar, covers });
     at ??= this.#made[joined - 1] ?? square;
     at.step.tightens.push(screw.ref);
     this.#tightened.set(screw.ref.id, at.step.number);
