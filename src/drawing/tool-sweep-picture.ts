@@ -156,20 +156,20 @@ export function toolSweepPicture(room: ToolRoom, trial: Trial, scene: ToolScene,
   const size = Math.max(2 * reach, high - low);
   const side = viewOf(2 * EDGE + VIEW, [-size / 2, (high + low - size) / 2], size);
   const [width, height] = [3 * EDGE + 2 * VIEW, HEAD + VIEW + KEY];
-  const clip = (id: string, view: View): string =>
-    `<clipPath id="${id}"><rect x="${tidy(view.left)}" y="${HEAD}" width="${VIEW}" height="${VIEW}"/></clipPath>\n`;
+  // A picture within the picture cuts off what runs out of its view.
+  const cut = (view: View, drawn: string): string =>
+    `<svg x="${tidy(view.left)}" y="${HEAD}" width="${VIEW}" height="${VIEW}" viewBox="${tidy(view.left)} ${HEAD} ${VIEW} ${VIEW}" overflow="hidden">\n${drawn}</svg>\n`;
   const frame = (view: View): string =>
     `<rect x="${tidy(view.left)}" y="${HEAD}" width="${VIEW}" height="${VIEW}" fill="none" stroke="${LINE}" stroke-width="1"/>\n`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" role="img">\n`,
     `<title>${escaped(caption.title)}</title>\n`,
     `<rect x="0" y="0" width="${width}" height="${height}" fill="#ffffff"/>\n`,
-    `<defs>\n${clip("turn", turn)}${clip("side", side)}</defs>\n`,
     words(EDGE, 24, caption.title, 16),
     words(EDGE, HEAD - 8, "along the screw", 12, FAINT),
     words(2 * EDGE + VIEW, HEAD - 8, "from the side, through the handle", 12, FAINT),
-    `<g clip-path="url(#turn)">\n${turnView(turn, scene, trial, room.screw.screw.headDiameter / 2)}</g>\n${frame(turn)}`,
-    `<g clip-path="url(#side)">\n${sideView(side, scene, trial, room)}</g>\n${frame(side)}`,
+    `${cut(turn, turnView(turn, scene, trial, room.screw.screw.headDiameter / 2))}${frame(turn)}`,
+    `${cut(side, sideView(side, scene, trial, room))}${frame(side)}`,
     ...caption.lines.map((line, i) => words(EDGE, HEAD + VIEW + 24 + 18 * i, line, 13)),
     "</svg>\n",
   ].join("");

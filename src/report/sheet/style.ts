@@ -55,11 +55,11 @@ span.step{white-space:nowrap;margin-right:.5em}svg.step{vertical-align:-.1em}
 .numbers .long{flex:1 1 100%}
 .use{vertical-align:middle;margin-left:.3rem;width:90px;height:10px}
 .check{margin:.5rem 0}
-.check svg{display:block;max-width:100%;height:auto}
-.check svg.picture{width:30rem}
-.check svg:not(.picture){width:17rem;border:1px solid var(--rule)}
-.check.tool svg{width:100%;max-width:34rem;border:0}
-.check.whole svg{width:26rem}
+.check>svg{display:block;max-width:100%;height:auto}
+.check>svg.picture{width:30rem}
+.check>svg:not(.picture){width:17rem;border:1px solid var(--rule)}
+.check.tool>svg{width:100%;max-width:34rem;border:0}
+.check.whole>svg{width:26rem}
 .check.near{float:right;margin:0 0 .4rem 1rem;max-width:50%}
 .beside{display:flex;flex-wrap:wrap;gap:.2rem 1.2rem;align-items:flex-start}
 .beside .check.near{float:none;margin:.5rem 0;max-width:none;flex:0 1 17rem}
@@ -70,6 +70,7 @@ span.step{white-space:nowrap;margin-right:.5em}svg.step{vertical-align:-.1em}
 .face svg{display:block;width:100%;height:auto;background:#fff;border:1px solid var(--rule)}
 .face figcaption{padding-left:0}
 .finding{display:flow-root}
+.finding,.outcome,.part h3,.open li,.key{overflow-wrap:anywhere}
 .check figcaption{padding-left:0}
 .forces{width:auto}
 .cures{display:flow-root;background:var(--band);padding:.3rem .7rem;margin:.45rem 0;font-size:.92rem}
@@ -144,7 +145,7 @@ body{background:#fff;font-size:9.2pt}
 .desk{display:block}
 .board{position:static}
 .view[data-view=isometric] svg{max-height:122mm}
-.check.near svg{width:48mm!important}
+.check.near>svg{width:48mm!important}
 .desk table,.checks table,.bars table,.path table{font-size:8pt}
 .trace{font-size:7.5pt}
 .views svg{height:38mm}
@@ -156,7 +157,7 @@ h2,h3,.checks>p,.bars>p{break-after:avoid}
 .wide{overflow:visible}
 .name{flex-basis:16rem}.verdict{min-width:0;max-width:62mm}
 .cures .pair figure{flex-basis:44mm}
-.check.whole svg{width:72mm}.check svg.picture{width:110mm}
+.check.whole>svg{width:72mm}.check>svg.picture{width:110mm}
 .bars th,.bars td{white-space:nowrap;padding-right:.3rem}
 .bars thead th{vertical-align:bottom}
 .bars thead code{writing-mode:vertical-rl;transform:rotate(180deg)}

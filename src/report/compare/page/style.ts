@@ -1,6 +1,7 @@
 /** What the page of a comparison has beyond an inspection sheet. */
 export const COMPARE_STYLE = `
-.head .verdict{min-width:13rem}
+.head .name{flex:2 1 18rem}.head .verdict{flex:1 1 13rem;min-width:0;overflow-wrap:anywhere}
+@media screen and (min-width:901px){.head{flex-wrap:nowrap}}
 .both{margin-top:1rem}
 .both .view,.risen{margin:0;background:#fff;border:1px solid var(--rule)}
 .both .legend{list-style:none;padding:0;margin:.5rem 0;gap:.3rem 1.3rem;font-size:.88rem}
