@@ -14,12 +14,12 @@ const SHARES = [0.3, 0.4];
 /** Cosine of what counts as running along an axis. */
 const ALONG = 0.98;
 
-/** A corner of post and rail, and where a knee across it is pinned on the axes of both. */
+/** A corner of post and rail, and where a knee across it is tied on the axes of both. */
 interface Corner {
   readonly post: readonly [bar: Bar, at: Vec3];
   readonly rail: readonly [bar: Bar, at: Vec3];
   readonly on: OuterPair["on"];
-  /** From the corner to either pin, m. */
+  /** From the corner to either tie, m. */
   readonly leg: number;
 }
 
@@ -70,13 +70,13 @@ function proposal(corners: readonly Corner[], patient: Patient): Proposal | unde
   for (const [n, { post, rail, on, leg }] of corners.entries()) {
     const kit = slantingKit(frame, post[0], rail[0]);
     if (!kit) return undefined;
-    held.add(kit.pivot.name);
+    held.add(kit.tie.name);
     legs.add(formatQuantity(si(Math.round(leg * 1000) / 1000, "length"), "length", frame.units));
     edits.push(...slantingBar(kit, post, rail, on, freshId(file, `knee-${n + 1}`), patient));
   }
   const [far, by] = [legs, held].map((one) => [...one].join(" and "));
   return {
-    words: `${corners.length} knee braces at 45°, ${far} from the corners of posts and rails, on their outer faces, held by locked ${by}`,
+    words: `${corners.length} knee braces at 45°, ${far} from the corners of posts and rails, on their outer faces, held by ${by}`,
     edits,
   };
 }
