@@ -14,12 +14,12 @@ const SHARES = [0.3, 0.4];
 /** Cosine of what counts as running along an axis. */
 const ALONG = 0.98;
 
-/** A corner of post and rail, and where a knee across it is pinned on the axes of both. */
+/** A corner of post and rail, and where a knee across it is tied on the axes of both. */
 interface Corner {
   readonly post: readonly [bar: Bar, at: Vec3];
   readonly rail: readonly [bar: Bar, at: Vec3];
   readonly on: OuterPair["on"];
-  /** From the corner to either pin, m. */
+  /** From the corner to either tie, m. */
   readonly leg: number;
 }
 

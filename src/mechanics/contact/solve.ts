@@ -15,12 +15,16 @@ import { ORIGIN } from "../triad.ts";
 import { settleContacts } from "./active-set.ts";
 import { closedLinks } from "./closed.ts";
 import type { CondensedSolution, LinkAnswers } from "./condensed.ts";
+import type { ContactLink } from "./links.ts";
 
 /** Answers of the frame to a unit force on a contact link, computed when first asked for and used by all combinations. */
 export interface ContactAnswers extends LinkAnswers {
   /** Displacements (six a node). */
   displacements(link: number): Float64Array;
 }
+
+/** Answers asked for at once: what is worked on is shared by so many. */
+const AT_ONCE = 8 * TOGETHER;
 
 export function condenseContacts(frame: Frame): ContactAnswers {
   const { numbering, matrix, factor } = frame.system;
@@ -35,9 +39,9 @@ export function condenseContacts(frame: Frame): ContactAnswers {
   return {
     find(wanted) {
       const missing = wanted.filter((link) => !found.has(link));
-      // A few at a time: hundreds of feet on thousands of bars would fill memory with right-hand sides.
-      for (let first = 0; first < missing.length; first += TOGETHER) {
-        const some = missing.slice(first, first + TOGETHER);
+      // Some at a time: hundreds of feet on thousands of bars would fill memory with right-hand sides.
+      for (let first = 0; first < missing.length; first += AT_ONCE) {
+        const some = missing.slice(first, first + AT_ONCE);
         const rhs = new Float64Array(numbering.count * some.length);
         some.forEach((pushed, i) => {
           full.fill(0);
@@ -49,7 +53,8 @@ export function condenseContacts(frame: Frame): ContactAnswers {
         some.forEach((pushed, i) => {
           const displacements = new Float64Array(numbering.unknownOf.length);
           scatter(numbering, x, i * numbering.count, displacements);
-          const motions = Float64Array.from(links, ({ link }) => motion(link, displacements));
+          const motions = new Float64Array(links.length);
+          for (let i = 0; i < motions.length; i++) motions[i] = motion((links[i] as ContactLink).link, displacements);
           found.set(pushed, { displacements, motions });
         });
       }

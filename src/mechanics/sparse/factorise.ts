@@ -3,7 +3,7 @@ import { eliminateFronts } from "./eliminate-fronts.ts";
 import type { FrontPlan } from "./front-plan.ts";
 import { doubtfulPlaces } from "./hidden-motion.ts";
 import { judgePivots, type Pivots } from "./pivots.ts";
-import { substitute, substituteBack } from "./substitute.ts";
+import { substitute, substituteBack, TOGETHER } from "./substitute.ts";
 import { pivotScale, type SymmetricMatrix } from "./symmetric-matrix.ts";
 import { type KernelName, makeWorkspace } from "./workspace.ts";
 
@@ -52,10 +52,15 @@ export function factorise(analysis: Analysis, matrix: SymmetricMatrix, kernel?: 
 }
 
 function factorOf(plan: FrontPlan, panels: Float64Array, diagonal: Float64Array, pivots: Pivots): Factor {
+  // One piece of memory for all solutions: what is worked on stays in fast memory, and nothing is left to be collected.
+  let work: Float64Array | undefined;
   return {
     n: diagonal.length,
     pivots,
-    solve: (b, k) => substitute(plan, panels, diagonal, b, k),
+    solve(b, k) {
+      work ??= new Float64Array(TOGETHER * diagonal.length);
+      return substitute(plan, panels, diagonal, b, k, work);
+    },
     solveUpper: (y) => substituteBack(plan, panels, y),
   };
 }

@@ -9,15 +9,28 @@ export interface Products {
   readonly size: Float64Array;
 }
 
+/** Room for what goes through a matrix: vectors, and both their products, by rows of `TOGETHER`. */
+export interface Room extends Products {
+  readonly own: Float64Array;
+}
+
+export function roomFor({ n }: SymmetricMatrix): Room {
+  const make = (): Float64Array => new Float64Array(TOGETHER * n);
+  return { own: make(), product: make(), size: make() };
+}
+
 /** Both products of `TOGETHER` vectors at most, in one sweep over the matrix. */
-export function productsOf(matrix: SymmetricMatrix, x: Float64Array): Products {
+export function productsOf(matrix: SymmetricMatrix, x: Float64Array, room?: Room): Products {
   const k = x.length / matrix.n;
   if (k === 1) return { product: multiply(matrix, x), size: multiplyAbsolute(matrix, x) };
   const { n } = matrix;
-  const own = new Float64Array(TOGETHER * n);
+  const { own, product, size } = room ?? roomFor(matrix);
+  if (k < TOGETHER) own.fill(0);
+  product.fill(0);
+  size.fill(0);
   for (let c = 0; c < k; c++) for (let i = 0; i < n; i++) own[TOGETHER * i + c] = x[c * n + i] as number;
-  const products = sweep(matrix, own);
-  return { product: byColumn(products.product, n, k), size: byColumn(products.size, n, k) };
+  sweep(matrix, own, product, size);
+  return { product: byColumn(product, n, k), size: byColumn(size, n, k) };
 }
 
 function byColumn(rows: Float64Array, n: number, k: number): Float64Array {
@@ -26,10 +39,13 @@ function byColumn(rows: Float64Array, n: number, k: number): Float64Array {
   return columns;
 }
 
-/** By rows of `TOGETHER`; every sum in the order in which `multiply` forms it. */
-function sweep({ n, colStart, rowIndex, value }: SymmetricMatrix, x: Float64Array): Products {
-  const product = new Float64Array(TOGETHER * n);
-  const size = new Float64Array(TOGETHER * n);
+/** Adds to both products, by rows of `TOGETHER`; every sum in the order in which `multiply` forms it. */
+function sweep(
+  { n, colStart, rowIndex, value }: SymmetricMatrix,
+  x: Float64Array,
+  product: Float64Array,
+  size: Float64Array,
+): void {
   for (let j = 0, own = 0; j < n; j++, own += TOGETHER) {
     const x0 = x[own] as number;
     const x1 = x[own + 1] as number;
@@ -82,5 +98,4 @@ function sweep({ n, colStart, rowIndex, value }: SymmetricMatrix, x: Float64Arra
     size[own + 2] = (size[own + 2] as number) + t2;
     size[own + 3] = (size[own + 3] as number) + t3;
   }
-  return { product, size };
 }

@@ -1,5 +1,5 @@
 import type { Factor } from "./factorise.ts";
-import { type Products, productsOf, TOGETHER } from "./products.ts";
+import { type Products, productsOf, type Room, roomFor, TOGETHER } from "./products.ts";
 import type { SymmetricMatrix } from "./symmetric-matrix.ts";
 
 /**
@@ -8,9 +8,10 @@ import type { SymmetricMatrix } from "./symmetric-matrix.ts";
  */
 export function componentError(matrix: SymmetricMatrix, x: Float64Array, b: Float64Array, k: number): number {
   let error = 0;
+  const room = k > 1 ? roomFor(matrix) : undefined;
   for (let done = 0; done < k; done += TOGETHER) {
     const [from, to] = [done * matrix.n, Math.min(done + TOGETHER, k) * matrix.n];
-    const own = worst(productsOf(matrix, x.subarray(from, to)), b.subarray(from, to));
+    const own = worst(productsOf(matrix, x.subarray(from, to), room), b.subarray(from, to));
     if (!(own <= error)) error = own;
   }
   return error;
@@ -51,9 +52,10 @@ export function solveRefined(factor: Factor, matrix: SymmetricMatrix, b: Float64
   const { n } = matrix;
   const x = new Float64Array(n * k);
   let [error, steps] = [0, 0];
+  const room = k > 1 ? roomFor(matrix) : undefined;
   for (let done = 0; done < k; done += TOGETHER) {
     const width = Math.min(TOGETHER, k - done);
-    const own = refineGroup(factor, matrix, b.subarray(done * n, (done + width) * n), width);
+    const own = refineGroup(factor, matrix, b.subarray(done * n, (done + width) * n), width, room);
     x.set(own.x, done * n);
     if (!(own.error <= error)) error = own.error;
     steps = Math.max(steps, own.steps);
@@ -61,15 +63,21 @@ export function solveRefined(factor: Factor, matrix: SymmetricMatrix, b: Float64
   return { x, error, steps };
 }
 
-function refineGroup(factor: Factor, matrix: SymmetricMatrix, b: Float64Array, k: number): Refined {
+function refineGroup(
+  factor: Factor,
+  matrix: SymmetricMatrix,
+  b: Float64Array,
+  k: number,
+  room: Room | undefined,
+): Refined {
   let x = factor.solve(b, k);
-  let products = productsOf(matrix, x);
+  let products = productsOf(matrix, x, room);
   let error = worst(products, b);
   let steps = 0;
   while (error > GOOD_ENOUGH && steps < MOST_STEPS) {
     const next = factor.solve(products.product, k);
     for (let i = 0; i < next.length; i++) next[i] = (x[i] as number) + (next[i] as number);
-    const nextProducts = productsOf(matrix, next);
+    const nextProducts = productsOf(matrix, next, room);
     const nextError = worst(nextProducts, b);
     if (!(nextError < error)) break;
     const enough = nextError > LEAST_GAIN * error;

@@ -1,15 +1,17 @@
 import { at } from "./at.ts";
 import type { FrontPlan } from "./front-plan.ts";
 
-const TOGETHER = 4; // right-hand sides that go through the factor at a time
+/** Right-hand sides that go through the factor at a time. */
+export const TOGETHER = 4;
 
-/** x of L·D·Lᵀ·x = b for k right-hand sides, column by column. */
+/** x of L·D·Lᵀ·x = b for k right-hand sides, column by column; `work` has room for `TOGETHER` of them. */
 export function substitute(
   plan: FrontPlan,
   panels: Float64Array,
   diagonal: Float64Array,
   b: Float64Array,
   k: number,
+  work: Float64Array,
 ): Float64Array {
   const n = diagonal.length;
   if (b.length !== n * k)
@@ -18,7 +20,8 @@ export function substitute(
   for (let done = 0; done < k; ) {
     const width = k - done >= 2 ? TOGETHER : 1;
     const used = Math.min(width, k - done);
-    const x = new Float64Array(n * width);
+    const x = work.subarray(0, n * width);
+    if (used < width) x.fill(0);
     for (let c = 0; c < used; c++) {
       const from = (done + c) * n;
       for (let place = 0; place < n; place++) x[place * width + c] = b[from + at(plan.unknownAt, place)] as number;
@@ -123,10 +126,17 @@ function subtractRow(panels: Float64Array, l: number, xi: number, x: Float64Arra
   for (let k = 0; k < depth; k++) x[first + k] = (x[first + k] as number) - (panels[l + k] as number) * xi;
 }
 
+function allZero(x: Float64Array, from: number, until: number): boolean {
+  for (let i = from; i < until; i++) if (x[i] !== 0) return false;
+  return true;
+}
+
 function forwardFour(plan: FrontPlan, panels: Float64Array, x: Float64Array): void {
   for (let s = 0; s < plan.fronts; s++) {
     const first = at(plan.firstPlace, s);
     const columns = at(plan.firstPlace, s + 1) - first;
+    // A push at one place reaches only the fronts between it and the last.
+    if (allZero(x, first * TOGETHER, (first + columns) * TOGETHER)) continue;
     const rows = at(plan.rowStart, s + 1) - at(plan.rowStart, s);
     const below = at(plan.rowStart, s) - columns;
     let l = plan.panelStart[s] as number;

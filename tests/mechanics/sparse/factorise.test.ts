@@ -160,6 +160,27 @@ describe("one analysis, several matrices", () => {
     );
   });
 
+  test("pushes at single places give columns of the inverse, one by one and three at a time", () => {
+    const factor = factorise(analysis, matrix);
+    const { n } = matrix;
+    const places = [0, n - 1, Math.floor(n / 2)];
+    const together = new Float64Array(3 * n);
+    for (const [c, place] of places.entries()) together[c * n + place] = 1;
+    // What is left of a fuller load must not be found again.
+    factor.solve(b, 1);
+    const x = factor.solve(together, 3);
+    for (const [c, place] of places.entries()) {
+      const alone = factor.solve(together.slice(c * n, (c + 1) * n), 1);
+      const expected = solveDense(
+        dense(matrix),
+        Array.from({ length: n }, (_, i) => (i === place ? 1 : 0)),
+      ).x;
+      for (const found of [alone, x.slice(c * n, (c + 1) * n)])
+        expect(largestDifference(found, expected)).toBeLessThan(1e-10 * largest(expected));
+    }
+    expect([...factor.solve(new Float64Array(3 * n), 3)].every((value) => value === 0)).toBe(true);
+  });
+
   test("another pattern is refused", () => {
     const other = gridFrame(4, 4, 3, (x) => x === 0);
     expect(() => factorise(analysis, assembleSymmetric(other.unknowns, other.blocks))).toThrow(RangeError);
