@@ -10,6 +10,7 @@ import { assembleTied, type Tied } from "./build/tied-together.ts";
 import { connections } from "./connections.ts";
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
+import { boltedOn } from "./group-equipment.ts";
 import { hindrances } from "./hindrances.ts";
 import { gathered, masses } from "./mass.ts";
 import { screwCovers } from "./screw-covers.ts";
@@ -132,12 +133,15 @@ export const buildOrder = defineFact<
     };
     const inOrder = (ids: readonly string[]) => [...ids].sort((a, b) => ground.order(a) - ground.order(b));
     const tied: Tied = { pairs: frame.ties.map(({ bars }) => bars), liftable: LIFTABLE };
+    const carriers = boltedOn(frame);
     const loose: Loose = {
       connectors: screwed.all,
       stands: standing.all,
       // A standard cap goes on a bare end only.
       caps: states.filter((s) => s.capped && (s.end.cap.kind === "part" || s.covers.length === 0)),
-      equipment: frame.masses.filter((mass) => mass.fixed).map((mass) => mass.ref),
+      equipment: frame.masses
+        .filter((mass) => mass.fixed)
+        .map(({ ref: thing }) => ({ ref: thing, on: carriers.get(thing.id) })),
       refOf,
       covers: covers.of,
       late: (part) => (stages.get(part) ?? 0) >= STAGE.laid,

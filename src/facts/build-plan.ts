@@ -40,6 +40,8 @@ export interface PlannedStep {
   readonly fixes: readonly Tightening[];
   /** Of the sub-assemblies put in, and of single parts. */
   readonly lifts: readonly Lifted[];
+  /** Equipment put on: bolted on the piece or the part, or pushed in where it slides. */
+  readonly equipment: readonly (Lifted & { readonly slides: boolean })[];
   /** Of the lowest screw of what goes on, over the floor, m; none where nothing is screwed. */
   readonly lowestScrew: number | undefined;
   /** Panels that the part put in closes into its slot. */
@@ -105,6 +107,7 @@ export const buildPlan = defineFact<
     );
     const entryOf = new Map(entries.map((entry) => [entry.ref.id, entry]));
     const panels = new Map(frame.panels.map((panel) => [panel.ref.id, panel]));
+    const things = new Map(frame.masses.map((thing) => [thing.ref.id, thing]));
     const nutsOf = (bars: ReadonlySet<string>): SlotNuts[] => {
       const slots = new Map<string, NutEntry[]>();
       for (const entry of entries) {
@@ -162,6 +165,13 @@ export const buildPlan = defineFact<
         tightens: tightenings(step.tightens.filter((one) => !isFixed(one))),
         fixes: tightenings(step.tightens.filter(isFixed)),
         lifts: step.what === "place" ? weights.filter((one) => isLifted(one, step, placedHere)) : [],
+        equipment: [...step.bolts, ...(step.what === "equipment" ? step.places : [])].flatMap(({ id }) => {
+          const thing = things.get(id);
+          if (!thing) return [];
+          return [
+            { ref: thing.ref, what: id, mass: thing.mass, centre: thing.centre, slides: thing.slides !== undefined },
+          ];
+        }),
         lowestScrew: heights.length > 0 ? Math.min(...heights) : undefined,
         closesIn: [
           ...new Set(

@@ -1,8 +1,8 @@
 import type { Vec3 } from "../geometry/vector.ts";
-import type { Frame } from "../model/frame.ts";
 import type { Ref } from "../model/ref.ts";
 import { buildOrder } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
+import { boltedOn } from "./group-equipment.ts";
 import { gathered, masses, type Weight } from "./mass.ts";
 import { placements } from "./placements.ts";
 import { standings } from "./standings.ts";
@@ -21,18 +21,6 @@ export interface Lifted {
   readonly centre: Vec3;
 }
 
-/** The equipment that each of the author's groups names, under the parts it is built from: bars, panels and doors. */
-function equipmentOf(
-  frame: Frame,
-): readonly { readonly built: readonly string[]; readonly things: readonly string[] }[] {
-  const things = new Set(frame.masses.map((mass) => mass.ref.id));
-  const stands = new Set(frame.stands.map((stand) => stand.ref.id));
-  return frame.groups.map(({ parts }) => ({
-    built: parts.filter((part) => !things.has(part) && !stands.has(part)),
-    things: parts.filter((part) => things.has(part)),
-  }));
-}
-
 /** Mass and centre of mass of all that is lifted while building: single bars and panels, and every sub-assembly. */
 export const lifted = defineFact<
   readonly Lifted[],
@@ -44,10 +32,11 @@ export const lifted = defineFact<
     const weight = new Map(
       [...weights.own, ...weights.fixed, ...weights.removable].map((one) => [one.ref.id, one] as const),
     );
-    const equipment = equipmentOf(frame);
     // What a group names is bolted on while it lies on the table, and lifted with it; a group of one part is that part.
-    const on = (built: string): readonly string[] =>
-      equipment.find((group) => group.built.length === 1 && group.built[0] === built)?.things ?? [];
+    const carriers = boltedOn(frame);
+    const on = (ids: readonly string[]): readonly string[] => [
+      ...new Set([...carriers].flatMap(([thing, carrier]) => (ids.includes(carrier) ? [thing] : []))),
+    ];
     const refs = new Map<string, Ref>([...frame.bars, ...frame.panels].map((part) => [part.ref.id, part.ref]));
     const sum = (ids: readonly string[]): { mass: number; centre: Vec3 } =>
       gathered(ids.map((id) => weight.get(id)).filter((one): one is Weight => one !== undefined));
@@ -57,17 +46,15 @@ export const lifted = defineFact<
         const [first = ""] = parts;
         const ref = refs.get(first);
         if (typeof part === "string") {
-          if (ref) list.push({ ref, what: part, ...sum([...parts, ...on(part)]) });
+          if (ref) list.push({ ref, what: part, ...sum([...parts, ...on([part])]) });
           continue;
         }
         const inside = new Set(parts);
         const connectors = placed.connectors.filter((one) => one.holds.every((hold) => inside.has(hold.bar)));
         const stands = standing.all.filter(({ body }) => inside.has(body.bar.ref.id));
-        const group = frame.groups.findIndex(({ ref: own }) => own.id === part.sub?.ref.id);
-        const things = group >= 0 ? (equipment[group]?.things ?? []) : on(part.id);
         const ids = [
           ...parts,
-          ...things,
+          ...on([part.id, ...parts]),
           ...connectors.map((one) => one.ref.id),
           ...stands.map(({ stand }) => stand.ref.id),
         ];

@@ -23,11 +23,13 @@ export interface Item {
 export interface BuildStep {
   /** From 1. */
   readonly number: number;
-  readonly what: "place" | "square" | "feet" | "finish";
+  readonly what: "place" | "square" | "feet" | "equipment" | "finish";
   /** Of the assembly worked on; "" for the whole frame. */
   readonly assembly: string;
   /** Bars, panels, feet, casters, caps, equipment and sub-assemblies put in place. */
   readonly places: readonly Ref[];
+  /** Equipment bolted on a single part before it is put in place. */
+  readonly bolts: readonly Ref[];
   /** Connectors that now hold everything they hold. */
   readonly connectors: readonly Ref<"connector">[];
   /** Screws tightened to their torque now. */

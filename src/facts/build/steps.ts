@@ -9,8 +9,8 @@ export interface Loose {
   readonly connectors: readonly ScrewedPart[];
   readonly stands: readonly Standing[];
   readonly caps: readonly EndState[];
-  /** Equipment bolted down. */
-  readonly equipment: readonly Ref[];
+  /** Equipment bolted down, and the assembly or part that it is lifted in with; none where it waits until the frame stands. */
+  readonly equipment: readonly { readonly ref: Ref; readonly on: string | undefined }[];
   readonly refOf: (part: string) => Ref;
   readonly covers: (screw: string) => readonly string[];
   /** Whether a part waits until the frame is square and on its feet. */
@@ -68,7 +68,9 @@ export class StepMaker {
 
   run(whole: Assembly): Steps {
     this.#assembly(whole);
-    this.#finish(new Set(whole.items.flatMap((item) => item.parts)));
+    const all = new Set(whole.items.flatMap((item) => item.parts));
+    this.#equip("", all, () => true);
+    this.#finish(all);
     return {
       steps: this.#made.map(({ step }) => step),
       assemblies: this.#assemblies,
@@ -81,7 +83,7 @@ export class StepMaker {
 
   #add(what: BuildStep["what"], assembly: string, there: ReadonlySet<string>, way?: BuildStep["way"]): Made {
     const number = this.#made.length + 1;
-    const step: Made["step"] = { number, what, assembly, places: [], connectors: [], tightens: [], way };
+    const step: Made["step"] = { number, what, assembly, places: [], bolts: [], connectors: [], tightens: [], way };
     const made = { step, there };
     this.#made.push(made);
     return made;
@@ -115,6 +117,7 @@ export class StepMaker {
       if (typeof item.part === "string") {
         step.places.push(this.#loose.refOf(item.part));
         this.#placed.set(item.part, step.number);
+        for (const { ref, on } of this.#loose.equipment) if (on === item.part) this.#put(ref, step.bolts, step.number);
       } else {
         step.places.push(item.part.sub?.ref ?? this.#loose.refOf(item.parts[0] ?? ""));
       }
@@ -129,6 +132,20 @@ export class StepMaker {
     }
     settle();
     if (pending.length > 0) this.#square(id, there, pending);
+    this.#equip(id, there, (on) => on === id);
+  }
+
+  /** What is bolted on here and was not before. */
+  #equip(id: string, there: ReadonlySet<string>, isHere: (on: string | undefined) => boolean): void {
+    const here = this.#loose.equipment.filter(({ ref, on }) => isHere(on) && !this.#placed.has(ref.id));
+    if (here.length === 0) return;
+    const { step } = this.#add("equipment", id, new Set(there));
+    for (const { ref } of here) this.#put(ref, step.places, step.number);
+  }
+
+  #put(ref: Ref, into: Ref[], number: number): void {
+    into.push(ref);
+    this.#placed.set(ref.id, number);
   }
 
   /** Everything is squared and tightened that can still be reached; what is covered by then was tightened before. */
@@ -174,12 +191,9 @@ export class StepMaker {
   }
 
   #finish(there: ReadonlySet<string>): void {
-    const { caps, equipment } = this.#loose;
-    if (caps.length + equipment.length === 0) return;
+    const { caps } = this.#loose;
+    if (caps.length === 0) return;
     const { step } = this.#add("finish", "", there);
-    for (const ref of [...caps.map((cap) => cap.ref), ...equipment]) {
-      step.places.push(ref);
-      this.#placed.set(ref.id, step.number);
-    }
+    for (const { ref } of caps) this.#put(ref, step.places, step.number);
   }
 }

@@ -27,6 +27,11 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
         mass: one.mass,
         people: sheet.handlingOf(one).people ?? null,
       })),
+      equipment: step.equipment.map((one) => ({
+        what: one.what,
+        mass: one.mass,
+        people: sheet.handlingOf(one).people ?? null,
+      })),
       cautions: cautions(step, i === 0, sheet),
     })),
   };

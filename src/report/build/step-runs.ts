@@ -2,9 +2,20 @@ import type { PlannedStep } from "../../facts/build-plan.ts";
 
 /** Steps that differ by the name of the part alone. */
 function sameWork(a: PlannedStep, b: PlannedStep): boolean {
-  const work = ({ step, connectors, dropIn, tightens, fixes, closesIn }: PlannedStep): string => {
+  const work = ({ step, connectors, dropIn, tightens, fixes, closesIn, equipment }: PlannedStep): string => {
     const kinds = step.places.map((part) => part.kind);
-    return JSON.stringify([step.what, step.assembly, step.way, connectors, dropIn, tightens, fixes, closesIn, kinds]);
+    return JSON.stringify([
+      step.what,
+      step.assembly,
+      step.way,
+      connectors,
+      dropIn,
+      tightens,
+      fixes,
+      closesIn,
+      equipment,
+      kinds,
+    ]);
   };
   return a.step.what === "place" && b.step.places.length === 1 && work(a) === work(b);
 }

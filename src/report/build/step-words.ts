@@ -37,6 +37,33 @@ export function handlingWords(handling: Handling, sheet: BuildSheet): string {
   return `${mass}: ${count(handling.people, "person", "people")}`;
 }
 
+/** "Bolt on motor, 30 kg, more than one person lifts: 2 people." Empty where a step puts no equipment on. */
+export function equipmentWords({ equipment, step }: PlannedStep, sheet: BuildSheet): readonly string[] {
+  const when = step.what === "place" ? "Before it goes in, " : step.assembly === "" ? "Once it stands, " : "";
+  const sentence = (things: PlannedStep["equipment"], verb: string): string[] => {
+    const words = things.map((thing) => {
+      const handling = sheet.handlingOf(thing);
+      const alone = handling.people === 1;
+      const mass = alone
+        ? formatQuantity(handling.mass, "mass", sheet.units)
+        : handlingWords(handling, sheet).replace(":", ", more than one person lifts:");
+      return `${showHidden(thing.what)}, ${mass}`;
+    });
+    const line = `${when}${verb} ${words.join("; ")}.`;
+    return things.length > 0 ? [`${line.charAt(0).toUpperCase()}${line.slice(1)}`] : [];
+  };
+  return [
+    ...sentence(
+      equipment.filter(({ slides }) => !slides),
+      "bolt on",
+    ),
+    ...sentence(
+      equipment.filter(({ slides }) => slides),
+      "push in",
+    ),
+  ];
+}
+
 /** Cautions that belong to a step. */
 export function cautions(step: PlannedStep, first: boolean, sheet: BuildSheet): readonly string[] {
   const lines: string[] = [];

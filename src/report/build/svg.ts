@@ -34,7 +34,9 @@ function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildS
     case "feet":
       return ["feet or casters", names];
     case "finish":
-      return ["caps and what is bolted on", names];
+      return ["caps", names];
+    case "equipment":
+      return [first.step.assembly === "" ? "equipment, once it stands" : "equipment", names];
     default:
       return [names];
   }

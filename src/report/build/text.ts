@@ -4,7 +4,7 @@ import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { count, listed } from "../count.ts";
 import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
 import { runNumbers, stepRuns } from "./step-runs.ts";
-import { cautions, handlingWords, named, pieceName, torqueWords, wayWords } from "./step-words.ts";
+import { cautions, equipmentWords, handlingWords, named, pieceName, torqueWords, wayWords } from "./step-words.ts";
 
 /** Names are cut off after so many: the rest are in the JSON. */
 const MOST_CAPS = 8;
@@ -45,6 +45,7 @@ function* stepLines(
     case "place":
       yield placeWords(step, first, nameOf);
       if (step.fixes.length > 0) yield `Screw on: ${torqueWords(step.fixes, sheet)}.`;
+      yield* equipmentWords(step, sheet);
       if (tighten !== "") yield `Before anything covers them, ${tighten}.`;
       break;
     case "square":
@@ -53,6 +54,9 @@ function* stepLines(
       break;
     case "feet":
       yield `Screw the feet or casters on while it lies: ${listed(places.map((part) => showHidden(part.id)))}.`;
+      break;
+    case "equipment":
+      yield* equipmentWords(step, sheet);
       break;
     case "finish":
       yield `Push caps on ${listed(
