@@ -6,8 +6,6 @@ export interface Effect {
   readonly by: Float64Array;
   /** What is lacking of it is measured by this: the largest of its kind in the thing. */
   readonly scale: number;
-  /** Where it is, m: of effects that fall short alike the first of the plan is served first, however the bars are drawn. */
-  readonly at: Vec3;
 }
 
 /** One load that roams: its places as acting cases, and where each is, m. */
@@ -75,14 +73,19 @@ interface Sets {
   readonly whole: boolean;
 }
 
+/** What a case adds less than is a matter of rounding. */
+interface Rounding {
+  readonly least: number;
+}
+
 /** What the set comes to that comes to most. */
-function envelope({ sets, whole }: Sets, value: (act: number) => number): number {
+function envelope({ sets, whole, least }: Sets & Rounding, value: (act: number) => number): number {
   let best = whole ? Number.NEGATIVE_INFINITY : 0;
   for (const set of sets) {
     let sum = 0;
     for (const parts of set) {
       const own = mostOf(parts, value);
-      if (whole || own > 0) sum += own;
+      if (whole || own > least) sum += own;
     }
     best = Math.max(best, sum);
   }
@@ -90,11 +93,11 @@ function envelope({ sets, whole }: Sets, value: (act: number) => number): number
 }
 
 /** That set. */
-function adverse({ sets, whole }: Sets, value: (act: number) => number): Pattern {
-  const worth = (set: readonly Parts[]): number => envelope({ sets: [set], whole }, value);
+function adverse({ sets, whole, least }: Sets & Rounding, value: (act: number) => number): Pattern {
+  const worth = (set: readonly Parts[]): number => envelope({ sets: [set], whole, least }, value);
   const [first = []] = sets;
   const best = sets.reduce((a, b) => (worth(b) > worth(a) + ALIKE * Math.abs(worth(a)) ? b : a), first);
-  const those = best.filter((parts) => whole || mostOf(parts, value) > 0);
+  const those = best.filter((parts) => whole || mostOf(parts, value) > least);
   return {
     names: those.map(({ name }) => name),
     acts: those.flatMap(({ still, roamers }) => [...still, ...roamers.map((roamer) => worstPlace(roamer, value))]),
@@ -103,7 +106,7 @@ function adverse({ sets, whole }: Sets, value: (act: number) => number): Pattern
 
 /**
  * Choices beside those already there, each the worst for some effect: by influence, so exact while no contact opens. The effect that the
- * choices fall shortest of is served first, until all come within 1 % or there are `limit` more. `always` acts in every choice.
+ * choices fall shortest of is served first, with all that fall short alike, until all come within 1 % or there are `limit` more. `always` acts in every choice.
  */
 export function pickAdverse(
   effects: readonly Effect[],
@@ -116,30 +119,34 @@ export function pickAdverse(
     for (const act of acts) sum += value(act);
     return sum;
   };
-  const rows = effects.flatMap(({ by, scale, at }) =>
+  const rows = effects.flatMap(({ by, scale }) =>
     ([1, -1] as const).flatMap((sign) => {
       const value = (act: number): number => sign * (by[act] ?? 0);
-      const most = envelope(from, value);
+      const least = ALIKE * scale;
+      const most = envelope({ ...from, least }, value);
       // What no choice makes worse than nothing is no matter of choosing.
       if (sumOf(always, value) + most <= 0) return [];
       let reached = from.whole ? Number.NEGATIVE_INFINITY : 0;
       for (const acts of start) reached = Math.max(reached, sumOf(acts, value));
-      return most - reached > NEGLIGIBLE * scale ? [{ value, most, reached, scale, at }] : [];
+      return most - reached > NEGLIGIBLE * scale ? [{ value, most, reached, scale, least }] : [];
     }),
   );
   const picked: Pattern[] = [];
   while (picked.length < limit) {
-    let next: (typeof rows)[number] | undefined;
-    let lacks = NEGLIGIBLE;
-    for (const row of rows) {
-      const own = (row.most - row.reached) / row.scale;
-      const tied = next !== undefined && own > lacks * (1 - ALIKE) && before(row.at, next.at);
-      if (own > lacks * (1 + ALIKE) || tied) [next, lacks] = [row, own];
+    const lacks = rows.map(({ most, reached, scale }) => (most - reached) / scale);
+    const most = lacks.reduce((a, b) => Math.max(a, b), 0);
+    if (most <= NEGLIGIBLE) break;
+    // All that fall short alike are served at once: of a frame alike on both sides neither side comes first.
+    const those = new Map<string, Pattern>();
+    for (const [i, { value, least }] of rows.entries()) {
+      if ((lacks[i] ?? 0) < most * (1 - ALIKE)) continue;
+      const pattern = adverse({ ...from, least }, value);
+      those.set(pattern.acts.join(), pattern);
     }
-    if (!next) break;
-    const pattern = adverse(from, next.value);
-    picked.push(pattern);
-    for (const row of rows) row.reached = Math.max(row.reached, sumOf(pattern.acts, row.value));
+    for (const pattern of those.values()) {
+      picked.push(pattern);
+      for (const row of rows) row.reached = Math.max(row.reached, sumOf(pattern.acts, row.value));
+    }
   }
   return picked;
 }

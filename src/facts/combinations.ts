@@ -178,7 +178,7 @@ export const combinations = defineFact<
     let effects: readonly Effect[] | undefined;
     const influence = (): readonly Effect[] | undefined => {
       const braces = sheetBraces(fastened, nodes, "typical");
-      effects ??= loadEffects(known, nodes, all, solverModel(nodes, all, feet, frame.stock, "typical", "free", braces));
+      effects ??= loadEffects(known, nodes, all, solverModel(nodes, all, feet, frame.stock, "typical", "held", braces));
       return effects;
     };
     const choices = together(known, allExclude(frame), influence);

@@ -1,4 +1,3 @@
-import { along, type Vec3 } from "../geometry/vector.ts";
 import { prepareFrame } from "../mechanics/frame.ts";
 import type { FrameModel, Spring } from "../mechanics/model.ts";
 import { valueAt } from "../mechanics/piecewise.ts";
@@ -14,18 +13,20 @@ import type { Structure } from "./structure.ts";
 /** What of its kind is less than this share of the largest in the frame is measured by that share. */
 const SLIGHT = 0.1;
 
+/** Sideways a foot gives so much, N/m, soft beside any frame: none lends thrust, and what pushes sideways all take alike, whichever comes first. */
+const SLIDING = 1e3;
+
 /** Feet as props that press and pull alike: what superposition is exact for. */
 function propped(model: FrameModel): FrameModel {
   const axes = { x: [1, 0, 0], y: [0, 1, 0], z: [0, 0, 1] } as const;
   const props = (model.contacts ?? []).map(({ from, to, at }): Spring => {
-    return { from, to, axes, stiffness: [0, 0, HELD, 0, 0, 0], ...(at ? { at } : {}) };
+    return { from, to, axes, stiffness: [SLIDING, SLIDING, HELD, 0, 0, 0], ...(at ? { at } : {}) };
   });
   return { ...model, springs: [...(model.springs ?? []), ...props], contacts: [] };
 }
 
 /** Effects of one thing, not yet measured: one array for each, an entry for each acting case. */
 interface Thing {
-  readonly at: Vec3;
   readonly by: readonly Float64Array[];
 }
 
@@ -40,13 +41,13 @@ function measured(kind: readonly (readonly Thing[])[]): readonly Effect[] {
   const least = SLIGHT * sizes.reduce((a, b) => Math.max(a, b), 0);
   return kind.flatMap((things, i) => {
     const scale = Math.max(sizes[i] ?? 0, least);
-    return scale > 0 ? things.flatMap(({ at, by }) => by.map((one): Effect => ({ by: one, scale, at }))) : [];
+    return scale > 0 ? things.flatMap(({ by }) => by.map((one): Effect => ({ by: one, scale }))) : [];
   });
 }
 
 /** Stresses [Pa] of a bar at the corners of its envelope and of shear, wherever its forces jump, and half way. */
 function stressesOf(body: Body, known: Structure, solution: Solution, count: number): readonly Thing[] {
-  const { profile, ref, from } = body.bar;
+  const { profile, ref } = body.bar;
   const section = sectionOf(profile);
   const [high, wide] = [profile.height / 2, profile.width / 2];
   const corners = [1, -1].flatMap((y) => [1, -1].map((z) => [y * high, z * wide] as const));
@@ -55,7 +56,6 @@ function stressesOf(body: Body, known: Structure, solution: Solution, count: num
     const breaks = [...new Set(forces.flatMap(({ My, Mz }) => [...My.breaks, ...Mz.breaks]))].sort((a, b) => a - b);
     const [first = 0, last = 0] = [breaks[0], breaks.at(-1)];
     const stations = breaks.length === 2 ? [first, (first + last) / 2, last] : breaks;
-    const start = known.pieces[index]?.stations[0] ?? 0;
     return stations.map((at): Thing => {
       const side = at === first ? "after" : "before";
       const by = Array.from({ length: corners.length + 3 }, () => new Float64Array(count));
@@ -69,7 +69,7 @@ function stressesOf(body: Body, known: Structure, solution: Solution, count: num
         for (const [i, force] of shear.entries())
           (by[corners.length + i] as Float64Array)[act] = (Math.sqrt(3) * valueAt(force, at, side)) / (over[i] ?? 1);
       }
-      return { at: along(from, body.axes.x, start + at), by };
+      return { by };
     });
   });
 }
@@ -93,14 +93,13 @@ export function loadEffects(
     alone,
   );
   const states = cases.map((_, act) => solvedState(solution, act));
-  const springs = (at: Vec3, spring: number, of: readonly number[]): Thing => ({
-    at,
+  const springs = (spring: number, of: readonly number[]): Thing => ({
     by: of.map((i) => Float64Array.from(states, (state) => state.springs[6 * spring + i] ?? 0)),
   });
-  const joints = (of: readonly number[]) => known.links.map((link, i) => [springs(link.at, i, of)]);
+  const joints = (of: readonly number[]) => known.links.map((_, i) => [springs(i, of)]);
   const bars = [...bodies.values()].map((body) => stressesOf(body, known, solution, cases.length));
   const props = model.contacts?.length ?? 0;
   const first = model.springs?.length ?? 0;
-  const feet = Array.from({ length: props }, (_, i) => [springs(model.contacts?.[i]?.at ?? [0, 0, 0], first + i, [2])]);
+  const feet = Array.from({ length: props }, (_, i) => [springs(first + i, [2])]);
   return [measured(bars), measured(joints([0, 1, 2])), measured(joints([3, 4, 5])), measured(feet)].flat();
 }

@@ -101,7 +101,7 @@ describe("patterns", () => {
 
   it("are of cases that may act together, those that add to an effect and no others (influence)", () => {
     // Self-weight and four cases; the first and the third exclude each other.
-    const effects = [{ by: Float64Array.of(1, 5, -2, 4, 3), scale: 10, at: [0, 0, 0] as const }];
+    const effects = [{ by: Float64Array.of(1, 5, -2, 4, 3), scale: 10 }];
     const [a, b, c, d] = [still("a", 1), still("b", 2), still("c", 3), still("d", 4)];
     const found = pickAdverse(
       effects,
@@ -131,7 +131,7 @@ describe("patterns", () => {
       still: [],
       roamers: [{ acts, at: acts.map((_, i) => [Math.abs(from - i), 0, 0] as const) }],
     });
-    const effects = [{ by: Float64Array.of(0, 1, 2, 1, 1, 3, 3), scale: 5, at: [0, 0, 0] as const }];
+    const effects = [{ by: Float64Array.of(0, 1, 2, 1, 1, 3, 3), scale: 5 }];
     const pick = (from: number): unknown => {
       const sets = [[roaming([1, 2, 3], 0), { ...roaming([4, 5, 6], from), name: "tools" }]];
       return pickAdverse(effects, [0], { sets, whole: true }, { start: [[1, 4]], limit: 1 });
