@@ -105,8 +105,10 @@ it("joint.hung: told beside what each screw hangs on is what would bear bar on b
     "end leg-2 under front",
   ]);
   for (const { advice, amounts } of report.findings) {
-    // A bracket with its screws weighs less than a newton.
-    expect((amounts as { push: number }).push - 510).toBeCloseTo(0.5, 0);
+    // Its bracket adds 1.35 x 0.36 N; out of plumb by 1/200 the legs hand over less than a newton more.
+    const more = (amounts as { push: number }).push - 510;
+    expect(more).toBeGreaterThan(0.48);
+    expect(more).toBeLessThan(1.48);
     expect(advice).toMatch(
       /: solved anew so, 511 N pass bar on bar and the screws are left with 0 of what they are trusted to hold$/,
     );
