@@ -10,7 +10,7 @@ export default defineConfig({
     // Most of what is computed lives shortly: with room for it less time goes into collecting it.
     execArgv: ["--max-semi-space-size=64"],
     include: ["tests/**/*.test.ts"],
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    testTimeout: 180_000,
+    hookTimeout: 180_000,
   },
 });

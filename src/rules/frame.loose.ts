@@ -33,7 +33,7 @@ export const rule = defineRule({
       const at = ref("bar", lead);
       const rest = ways.length - TOLD;
       const told = ways.slice(0, TOLD).join("; ");
-      const more = rest > 0 ? `; and ${rest} more ways` : "";
+      const more = rest > 0 ? `; and ${rest} more ${rest === 1 ? "way" : "ways"}` : "";
       yield say.moves(at, { bars: bars.map((id) => ref("bar", id)), ways: `${told}${more}` }, false);
     }
   },

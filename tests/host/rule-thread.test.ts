@@ -8,7 +8,7 @@ import { temporaryFolder } from "./temporary-folder.ts";
 
 const folder = temporaryFolder();
 const settings = noSettings("2027-03-31");
-const SHORT = 700; // ms
+const SHORT = 2000; // ms; a busy machine takes long over starting a thread
 let entry: URL;
 
 beforeAll(async () => {
@@ -61,7 +61,7 @@ describe("rules of a team", () => {
 
   it.each([
     ["throws", "throw new Error('no such bar');", "no such bar"],
-    ["never returns", "for (;;) {}", "it did not come to an end within 0.7 s"],
+    ["never returns", "for (;;) {}", "it did not come to an end within 2 s"],
     ["ends the process", "process.exit(0);", "it ended the thread it ran in"],
   ])("that %s become failures by name; all else is as without them", async (_, inspect, message) => {
     const alone = await inspectWith([good()], '{"findings":2}');
