@@ -1,5 +1,6 @@
 import type { FrameFile } from "../host/frame-files.ts";
 import { HouseUnusable } from "../host/house-files.ts";
+import { NoSuchFrame } from "../host/house-in-words.ts";
 import { type Inspector, type InspectorOptions, prepare, UntrustedRules } from "../host/inspector.ts";
 import { RulesUnusable } from "../host/rule-thread/load-rules.ts";
 import { today } from "../host/today.ts";
@@ -15,13 +16,14 @@ function houseWords({ message, problems }: HouseUnusable): string {
   return [message, ...lines].join("\n");
 }
 
-/** House and team's rules failing to load is a matter of the command line: told in words, exit code 2. */
+/** House and team's rules failing to load, or a frame that is not there, is a matter of the command line: told in words, exit code 2. */
 export async function usableOrTold<T>(work: () => Promise<T>): Promise<T> {
   try {
     return await work();
   } catch (error) {
     if (error instanceof HouseUnusable) throw new Unusable(houseWords(error));
-    if (error instanceof UntrustedRules || error instanceof RulesUnusable) throw new Unusable(error.message);
+    const told = [UntrustedRules, RulesUnusable, NoSuchFrame].some((kind) => error instanceof kind);
+    if (told && error instanceof Error) throw new Unusable(error.message);
     throw error;
   }
 }

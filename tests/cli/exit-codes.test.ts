@@ -119,6 +119,16 @@ describe("the exit code", () => {
     expect(stderr).toContain(`the report could not be written to`);
   });
 
+  it.each(["cuts", "build", "reach", "statics", "house"])(
+    "is 2 when %s is asked about a frame that is not there",
+    async (command) => {
+      const { code, stderr } = await place.run([command, "none.frame.json"]);
+      expect(code).toBe(2);
+      expect(stderr).toContain("none.frame.json: it does not exist");
+      expect(stderr).not.toContain("itself failed");
+    },
+  );
+
   it("is 4 when standard output is full, also for help", async () => {
     for (const words of ["inspect reject.frame.json", "inspect sound.frame.json --as json", "--help", "rules"]) {
       const { stderr, stdout } = await place.shell(`$T ${words} > /dev/full; echo $?`);

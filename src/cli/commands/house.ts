@@ -3,7 +3,6 @@ import { today } from "../../host/today.ts";
 import { housePage } from "../../report/text/house-page.ts";
 import type { Context } from "../context.ts";
 import { pageFor } from "../terminal.ts";
-import { Unusable } from "../unusable.ts";
 
 /** `trysquare house`: what a team's house file sets, which file says so, and what it replaces. */
 export function registerHouse(program: Command, context: Context): void {
@@ -16,7 +15,7 @@ export function registerHouse(program: Command, context: Context): void {
     .argument("[file]", "a frame file, to see what holds for it; otherwise what holds in this folder")
     .option("--house <file>", "look at this house file instead of the nearest")
     .action(async (frame: string | undefined, { house }: { readonly house?: string }) => {
-      const { houseInWords, NoSuchFrame } = await import("../../host/house-in-words.ts");
+      const { houseInWords } = await import("../../host/house-in-words.ts");
       const { usableOrTold } = await import("../prepare-run.ts");
       const { stdout } = context;
       const engine = await context.engine();
@@ -26,9 +25,7 @@ export function registerHouse(program: Command, context: Context): void {
         ...(house === undefined ? {} : { house }),
         ...(frame === undefined ? {} : { frame }),
       };
-      const words = await usableOrTold(() => houseInWords(question)).catch((error: unknown) => {
-        throw error instanceof NoSuchFrame ? new Unusable(error.message) : error;
-      });
+      const words = await usableOrTold(() => houseInWords(question));
       if (words === undefined)
         await stdout.write("There is no house file: every rule is at its own level, with the usual limits.\n");
       else for (const chunk of housePage(pageFor(context.terminal), words)) await stdout.write(chunk);
