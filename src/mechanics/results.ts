@@ -1,5 +1,6 @@
 import type { Deflections, InternalForces } from "./member/fields.ts";
 import { deflections, internalForces } from "./member/fields.ts";
+import { displacedEnds } from "./statics/member-forces.ts";
 import type { Solution } from "./statics/solve.ts";
 import type { SolvedState } from "./statics/state.ts";
 
@@ -18,6 +19,8 @@ export function memberForces(solution: Solution, combination: number, member: nu
   return internalForces(length, ends.forces, member, solution.factored[combination] ?? []);
 }
 
+const atEnds = new Float64Array(12);
+
 /** Exact displacements along a member, local axes, m and rad. `forces` saves computing them again. */
 export function memberDeflections(
   solution: Solution,
@@ -27,6 +30,7 @@ export function memberDeflections(
 ): Deflections {
   const own = solution.frame.model.members[member];
   if (!own) throw new RangeError(`member ${member} does not exist`);
-  const { ends } = solvedState(solution, combination);
-  return deflections(own, forces, ends.displacements, member, solution.factored[combination] ?? []);
+  const { ends, displacements } = solvedState(solution, combination);
+  displacedEnds(solution.frame.parts.table, member, displacements, ends, atEnds);
+  return deflections(own, forces, atEnds, member, solution.factored[combination] ?? []);
 }

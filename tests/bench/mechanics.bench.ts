@@ -51,11 +51,11 @@ function loadCases(model: FrameModel, count: number): LoadCase[] {
   });
 }
 
-/** What a checker reads off every bar: extremes of six internal forces, and the sag against its chord. */
+/** What a checker reads off every bar, one bar after the other as rules do: extremes of six internal forces, and the sag against its chord. */
 function barResults(s: Solution): number {
   let worst = 0;
-  for (let c = 0; c < s.combinations.length; c++) {
-    for (let m = 0; m < s.frame.model.members.length; m++) {
+  for (let m = 0; m < s.frame.model.members.length; m++) {
+    for (let c = 0; c < s.combinations.length; c++) {
       const f = memberForces(s, c, m);
       for (const part of [f.N, f.Vy, f.Vz, f.T, f.My, f.Mz]) worst = Math.max(worst, extrema(part).max.value);
       const d = memberDeflections(s, c, m, f);

@@ -5,6 +5,7 @@ import { prepareFrame } from "../../src/mechanics/frame.ts";
 import type { FrameModel, LoadCase, MemberLoad, Triad } from "../../src/mechanics/model.ts";
 import { extrema, valueAt } from "../../src/mechanics/piecewise.ts";
 import { memberDeflections, memberForces, solvedState } from "../../src/mechanics/results.ts";
+import { displacedEnds } from "../../src/mechanics/statics/member-forces.ts";
 import { solveFrame } from "../../src/mechanics/statics/solve.ts";
 import { memberLength, randomFrame, randomLoads } from "./random-frame.ts";
 
@@ -250,15 +251,17 @@ describe("self checks", () => {
   test.each(SEEDS)("seed %i: the far end of every member is met by its own internal forces and deflections", (seed) => {
     const model = randomFrame(seed);
     const s = solveOne(model, randomLoads(model, seed));
-    const { ends } = solvedState(s, 0);
+    const { ends, displacements } = solvedState(s, 0);
+    const at = new Float64Array(12);
     model.members.forEach((_, m) => {
+      displacedEnds(s.frame.parts.table, m, displacements, ends, at);
       const L = memberLength(model, m);
       const f = memberForces(s, 0, m);
       const d = memberDeflections(s, 0, m, f);
       const forces = [f.N, f.Vy, f.Vz, f.T, f.My, f.Mz].map((p) => valueAt(p, L));
       const moves = [d.x, d.y, d.z, d.turnX, d.turnY, d.turnZ].map((p) => valueAt(p, L));
       expect(difference(ends.forces.subarray(12 * m + 6, 12 * m + 12), forces)).toBeLessThan(1e-10);
-      expect(difference(ends.displacements.subarray(12 * m + 6, 12 * m + 12), moves)).toBeLessThan(1e-10);
+      expect(difference(at.subarray(6), moves)).toBeLessThan(1e-10);
     });
   });
 });

@@ -9,8 +9,7 @@ export interface Block {
   readonly values: Float64Array;
 }
 
-function memberFreedoms(t: MemberTable, m: number): Int32Array {
-  const freedoms = new Int32Array(12);
+function memberFreedoms(t: MemberTable, m: number, freedoms = new Int32Array(12)): Int32Array {
   for (let i = 0; i < 6; i++) {
     freedoms[i] = 6 * (t.from[m] as number) + i;
     freedoms[6 + i] = 6 * (t.to[m] as number) + i;
@@ -29,9 +28,9 @@ export function memberBlock(t: MemberTable, m: number, matrix: Float64Array): Bl
   return { freedoms: memberFreedoms(t, m), values };
 }
 
-export function stiffnessBlocks(t: MemberTable): Block[] {
-  const blocks: Block[] = [];
-  // One stretch of memory for all: thousands of arrays of their own are what memory would be cleared of time and again.
+/** The stiffness of each member; may be gone through more than once, and each block is good until the next is asked for. */
+export function stiffnessBlocks(t: MemberTable): Iterable<Block> {
+  // One stretch of memory for all: thousands of objects are what memory would be searched through time and again.
   const all = new Float64Array(144 * t.count);
   for (let m = 0; m < t.count; m++) {
     const values = all.subarray(144 * m, 144 * (m + 1));
@@ -39,9 +38,24 @@ export function stiffnessBlocks(t: MemberTable): Block[] {
     const released = t.releases.get(m)?.stiffness;
     if (!released) fillStiffness(t.stiffness, COEFFICIENTS * m, local);
     congruence(released ?? local, T, values);
-    blocks.push({ freedoms: memberFreedoms(t, m), values });
   }
-  return blocks;
+  return {
+    *[Symbol.iterator]() {
+      const freedoms = new Int32Array(12);
+      for (let m = 0; m < t.count; m++)
+        yield { freedoms: memberFreedoms(t, m, freedoms), values: all.subarray(144 * m, 144 * (m + 1)) };
+    },
+  };
+}
+
+/** Blocks of the one and then of the other; what holds for the blocks of each holds for these. */
+export function together(first: Iterable<Block>, then: Iterable<Block>): Iterable<Block> {
+  return {
+    *[Symbol.iterator]() {
+      yield* first;
+      yield* then;
+    },
+  };
 }
 
 /**

@@ -6,7 +6,7 @@ import type { FrameModel, LoadCase, Spring } from "../model.ts";
 import { GROUND } from "../model.ts";
 import { isTriad } from "../triad.ts";
 import type { Block } from "./blocks.ts";
-import { addLink, diagonalOf, linkBlock, stiffnessBlocks } from "./blocks.ts";
+import { addLink, diagonalOf, linkBlock, stiffnessBlocks, together } from "./blocks.ts";
 import type { Link } from "./link.ts";
 import { couplingLink, slideLink, turnLink } from "./link.ts";
 import { supports } from "./numbering.ts";
@@ -31,8 +31,9 @@ export interface FrameParts {
   /** Stiffness to ground by freedom. */
   readonly elastic: ReadonlyMap<number, number>;
   /** Stiffness of the members alone; `blocks` begins with these. */
-  readonly memberBlocks: readonly Block[];
-  readonly blocks: readonly Block[];
+  readonly memberBlocks: Iterable<Block>;
+  /** Each block is good until the next is asked for. */
+  readonly blocks: Iterable<Block>;
   readonly diagonal: Float64Array;
   /** Load cases made ready for these nodes and members, as they come. */
   readonly applied: Map<LoadCase, AppliedCase>;
@@ -85,13 +86,13 @@ export function frameParts(model: FrameModel, like?: FrameParts): FrameParts {
     return { link: couplingLink(model, coupling), stiffness: coupling.stiffness };
   });
   const { fixed, elastic } = supports(model);
-  const blocks = [...memberBlocks];
+  const others: Block[] = [];
   let last = -1;
   for (const { spring, link, stiffness } of springs) {
     // The links of one spring act on the same freedoms: one block holds them all.
-    const previous = blocks[blocks.length - 1];
+    const previous = others[others.length - 1];
     if (spring === last && previous) addLink(link, stiffness, previous.values);
-    else blocks.push(linkBlock(link, stiffness));
+    else others.push(linkBlock(link, stiffness));
     last = spring;
   }
   let shared: Block | undefined;
@@ -99,12 +100,13 @@ export function frameParts(model: FrameModel, like?: FrameParts): FrameParts {
     if (shared && sameFreedoms(shared, link)) addLink(link, stiffness, shared.values);
     else {
       shared = linkBlock(link, stiffness);
-      blocks.push(shared);
+      others.push(shared);
     }
   }
   for (const [freedom, stiffness] of elastic) {
-    blocks.push({ freedoms: Int32Array.of(freedom), values: Float64Array.of(stiffness) });
+    others.push({ freedoms: Int32Array.of(freedom), values: Float64Array.of(stiffness) });
   }
+  const blocks = together(memberBlocks, others);
   const diagonal = diagonalOf(blocks, fixed.length);
   return { model, table, springs, couplings, fixed, elastic, memberBlocks, blocks, diagonal, applied };
 }

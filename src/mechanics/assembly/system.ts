@@ -8,7 +8,7 @@ import type { Factor } from "../sparse/factorise.ts";
 import { factorise } from "../sparse/factorise.ts";
 import type { SymmetricMatrix } from "../sparse/symmetric-matrix.ts";
 import type { Block } from "./blocks.ts";
-import { diagonalOf, fastened, linkBlock } from "./blocks.ts";
+import { diagonalOf, fastened, linkBlock, together } from "./blocks.ts";
 import type { FrameParts } from "./frame.ts";
 import { assemble, assembleOn, nodeOf } from "./matrix.ts";
 import type { Numbering } from "./numbering.ts";
@@ -17,7 +17,6 @@ import { number, sameNumbering } from "./numbering.ts";
 /** A stiffness matrix with its factor: the frame's parts and the links that are closed. */
 export interface System {
   readonly numbering: Numbering;
-  readonly blocks: readonly Block[];
   readonly matrix: SymmetricMatrix;
   readonly analysis: Analysis;
   readonly factor: Factor;
@@ -49,7 +48,10 @@ function checkSymmetry(blocks: Iterable<Block>): void {
  * elimination are taken over from `like` where they fit.
  */
 export function buildSystem(parts: FrameParts, links: readonly StiffLink[], like?: System): System {
-  const blocks = [...parts.blocks, ...links.map(({ link, stiffness }) => linkBlock(link, stiffness))];
+  const blocks = together(
+    parts.blocks,
+    links.map(({ link, stiffness }) => linkBlock(link, stiffness)),
+  );
   checkSymmetry(blocks);
   const diagonal = diagonalOf(blocks, parts.fixed.length);
   const springs = [...parts.springs, ...parts.couplings, ...links].map(({ link }) => link);
@@ -63,7 +65,6 @@ export function buildSystem(parts: FrameParts, links: readonly StiffLink[], like
   const factor = factorise(analysis, matrix);
   return {
     numbering,
-    blocks,
     matrix,
     analysis,
     factor,

@@ -4,7 +4,7 @@ import { addAlong, motion } from "../assembly/link.ts";
 import { gather, scatter } from "../assembly/matrix.ts";
 import { buildSystem } from "../assembly/system.ts";
 import type { Frame } from "../frame.ts";
-import type { AppliedCase } from "../load/applied-case.ts";
+import type { AppliedCase, NodeForces } from "../load/applied-case.ts";
 import type { Combination, Contact, ContactTerms } from "../model.ts";
 import { TOGETHER } from "../sparse/products.ts";
 import { solveRefined } from "../sparse/refine.ts";
@@ -139,11 +139,7 @@ export function solveWithContacts(
       factors,
       12 * frame.parts.table.count,
     ),
-    onNodes: weightedSum(
-      cases.map((c) => c.onNodes),
-      factors,
-      loaded.length,
-    ),
+    onNodes: onNodes(cases, factors),
     total: weightedSum(
       cases.map((c) => c.total),
       factors,
@@ -153,6 +149,13 @@ export function solveWithContacts(
     contactForce,
   };
   return recover(frame, u, acting, results(frame, contacts, status, found.solution));
+}
+
+function onNodes(cases: readonly AppliedCase[], factors: Combination): NodeForces {
+  return {
+    freedoms: cases.flatMap((c) => c.onNodes.freedoms),
+    values: cases.flatMap((c, i) => c.onNodes.values.map((value) => (factors[i] ?? 0) * value)),
+  };
 }
 
 const isOpen = (frame: Frame, status: readonly ContactStatus[], link: number): boolean =>

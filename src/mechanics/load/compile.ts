@@ -14,6 +14,14 @@ import type {
 } from "../model.ts";
 import { ORIGIN } from "../triad.ts";
 
+/** Kinds of a load on a member: at a point (its start is its end), along a line, the same all along or not. */
+export const POINT = 0;
+export const EVEN = 1;
+export const VARYING = 2;
+
+/** Numbers that the start of a load has, force and moment together. */
+export const SIX = 6;
+
 /**
  * The point and line loads on the members in one case, local axes, and free strains. In flat arrays, since a number of small objects
  * for each bar is what memory would be cleared of time and again.
@@ -23,11 +31,12 @@ export interface MemberLoads {
   readonly loaded: Int32Array;
   /** The loads of member m are those from first[m] to first[m + 1], in the order given. */
   readonly first: Int32Array;
-  /** Not zero for a load at a point: its start is its end. */
-  readonly point: Uint8Array;
+  readonly kind: Uint8Array;
   readonly start: Float64Array;
   readonly end: Float64Array;
-  /** Twelve a load: force x y z and moment x y z at its start, then at its end. N, N·m for a point; N/m, N·m/m for a line. */
+  /** Where the values of load i begin. */
+  readonly place: Int32Array;
+  /** Force x y z and moment x y z; of a load that varies at its start, then at its end. N, N·m for a point; N/m, N·m/m for a line. */
   readonly values: Float64Array;
   /** Three a member: axial, curvature about y, curvature about z. Absent where no member is strained. */
   readonly strain: Float64Array | undefined;
@@ -46,16 +55,24 @@ function writeSix(out: Float64Array, at: number, { x, y, z }: Triad, force: Vec3
 
 const NO_LINE = [ORIGIN, ORIGIN] as const;
 
-function writeValue(out: Float64Array, at: number, { axes }: Member, load: PointLoad | LineLoad): void {
+const same = ([a, b]: readonly [Vec3, Vec3]): boolean => a === b || (a[0] === b[0] && a[1] === b[1] && a[2] === b[2]);
+
+function kindOf(load: PointLoad | LineLoad): number {
+  if (load.kind === "point") return POINT;
+  return same(load.force ?? NO_LINE) && same(load.moment ?? NO_LINE) ? EVEN : VARYING;
+}
+
+const widthOf = (kind: number): number => (kind === VARYING ? 2 * SIX : SIX);
+
+function writeValue(out: Float64Array, at: number, { axes }: Member, load: PointLoad | LineLoad, kind: number): void {
   const arm = load.arm ?? ORIGIN;
   if (load.kind === "point") {
     writeSix(out, at, axes, load.force ?? ORIGIN, load.moment ?? ORIGIN, arm);
-    out.copyWithin(at + 6, at, at + 6);
-  } else {
-    const [force, moment] = [load.force ?? NO_LINE, load.moment ?? NO_LINE];
-    writeSix(out, at, axes, force[0], moment[0], arm);
-    writeSix(out, at + 6, axes, force[1], moment[1], arm);
+    return;
   }
+  const [force, moment] = [load.force ?? NO_LINE, load.moment ?? NO_LINE];
+  writeSix(out, at, axes, force[0], moment[0], arm);
+  if (kind === VARYING) writeSix(out, at + SIX, axes, force[1], moment[1], arm);
 }
 
 /** A station computed by a caller may lie this fraction of the length outside the member; it is then moved to the end. */
@@ -67,12 +84,11 @@ function compileOne(load: PointLoad | LineLoad, member: Member, length: number, 
   if (!(start >= -slack && end <= length + slack && start <= end)) {
     throw new MechanicsInputError(`a load lies outside member ${load.member} (stations ${start} to ${end} m)`);
   }
-  const at = 12 * i;
-  writeValue(out.values, at, member, load);
-  for (let k = at; k < at + 12; k++) {
+  const [at, kind] = [out.place[i] as number, out.kind[i] as number];
+  writeValue(out.values, at, member, load, kind);
+  for (let k = at; k < at + widthOf(kind); k++) {
     if (!Number.isFinite(out.values[k])) throw new MechanicsInputError("a load is not a finite number");
   }
-  out.point[i] = load.kind === "point" ? 1 : 0;
   out.start[i] = Math.max(start, 0);
   out.end[i] = Math.min(end, length);
 }
@@ -82,11 +98,14 @@ function addStrain(strain: Float64Array, { member, axial = 0, curvatureY = 0, cu
     strain[3 * member + i] = (strain[3 * member + i] as number) + own;
 }
 
+/** Which load of a case comes where: by member, and among those of a member as given. */
+interface Places extends Pick<MemberLoads, "loaded" | "first" | "kind" | "place"> {
+  /** Numbers that all values take. */
+  readonly width: number;
+}
+
 /** How many loads each member has, one place on, and which members are named. */
-function counted(
-  given: readonly MemberLoad[],
-  members: number,
-): { readonly first: Int32Array; readonly loaded: Int32Array } {
+function counted(given: readonly MemberLoad[], members: number): Pick<MemberLoads, "loaded" | "first"> {
   const first = new Int32Array(members + 1);
   const named = new Uint8Array(members);
   const loaded = new Int32Array(Math.min(given.length, members));
@@ -98,34 +117,59 @@ function counted(
     named[member] = 1;
     loaded[count++] = member;
   }
+  for (let m = 0; m < members; m++) first[m + 1] = (first[m + 1] as number) + (first[m] as number);
   return { first, loaded: loaded.subarray(0, count) };
+}
+
+/** Goes through the loads, each with its place by member. */
+function eachLoad(
+  given: readonly MemberLoad[],
+  first: Int32Array,
+  visit: (load: PointLoad | LineLoad, i: number) => void,
+): void {
+  const next = first.slice();
+  for (const load of given) {
+    if (load.kind === "strain") continue;
+    const i = next[load.member] as number;
+    next[load.member] = i + 1;
+    visit(load, i);
+  }
+}
+
+function placesOf(given: readonly MemberLoad[], members: number): Places {
+  const { first, loaded } = counted(given, members);
+  const count = first[members] as number;
+  const kind = new Uint8Array(count);
+  eachLoad(given, first, (load, i) => {
+    kind[i] = kindOf(load);
+  });
+  const place = new Int32Array(count);
+  let width = 0;
+  for (let i = 0; i < count; i++) {
+    place[i] = width;
+    width += widthOf(kind[i] as number);
+  }
+  return { first, loaded, kind, place, width };
 }
 
 /** The member loads of a case in local axes, by member. Throws MechanicsInputError. */
 export function compileMemberLoads(model: FrameModel, lengths: Float64Array, loadCase: LoadCase): MemberLoads {
   const given = loadCase.members ?? [];
-  const { first, loaded } = counted(given, lengths.length);
-  for (let m = 0; m < lengths.length; m++) first[m + 1] = (first[m + 1] as number) + (first[m] as number);
-  const count = first[lengths.length] as number;
+  const { width, ...places } = placesOf(given, lengths.length);
+  const count = places.kind.length;
+  const strained = given.filter((load) => load.kind === "strain");
+  const strain = strained.length > 0 ? new Float64Array(3 * lengths.length) : undefined;
   const loads: MemberLoads = {
-    loaded,
-    first,
-    point: new Uint8Array(count),
+    ...places,
     start: new Float64Array(count),
     end: new Float64Array(count),
-    values: new Float64Array(12 * count),
-    strain: given.some(({ kind }) => kind === "strain") ? new Float64Array(3 * lengths.length) : undefined,
+    values: new Float64Array(width),
+    strain,
   };
-  const next = first.slice();
-  for (const load of given) {
-    if (load.kind === "strain") {
-      if (loads.strain) addStrain(loads.strain, load);
-      continue;
-    }
-    const i = next[load.member] as number;
-    next[load.member] = i + 1;
+  eachLoad(given, places.first, (load, i) => {
     compileOne(load, model.members[load.member] as Member, lengths[load.member] as number, loads, i);
-  }
+  });
+  if (strain) for (const load of strained) addStrain(strain, load);
   return loads;
 }
 

@@ -2,6 +2,7 @@ import type { Shape } from "../member/shape.ts";
 import { fillShape, newShape } from "../member/shape.ts";
 import type { Rigidity } from "../member/stiffness.ts";
 import type { MemberLoads } from "./compile.ts";
+import { POINT, SIX, VARYING } from "./compile.ts";
 
 /**
  * Gauss-Legendre rule of three points, exact to degree five: shape functions are cubic and line loads linear,
@@ -23,10 +24,10 @@ export function addFixedEndForces(
   m: number,
   out: Float64Array,
 ): void {
-  const { first, point, start, values, strain } = loads;
+  const { first, kind, place, start, values, strain } = loads;
   const at = 12 * m;
   for (let i = first[m] as number; i < (first[m + 1] as number); i++) {
-    if (point[i]) addPoint(rigidity, length, start[i] as number, values, 12 * i, 1, out, at);
+    if (kind[i] === POINT) addPoint(rigidity, length, start[i] as number, values, place[i] as number, 1, out, at);
     else addLine(rigidity, length, loads, i, out, at);
   }
   if (!strain) return;
@@ -43,13 +44,14 @@ const atPoint = new Float64Array(6);
 
 function addLine(r: Rigidity, length: number, loads: MemberLoads, i: number, out: Float64Array, at: number): void {
   const { values } = loads;
-  const [start, end, from] = [loads.start[i] as number, loads.end[i] as number, 12 * i];
+  const [start, end, from] = [loads.start[i] as number, loads.end[i] as number, loads.place[i] as number];
+  const last = loads.kind[i] === VARYING ? from + SIX : from;
   const half = (end - start) / 2;
   for (let g = 0; g < GAUSS_AT.length; g++) {
     const t = (1 + (GAUSS_AT[g] as number)) / 2;
     for (let k = 0; k < 6; k++) {
       const first = values[from + k] as number;
-      atPoint[k] = first + t * ((values[from + 6 + k] as number) - first);
+      atPoint[k] = first + t * ((values[last + k] as number) - first);
     }
     const x = start + t * (end - start);
     addPoint(r, length, x, atPoint, 0, half * (GAUSS_WEIGHT[g] as number), out, at);

@@ -3,7 +3,7 @@ import { add, cross, dot, scale } from "../../geometry/vector.ts";
 import type { FrameModel, LoadCase, Triad } from "../model.ts";
 import { ORIGIN } from "../triad.ts";
 import type { MemberLoads } from "./compile.ts";
-import { atNode } from "./compile.ts";
+import { atNode, POINT, SIX, VARYING } from "./compile.ts";
 
 /** Resultant of applied loads about the origin, with the sums of absolute values that a rounding error scales with. */
 export interface Resultant {
@@ -30,16 +30,17 @@ export function resultant(model: FrameModel, loadCase: LoadCase, onMembers: Memb
     momentScale += size(m) + size(at) * size(f);
   };
   for (const load of loadCase.nodes ?? []) put(...atNode(model, load), model.nodes[load.node] ?? ORIGIN);
-  const { loaded, first: firstOf, point, start: starts, end: ends, values } = onMembers;
+  const { loaded, first: firstOf, kind, place, start: starts, end: ends, values } = onMembers;
   for (const m of loaded) {
     const member = model.members[m];
     if (!member) continue;
     const start = add(model.nodes[member.from] ?? ORIGIN, member.fromOffset ?? ORIGIN);
     for (let i = firstOf[m] as number; i < (firstOf[m + 1] as number); i++) {
-      const [a, b, at] = [starts[i] as number, ends[i] as number, 12 * i];
-      const [first, last] = [outOf(member.axes, values, at), outOf(member.axes, values, at + 6)];
-      const [turnFirst, turnLast] = [outOf(member.axes, values, at + 3), outOf(member.axes, values, at + 9)];
-      if (point[i]) {
+      const [a, b, at] = [starts[i] as number, ends[i] as number, place[i] as number];
+      const end = kind[i] === VARYING ? at + SIX : at;
+      const [first, last] = [outOf(member.axes, values, at), outOf(member.axes, values, end)];
+      const [turnFirst, turnLast] = [outOf(member.axes, values, at + 3), outOf(member.axes, values, end + 3)];
+      if (kind[i] === POINT) {
         put(first, turnFirst, add(start, scale(member.axes.x, a)));
         continue;
       }

@@ -1,7 +1,7 @@
 import type { Vec3 } from "../../geometry/vector.ts";
 import { add, distance, length, scale } from "../../geometry/vector.ts";
 import type { FrameParts } from "../assembly/frame.ts";
-import { memberDisplacements } from "../statics/member-forces.ts";
+import { unloadedEnds } from "../statics/member-forces.ts";
 import { ORIGIN } from "../triad.ts";
 import type { Motion, Twist } from "./twist.ts";
 import { MOTION_TOLERANCE, nameMotion, shiftAt } from "./twist.ts";
@@ -37,10 +37,10 @@ function outOf(parts: FrameParts, m: number, local: Vec3): Vec3 {
   return add(add(scale(axes.x, local[0]), scale(axes.y, local[1])), scale(axes.z, local[2]));
 }
 
-function memberMover(parts: FrameParts, m: number, ends: Float64Array, at: number, centre: Vec3): Mover {
+function memberMover(parts: FrameParts, m: number, ends: Float64Array, centre: Vec3): Mover {
   const member = parts.model.members[m];
   const start = add(parts.model.nodes[member?.from ?? 0] ?? ORIGIN, member?.fromOffset ?? ORIGIN);
-  const own = { turn: outOf(parts, m, vec(ends, at + 3)), shift: outOf(parts, m, vec(ends, at)) };
+  const own = { turn: outOf(parts, m, vec(ends, 3)), shift: outOf(parts, m, vec(ends, 0)) };
   return { kind: "member", index: m, at: start, twist: { turn: own.turn, shift: shiftAt(own, start, centre) } };
 }
 
@@ -94,9 +94,12 @@ function sortIntoBodies(movers: readonly Mover[], centre: Vec3, size: number): M
 /** The parts that move under strain-free node displacements `u` (6 per node). */
 export function mechanismOf(parts: FrameParts, u: Float64Array): Mechanism {
   const { centre, size } = extent(parts);
-  const ends = memberDisplacements(parts.table, u);
+  const ends = new Float64Array(12);
   const movers: Mover[] = [];
-  for (let m = 0; m < parts.table.count; m++) movers.push(memberMover(parts, m, ends, 12 * m, centre));
+  for (let m = 0; m < parts.table.count; m++) {
+    unloadedEnds(parts.table, m, u, ends);
+    movers.push(memberMover(parts, m, ends, centre));
+  }
   parts.model.nodes.forEach((node, n) => {
     const own = { turn: vec(u, 6 * n + 3), shift: vec(u, 6 * n) };
     movers.push({ kind: "node", index: n, at: node, twist: { turn: own.turn, shift: shiftAt(own, node, centre) } });
@@ -109,7 +112,7 @@ export function looseMembers(parts: FrameParts): Mechanism[] {
   const { centre, size } = extent(parts);
   const found: Mechanism[] = [];
   for (const [m, { loose }] of parts.table.releases) {
-    for (const ends of loose) found.push(sortIntoBodies([memberMover(parts, m, ends, 0, centre)], centre, size));
+    for (const ends of loose) found.push(sortIntoBodies([memberMover(parts, m, ends, centre)], centre, size));
   }
   return found;
 }

@@ -6,7 +6,7 @@ import type { Numbering } from "../assembly/numbering.ts";
 import { twiceStrainEnergy } from "../member/strain-energy.ts";
 import type { Factor } from "../sparse/factorise.ts";
 import { nullVector } from "../sparse/null-vector.ts";
-import { memberDisplacements } from "../statics/member-forces.ts";
+import { unloadedEnds } from "../statics/member-forces.ts";
 import type { Mechanism } from "./bodies.ts";
 import { looseMembers, mechanismOf } from "./bodies.ts";
 
@@ -16,19 +16,25 @@ export interface StiffLink {
   readonly stiffness: number;
 }
 
-/**
- * uᵀ K u of the whole frame, from changes of shape alone. `ends` are the member end displacements (12 a member) that
- * belong to u without loads on the members.
- */
+const ends = new Float64Array(12);
+
+function energyOfMembers({ table }: FrameParts, u: Float64Array): number {
+  let sum = 0;
+  for (let m = 0; m < table.count; m++) {
+    unloadedEnds(table, m, u, ends);
+    sum += twiceStrainEnergy(table, m, ends);
+  }
+  return sum;
+}
+
+/** uᵀ K u of the whole frame, from changes of shape alone; `members` is the share of its members. */
 export function twiceEnergy(
   parts: FrameParts,
   extra: readonly StiffLink[],
   u: Float64Array,
-  ends: Float64Array,
+  members = energyOfMembers(parts, u),
 ): number {
-  const { table } = parts;
-  let sum = 0;
-  for (let m = 0; m < table.count; m++) sum += twiceStrainEnergy(table, m, ends, 12 * m);
+  let sum = members;
   for (const { link, stiffness } of parts.springs) sum += stiffness * motion(link, u) ** 2;
   for (const { link, stiffness } of parts.couplings) sum += stiffness * motion(link, u) ** 2;
   for (const { link, stiffness } of extra) sum += stiffness * motion(link, u) ** 2;
@@ -84,8 +90,7 @@ export function findMechanisms(
     scatter(numbering, v, 0, full);
     let apart = 0;
     for (let f = 0; f < full.length; f++) apart += (diagonal[f] as number) * (full[f] as number) ** 2;
-    const ends = memberDisplacements(parts.table, full);
-    if (twiceEnergy(parts, extra, full, ends) > STRAIN_FREE * apart) continue;
+    if (twiceEnergy(parts, extra, full) > STRAIN_FREE * apart) continue;
     unknowns.push(unknown);
     vectors.push(v);
   }

@@ -1,4 +1,5 @@
 import type { MemberLoads } from "../load/compile.ts";
+import { POINT, SIX, VARYING } from "../load/compile.ts";
 import type { Piecewise } from "../piecewise.ts";
 import { evaluate } from "../polynomial.ts";
 import type { Rigidity } from "./stiffness.ts";
@@ -53,7 +54,7 @@ function withPlace(places: number[] | undefined, x: number): number[] {
 
 /** Adds what load i puts on the piece [x, end]: constant and slope of each of six components, and point values at x. */
 function addToPiece(
-  { point, start: starts, end: ends, values }: MemberLoads,
+  { kind, place, start: starts, end: ends, values }: MemberLoads,
   load: number,
   factor: number,
   x: number,
@@ -61,16 +62,17 @@ function addToPiece(
   q: Float64Array,
   jump: Float64Array,
 ): void {
-  const [start, stop, at] = [starts[load] as number, ends[load] as number, 12 * load];
-  if (point[load]) {
+  const [start, stop, at] = [starts[load] as number, ends[load] as number, place[load] as number];
+  if (kind[load] === POINT) {
     if (start === x) for (let i = 0; i < 6; i++) jump[i] = (jump[i] as number) + factor * (values[at + i] as number);
     return;
   }
   if (start > x || stop < end || start === stop) return;
   const span = stop - start;
+  const last = kind[load] === VARYING ? at + SIX : at;
   for (let i = 0; i < 6; i++) {
     const first = values[at + i] as number;
-    const slope = ((values[at + 6 + i] as number) - first) / span;
+    const slope = ((values[last + i] as number) - first) / span;
     q[i] = (q[i] as number) + factor * (first + slope * (x - start));
     q[6 + i] = (q[6 + i] as number) + factor * slope;
   }
@@ -163,7 +165,7 @@ function integral(f: Piecewise, a: number, start: number, constant = 0, g?: Piec
 
 /**
  * Exact displacements along member m: θ' = M/EI + κ, v' = θz + Vy/GAy, w' = −θy + Vz/GAz, u' = N/EA + ε, φ' = T/GJ,
- * integrated from the start, whose local displacements are `u[12 m…12 m + 5]`.
+ * integrated from the start, whose local displacements are `u[0…5]`.
  */
 export function deflections(
   rigidity: Rigidity,
@@ -179,7 +181,7 @@ export function deflections(
     kappaY += factor * (strain[3 * m + 1] as number);
     kappaZ += factor * (strain[3 * m + 2] as number);
   }
-  const start = (i: number): number => u[12 * m + i] as number;
+  const start = (i: number): number => u[i] as number;
   const turnY = integral(forces.My, 1 / rigidity.EIy, start(4), kappaY);
   const turnZ = integral(forces.Mz, 1 / rigidity.EIz, start(5), kappaZ);
   return {

@@ -6,10 +6,10 @@ import type { MemberTable } from "./table.ts";
  * rotations against the chord), not from end forces, so that a motion without strain gives the square of a rounding
  * error instead of a rounding error.
  */
-export function twiceStrainEnergy(t: MemberTable, m: number, u: Float64Array, at: number): number {
+export function twiceStrainEnergy(t: MemberTable, m: number, u: Float64Array): number {
   const c = COEFFICIENTS * m;
   const L = t.length[m] as number;
-  const g = (i: number): number => u[at + i] as number;
+  const g = (i: number): number => u[i] as number;
   const k = (i: number): number => t.stiffness[c + i] as number;
   const chordZ = (g(7) - g(1)) / L;
   const chordY = -(g(8) - g(2)) / L;

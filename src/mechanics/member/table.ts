@@ -6,6 +6,11 @@ import type { Release } from "./release.ts";
 import { condense } from "./release.ts";
 import { COEFFICIENTS, fillStiffness, writeCoefficients } from "./stiffness.ts";
 
+/** A release with its place among those of the table. */
+export interface PlacedRelease extends Release {
+  readonly place: number;
+}
+
 /** All members in flat arrays; row m belongs to member m. */
 export interface MemberTable {
   readonly count: number;
@@ -20,7 +25,7 @@ export interface MemberTable {
   /** Six each: rigid arms at start and end, global components. */
   readonly arms: Float64Array;
   /** Only members with released ends. */
-  readonly releases: ReadonlyMap<number, Release>;
+  readonly releases: ReadonlyMap<number, PlacedRelease>;
 }
 
 const mask = (releases: Six<boolean> | undefined, shift: number): number => {
@@ -74,7 +79,7 @@ export function memberTable(model: FrameModel): MemberTable {
     axes: new Float64Array(9 * count),
     arms: new Float64Array(6 * count),
   };
-  const releases = new Map<number, Release>();
+  const releases = new Map<number, PlacedRelease>();
   members.forEach((member, m) => {
     const length = checkedLength(model, member, m);
     table.from[m] = member.from;
@@ -92,7 +97,7 @@ export function memberTable(model: FrameModel): MemberTable {
     if (bits) {
       const whole = new Float64Array(144);
       fillStiffness(table.stiffness, COEFFICIENTS * m, whole);
-      releases.set(m, condense(whole, bits));
+      releases.set(m, { ...condense(whole, bits), place: releases.size });
     }
   });
   return { ...table, releases };

@@ -9,32 +9,33 @@ export interface Products {
   readonly size: Float64Array;
 }
 
-/** Room for what goes through a matrix: vectors, and both their products, by rows of `TOGETHER`. */
+/** Room for what goes through a matrix: vectors and both their products by rows of `TOGETHER`, and the products column by column. */
 export interface Room extends Products {
   readonly own: Float64Array;
+  readonly columns: Products;
 }
 
 export function roomFor({ n }: SymmetricMatrix): Room {
   const make = (): Float64Array => new Float64Array(TOGETHER * n);
-  return { own: make(), product: make(), size: make() };
+  return { own: make(), product: make(), size: make(), columns: { product: make(), size: make() } };
 }
 
-/** Both products of `TOGETHER` vectors at most, in one sweep over the matrix. */
+/** Both products of `TOGETHER` vectors at most, in one sweep over the matrix; they lie in the room until it is used again. */
 export function productsOf(matrix: SymmetricMatrix, x: Float64Array, room?: Room): Products {
   const k = x.length / matrix.n;
   if (k === 1) return { product: multiply(matrix, x), size: multiplyAbsolute(matrix, x) };
   const { n } = matrix;
-  const { own, product, size } = room ?? roomFor(matrix);
+  const { own, product, size, columns } = room ?? roomFor(matrix);
   if (k < TOGETHER) own.fill(0);
   product.fill(0);
   size.fill(0);
   for (let c = 0; c < k; c++) for (let i = 0; i < n; i++) own[TOGETHER * i + c] = x[c * n + i] as number;
   sweep(matrix, own, product, size);
-  return { product: byColumn(product, n, k), size: byColumn(size, n, k) };
+  return { product: byColumn(product, n, k, columns.product), size: byColumn(size, n, k, columns.size) };
 }
 
-function byColumn(rows: Float64Array, n: number, k: number): Float64Array {
-  const columns = new Float64Array(n * k);
+function byColumn(rows: Float64Array, n: number, k: number, out: Float64Array): Float64Array {
+  const columns = out.subarray(0, n * k);
   for (let c = 0; c < k; c++) for (let i = 0; i < n; i++) columns[c * n + i] = rows[TOGETHER * i + c] as number;
   return columns;
 }

@@ -1,6 +1,5 @@
 import { twiceEnergy } from "../mechanism/find.ts";
 import { solvedState } from "../results.ts";
-import { memberDisplacements } from "../statics/member-forces.ts";
 import type { Solution } from "../statics/solve.ts";
 import { axialOf } from "./axial.ts";
 import { geometricBlocks } from "./mesh.ts";
@@ -25,5 +24,5 @@ export function swayFactor(solution: Solution, one: number, other: number): numb
         lost +=
           (values[i * n + j] as number) * (u[freedoms[i] as number] as number) * (u[freedoms[j] as number] as number);
   }
-  return lost > 0 ? twiceEnergy(parts, [], u, memberDisplacements(parts.table, u)) / lost : Infinity;
+  return lost > 0 ? twiceEnergy(parts, [], u) / lost : Infinity;
 }

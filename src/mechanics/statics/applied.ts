@@ -2,7 +2,7 @@ import type { FrameParts } from "../assembly/frame.ts";
 import type { Numbering } from "../assembly/numbering.ts";
 import { HELD, IDLE } from "../assembly/numbering.ts";
 import { MechanicsInputError } from "../errors.ts";
-import type { AppliedCase } from "../load/applied-case.ts";
+import type { AppliedCase, NodeForces } from "../load/applied-case.ts";
 import { atNode, compileMemberLoads } from "../load/compile.ts";
 import { addFixedEndForces } from "../load/fixed-end.ts";
 import { resultant } from "../load/resultant.ts";
@@ -21,11 +21,10 @@ export function applyCase(parts: FrameParts, numbering: Numbering, loadCase: Loa
 }
 
 function checkTaken({ unknownOf }: Numbering, { settlements = [] }: LoadCase, { onNodes }: AppliedCase): void {
-  for (let freedom = 0; freedom < onNodes.length; freedom++) {
-    if (onNodes[freedom] !== 0 && unknownOf[freedom] === IDLE) {
-      const [node, component] = [Math.floor(freedom / 6), freedom % 6];
-      throw new MechanicsInputError(`node ${node} is loaded in component ${component}, which nothing there resists`);
-    }
+  for (const freedom of onNodes.freedoms) {
+    if (unknownOf[freedom] !== IDLE) continue;
+    const [node, component] = [Math.floor(freedom / 6), freedom % 6];
+    throw new MechanicsInputError(`node ${node} is loaded in component ${component}, which nothing there resists`);
   }
   for (const { node, component } of settlements) {
     if (unknownOf[6 * node + component] !== HELD) {
@@ -39,25 +38,45 @@ function flatten(parts: FrameParts, loadCase: LoadCase): AppliedCase {
   const freedoms = 6 * model.nodes.length;
   const onMembers = compileMemberLoads(model, table.length, loadCase);
   const held = new Float64Array(12 * table.count);
-  const onNodes = new Float64Array(freedoms);
-  for (const load of loadCase.nodes ?? []) {
-    const [force, moment] = atNode(model, load);
-    [...force, ...moment].forEach((value, i) => {
-      const freedom = 6 * load.node + i;
-      onNodes[freedom] = (onNodes[freedom] as number) + value;
-    });
-  }
-  const total = onNodes.slice();
+  const onNodes = nodeForces(parts, loadCase);
+  const total = new Float64Array(freedoms);
+  addNodeForces(onNodes, 1, total);
   for (const m of onMembers.loaded) {
     const member = model.members[m];
     if (!member) continue;
     addFixedEndForces(member, table.length[m] as number, onMembers, m, held);
     putOnNodes(parts, m, held, total);
   }
+  const settled = settledBy(loadCase, freedoms);
+  return { onMembers, held, onNodes, total, settled, resultant: resultant(model, loadCase, onMembers) };
+}
+
+function nodeForces({ model }: FrameParts, { nodes = [] }: LoadCase): NodeForces {
+  const sums = new Map<number, number>();
+  for (const load of nodes) {
+    const [force, moment] = atNode(model, load);
+    for (const [i, value] of [...force, ...moment].entries()) {
+      const freedom = 6 * load.node + i;
+      sums.set(freedom, (sums.get(freedom) ?? 0) + value);
+    }
+  }
+  const acting = [...sums].filter(([, value]) => value !== 0);
+  return { freedoms: acting.map(([freedom]) => freedom), values: acting.map(([, value]) => value) };
+}
+
+/** Adds the forces, times `factor`, to those of all freedoms. */
+export function addNodeForces({ freedoms, values }: NodeForces, factor: number, all: Float64Array): void {
+  for (let i = 0; i < freedoms.length; i++) {
+    const freedom = freedoms[i] as number;
+    all[freedom] = (all[freedom] as number) + factor * (values[i] as number);
+  }
+}
+
+function settledBy({ settlements = [] }: LoadCase, freedoms: number): Float64Array | undefined {
+  if (settlements.length === 0) return undefined;
   const settled = new Float64Array(freedoms);
-  for (const { node, component, value } of loadCase.settlements ?? []) settled[6 * node + component] = value;
-  const hasSettlements = (loadCase.settlements ?? []).length > 0;
-  return { onMembers, held, onNodes, total, settled, hasSettlements, resultant: resultant(model, loadCase, onMembers) };
+  for (const { node, component, value } of settlements) settled[6 * node + component] = value;
+  return settled;
 }
 
 const reduced = new Float64Array(12);

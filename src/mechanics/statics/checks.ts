@@ -1,6 +1,7 @@
 import type { Vec3 } from "../../geometry/vector.ts";
 import { add, cross, length } from "../../geometry/vector.ts";
 import { SolveCheckFailed } from "../errors.ts";
+import type { NodeForces } from "../load/applied-case.ts";
 import type { Resultant } from "../load/resultant.ts";
 import type { FrameModel } from "../model.ts";
 import { ORIGIN } from "../triad.ts";
@@ -40,6 +41,14 @@ export function largestForce(values: Float64Array, size: number): number {
     largest = Math.max(largest, i % 6 < 3 ? own : own / size);
   }
   return largest;
+}
+
+/** The same of forces on single freedoms. */
+export function largestOnNodes({ freedoms, values }: NodeForces, size: number): number {
+  return values.reduce((largest, value, i) => {
+    const own = Math.abs(value);
+    return Math.max(largest, (freedoms[i] as number) % 6 < 3 ? own : own / size);
+  }, 0);
 }
 
 /**

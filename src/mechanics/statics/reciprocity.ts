@@ -11,7 +11,7 @@ export function checkReciprocity(cases: readonly AppliedCase[], displacements: r
   for (let c = 1; c < cases.length; c++) {
     const [a, b] = [cases[c - 1], cases[c]];
     const [ua, ub] = [displacements[c - 1], displacements[c]];
-    if (!a || !b || !ua || !ub || a.hasSettlements || b.hasSettlements) continue;
+    if (!a || !b || !ua || !ub || a.settled || b.settled) continue;
     let [difference, size, ownA, ownB] = [0, 0, 0, 0];
     for (let f = 0; f < ua.length; f++) {
       const there = (a.total[f] as number) * (ub[f] as number);

@@ -1,17 +1,19 @@
 import { addAlong, motion } from "../assembly/link.ts";
 import { HELD } from "../assembly/numbering.ts";
 import type { Frame } from "../frame.ts";
+import type { NodeForces } from "../load/applied-case.ts";
 import type { Resultant } from "../load/resultant.ts";
 import { twiceEnergy } from "../mechanism/find.ts";
 import { GROUND } from "../model.ts";
-import { demand, demandPrecision, equilibriumDefect, largestForce, share } from "./checks.ts";
-import { addMemberForces, memberDisplacements, memberEnds } from "./member-forces.ts";
+import { addNodeForces } from "./applied.ts";
+import { demand, demandPrecision, equilibriumDefect, largestForce, largestOnNodes, share } from "./checks.ts";
+import { addMemberForces, memberEnds } from "./member-forces.ts";
 import type { ContactResult, SolvedState } from "./state.ts";
 
 /** What acts on the frame in one solution. */
 export interface Acting {
   readonly held: Float64Array;
-  readonly onNodes: Float64Array;
+  readonly onNodes: NodeForces;
   readonly total: Float64Array;
   readonly resultant: Resultant;
   /** Contact forces by link; empty without contacts. */
@@ -77,7 +79,7 @@ export function recover(
     addAlong(link, -force, balance);
     if (frame.model.contacts?.[contact]?.to === GROUND) addAlong(link, force, ground);
   });
-  for (let f = 0; f < u.length; f++) balance[f] = (balance[f] as number) - (acting.onNodes[f] as number);
+  addNodeForces(acting.onNodes, -1, balance);
   const reactions = new Float64Array(u.length);
   for (const [freedom, stiffness] of parts.elastic) reactions[freedom] = -stiffness * (u[freedom] as number);
   let work = 0;
@@ -103,11 +105,10 @@ export function recover(
     work += own;
     workScale += Math.abs(own);
   });
-  const unloaded = parts.table.releases.size > 0 ? memberDisplacements(parts.table, u) : ends.displacements;
-  const energy = twiceEnergy(parts, [], u, unloaded);
+  const energy = twiceEnergy(parts, [], u, ends.twiceEnergy);
   const size = frameSize(frame);
   const rounding = roundingOf(parts.diagonal, u);
-  const loads = largestForce(acting.held, size) + largestForce(acting.onNodes, size);
+  const loads = largestForce(acting.held, size) + largestOnNodes(acting.onNodes, size);
   const inside = loads + largestForce(ends.forces, size);
   demandPrecision(rounding.force, loads);
   const blur = share(rounding.force, inside);

@@ -45,7 +45,7 @@ function solveCases(frame: Frame, cases: readonly AppliedCase[]): Float64Array[]
   const rhs = new Float64Array(n * cases.length);
   cases.forEach((applied, c) => {
     let load = applied.total;
-    if (applied.hasSettlements) {
+    if (applied.settled) {
       const settling = settlementForces(frame, applied.settled);
       load = load.map((force, f) => force - (settling[f] as number));
     }
@@ -53,7 +53,7 @@ function solveCases(frame: Frame, cases: readonly AppliedCase[]): Float64Array[]
   });
   const { x } = solveRefined(factor, matrix, rhs, cases.length);
   return cases.map((applied, c) => {
-    const full = applied.settled.slice();
+    const full = applied.settled?.slice() ?? new Float64Array(applied.total.length);
     scatter(numbering, x, c * n, full);
     return full;
   });

@@ -26,7 +26,7 @@ export function superpose(cases: readonly SolvedState[], factors: Combination): 
     kind: "solved",
     displacements: sum((s) => s.displacements),
     reactions: sum((s) => s.reactions),
-    ends: { displacements: sum((s) => s.ends.displacements), forces: sum((s) => s.ends.forces) },
+    ends: { forces: sum((s) => s.ends.forces), released: sum((s) => s.ends.released) },
     springs: sum((s) => s.springs),
     couplings: sum((s) => s.couplings),
     contacts: [],
