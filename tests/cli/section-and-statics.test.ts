@@ -17,6 +17,9 @@ describe("trysquare section", () => {
     expect(mm.stdout).toMatch(/\n {2}A {2,}663 mm² {2,}area\n/);
     expect(mm.stdout).toMatch(/\n {2}mass {2,}1\.79 kg\/m/);
     expect(mm.stdout).toMatch(/\n {2}Iy {2,}9\.65 cm⁴/);
+    // Two axes of symmetry: no product. The error is that which docs/method/section.md promises.
+    expect(mm.stdout).toMatch(/\n {2}Iyz {2,}0 cm⁴/);
+    expect(Number(/torsion; right within ±([\d.]+) %/.exec(mm.stdout)?.[1])).toBeLessThan(0.5);
     const inches = await place.run(["section", "40x40-8", "--units", "in"]);
     // 662.7 mm² = 1.03 in².
     expect(inches.stdout).toMatch(/\n {2}A {2,}1\.03 in²/);

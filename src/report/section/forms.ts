@@ -26,6 +26,13 @@ const slotWords = ({ profile, units }: SectionSheet): string =>
     )
     .join(", ");
 
+const inPercent = (share: number): string => `${Number((100 * share).toPrecision(2))} %`;
+
+/** The product of second moments is nothing but rounding, where it is this small beside the greatest of them. */
+const ROUNDING = 1e-9;
+
+const product = ({ Iyz, principal }: SectionProperties): number => (Math.abs(Iyz) <= ROUNDING * principal.I1 ? 0 : Iyz);
+
 /** The properties of a section, one a line: name, value, what it is. */
 export function* sectionText(sheet: SectionSheet): Generator<string> {
   const { profile, material, section, units } = sheet;
@@ -38,6 +45,7 @@ export function* sectionText(sheet: SectionSheet): Generator<string> {
     ["mass", print(section.A * material.density, "lineMass"), "of a length"],
     ["Iy", print(section.Iy, "secondMoment"), "bending about y"],
     ["Iz", print(section.Iz, "secondMoment"), "bending about z"],
+    ["Iyz", print(product(section), "secondMoment"), "product about y and z"],
     ["I1, I2", `${print(principal.I1, "secondMoment")}, ${print(principal.I2, "secondMoment")}`, "principal"],
     ["Wy", print(Math.min(elastic.zPlus, elastic.zMinus), "sectionModulus"), "elastic, about y"],
     ["Wz", print(Math.min(elastic.yPlus, elastic.yMinus), "sectionModulus"), "elastic, about z"],
@@ -45,7 +53,7 @@ export function* sectionText(sheet: SectionSheet): Generator<string> {
     [
       "J",
       print(section.J, "secondMoment"),
-      `torsion; lies between ${print(torsionBand.low, "secondMoment")} and ${print(torsionBand.high, "secondMoment")}`,
+      `torsion; right within ±${inPercent((torsionBand.high - torsionBand.low) / 2 / section.J)}`,
     ],
     ["Wt", print(section.Wt, "sectionModulus"), "torsion, greatest shear stress = torque / Wt"],
     ["Avy, Avz", `${print(section.Avy, "area")}, ${print(section.Avz, "area")}`, "in shear along y, along z"],
