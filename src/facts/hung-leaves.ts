@@ -47,6 +47,21 @@ function heldOver({ hinges }: Door, axis: Vec3): number {
   return Math.max(Math.max(...at) - Math.min(...at), ...plates);
 }
 
+/** Why a door does not hang from one side on hinges alone; undefined where it does. `standing` are bars that stand on the floor. */
+export function whyNotHung(
+  door: Door,
+  known: Structure,
+  leaves: Leaves,
+  standing: ReadonlySet<string>,
+): string | undefined {
+  const pin = pinOf(door);
+  if (!pin || Math.abs(dot(pin.axis, up)) < PLUMB) return "its hinge line is not upright";
+  if (door.hinges.some(({ bars }) => leaves.has(bars[1]))) return "it hangs on another door";
+  if (door.bars.some((bar) => standing.has(bar))) return "it stands on the floor";
+  if (!known.links.some(({ joint, freeAbout }) => joint.id === door.ref.id && freeAbout)) return "it hangs on nothing";
+  return undefined;
+}
+
 /** The door as it hangs; or why it does not hang from one side. `standing` are bars that stand on the floor. */
 export function hungLeaf(
   door: Door,
@@ -55,11 +70,9 @@ export function hungLeaf(
   standing: ReadonlySet<string>,
   parts: readonly SwingingPart[],
 ): HungLeaf | string {
+  const why = whyNotHung(door, known, leaves, standing);
   const pin = pinOf(door);
-  if (!pin || Math.abs(dot(pin.axis, up)) < PLUMB) return "its hinge line is not upright";
-  if (door.hinges.some(({ bars }) => leaves.has(bars[1]))) return "it hangs on another door";
-  if (door.bars.some((bar) => standing.has(bar))) return "it stands on the floor";
-  if (!known.links.some(({ joint, freeAbout }) => joint.id === door.ref.id && freeAbout)) return "it hangs on nothing";
+  if (why !== undefined || !pin) return why ?? "it hangs on nothing";
   const axis = dot(pin.axis, up) < 0 ? scale(pin.axis, -1) : pin.axis;
   const own = [...known.nodes.entries()].filter(([, { bar }]) => leaves.get(bar) === door.ref.id);
   const nearest = (point: Vec3): number =>

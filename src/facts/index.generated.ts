@@ -47,6 +47,7 @@ export { movingShapes } from "./moving-shapes.ts";
 export { netSections } from "./net-sections.ts";
 export { nutEntries } from "./nut-entries.ts";
 export { obstacles } from "./obstacles.ts";
+export { openDoorPushes } from "./open-door-pushes.ts";
 export { panelBending } from "./panel-bending.ts";
 export { panelBoxes } from "./panel-boxes.ts";
 export { panelFields } from "./panel-fields.ts";

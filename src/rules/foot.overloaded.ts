@@ -1,6 +1,7 @@
 import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { footPushes } from "../facts/foot-pushes.ts";
 import { footing } from "../facts/footing.ts";
+import { openDoorPushes } from "../facts/open-door-pushes.ts";
 import { response } from "../facts/response.ts";
 import { whyNotSolved } from "../facts/why-not-solved.ts";
 import { frameRef } from "../model/ref.ts";
@@ -18,13 +19,16 @@ const rolling = defineCriterion({
   basis: "common practice: half as much again for rolling over joints",
 });
 
+/** A foot is told to bear more in another standing where it does by more than rounding. */
+const MORE = 1 + 1e-6;
+
 export const rule = defineRule({
   id: "foot.overloaded",
   title: "Feet and casters bear what stands on them",
   group: "stands",
   level: "hold",
   basis: ["statics of the frame on feet that push and do not pull (docs/method)", "common practice"],
-  needs: { response, footPushes, footing },
+  needs: { response, footPushes, openDoorPushes, footing },
   criteria: { rolling },
   messages: {
     overloaded: {
@@ -37,7 +41,7 @@ export const rule = defineRule({
       },
     },
   },
-  *inspect({ response: found, footPushes: pushes, footing: feet }, { rolling: factor }, say) {
+  *inspect({ response: found, footPushes: pushes, openDoorPushes: opened, footing: feet }, { rolling: factor }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -48,18 +52,26 @@ export const rule = defineRule({
       else if (!worst) yield notApplicable(foot.ref, "anchored");
       else {
         const rolls = foot.hold === "rolling";
-        // What rolls is driven over thresholds on its four wheels, and stands on an uneven spot at rest.
-        const scaled = (force: Si<"force">): Si<"force"> => si(force * (rolls ? factor.value : 1), "force");
-        const odd = worst.odd && worst.odd.push.measured > scaled(worst.push.measured) ? worst.odd : undefined;
-        const { measured, under, otherBounds } = odd ? odd.push : worst.push;
-        const times = odd || !rolls ? 1 : factor.value;
+        // What rolls is driven over thresholds on its four wheels with its doors shut, and stands on an uneven spot at rest.
+        const driven = worst.push.measured * (rolls ? factor.value : 1);
+        const doors = opened.get(foot);
+        const ways = [
+          ...(worst.odd ? [{ push: worst.odd.push, floor: `, with ${worst.odd.under.ref.id} on an uneven spot` }] : []),
+          ...(doors ? [{ push: doors.push, floor: `, with ${doors.open}` }] : []),
+        ];
+        const resting = ways
+          .filter(({ push }) => push.measured > driven * MORE)
+          .sort((a, b) => b.push.measured - a.push.measured)[0];
+        const { measured, under, otherBounds } = resting?.push ?? worst.push;
+        const times = resting || !rolls ? 1 : factor.value;
+        const scaled = (force: Si<"force">): Si<"force"> => si(force * times, "force");
         const push = si(measured * times, "force");
         const limit: Limit<"force"> = {
           value: si(foot.capacity, "force"),
           from: "stock",
           basis: "capacity of the part",
         };
-        const floor = odd ? `, with ${odd.under.ref.id} on an uneven spot` : rolls ? " as it rolls" : "";
+        const floor = resting?.floor ?? (rolls ? " as it rolls" : "");
         yield say.overloaded(
           foot.ref,
           { push, floor, still: measured, factor: si(times, "ratio") },

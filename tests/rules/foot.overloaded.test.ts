@@ -7,6 +7,7 @@ import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/foot.overloaded.ts";
 import { referenceCheck } from "../references/load-reference.ts";
+import { gatedOnThree, moreByHand } from "./gated-table.ts";
 import { frameFrom, table } from "./table.ts";
 
 /** A table with a block of this mass, kg, over a point of the plan, mm. */
@@ -74,6 +75,46 @@ describe("push on feet", () => {
     const file = blocked(20);
     file.floor = { uneven: 20 };
     expect(hardest(file) / (weightOf(file) / 2)).toBeCloseTo(1, 1);
+  });
+
+  it("is told with the door that stands open, where shut the foot bears enough", () => {
+    // Three feet: what stands over leg-1 comes down there.
+    const laden = (mass: number): FrameFile => {
+      const file = gatedOnThree();
+      const block = { id: "block", mass, centre: [-500, -300, 900], on: ["front"], fixed: true };
+      return { ...file, masses: [...(file.masses ?? []), block] } as unknown as FrameFile;
+    };
+    const shut = (file: FrameFile): number =>
+      factOf(footPushes, frameFrom(file)).find(({ foot }) => foot.ref.id === "leg-1.foot")?.push.measured ?? 0;
+    const [more] = moreByHand(Math.PI / 2);
+    const capacity = 4000;
+    const most = 1 + (capacity - more - shut(laden(1))) / GRAVITY;
+    const wrong = proveRule(rule, laden(1), [
+      {
+        title: "a little less than it bears with the gate open",
+        edit: (file) => Object.assign(file, laden(most - 1)),
+        finds: [],
+      },
+      {
+        title: "a little more, and less than it bears with the gate shut",
+        edit: (file) => Object.assign(file, laden(most + 1)),
+        finds: [
+          {
+            at: "leg-1.foot",
+            key: "overloaded",
+            measured: shut(laden(most + 1)) + more,
+            within: 1e-4,
+          },
+        ],
+      },
+      {
+        title: "a criterion that asks of casters alone",
+        edit: (file) => Object.assign(file, laden(most - 1), { criteria: { "rolling-factor": 2 } }),
+        finds: [],
+      },
+    ]);
+    expect(shut(laden(most + 1))).toBeLessThan(capacity);
+    expect(wrong).toEqual([]);
   });
 
   it("proves the rule", () => {
