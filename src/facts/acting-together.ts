@@ -40,7 +40,7 @@ const MIDDLE = 2;
 const MOST_SETS = 16;
 /** More places of several loads that roam at once, and more patterns of cases, are not tried. */
 const MOST_PLACES = 6;
-const MOST_PATTERNS = 8;
+const MOST_PATTERNS = 16;
 /** Of so many cases each alone, each left out and all are every pattern there is. */
 const ALL_PATTERNS = 3;
 
