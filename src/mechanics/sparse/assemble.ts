@@ -8,34 +8,29 @@ export interface ElementBlock {
   readonly values: ArrayLike<number>;
 }
 
-interface Triplets {
-  readonly row: Int32Array;
-  readonly column: Int32Array;
-  readonly value: Float64Array;
-  readonly count: number;
-}
-
-/** How many entries of the lower triangle blocks have. */
-function entriesOf(blocks: Iterable<ElementBlock>): number {
-  let count = 0;
-  for (const { unknowns } of blocks) {
-    let free = 0;
-    for (let a = 0; a < unknowns.length; a++) if ((unknowns[a] as number) >= 0) free++;
-    count += (free * (free + 1)) / 2;
-  }
-  return count;
-}
-
 /**
  * Sums element blocks, gone through twice, into one matrix of n unknowns. Every unknown gets a diagonal entry, also one that no block touches.
  * The pattern hangs on the unknowns alone, and sums are formed in the order of the blocks, so a result repeats exactly.
  * Throws a RangeError for an unknown ≥ n, a block that is not m × m, or a value that is not finite.
  */
 export function assembleSymmetric(n: number, blocks: Iterable<ElementBlock>): SymmetricMatrix {
-  const triplets = collect(n, blocks);
-  const byRow = stableOrder(triplets.row, triplets.count, n, undefined);
-  const byColumn = stableOrder(triplets.column, triplets.count, n, byRow);
-  return sumRuns(n, triplets, byColumn);
+  const columns = roomFor(n, blocks);
+  for (const { unknowns, values } of blocks) {
+    const m = checkedSize(n, unknowns, values);
+    for (let a = 0; a < m; a++) {
+      const i = unknowns[a] as number;
+      if (i < 0) continue;
+      for (let b = 0; b <= a; b++) {
+        const j = unknowns[b] as number;
+        if (j < 0) continue;
+        const entry = values[a * m + b] as number;
+        if (!Number.isFinite(entry)) throw notFinite(i, j);
+        // Two places of one block on the same unknown: both triangles fall on its diagonal.
+        put(columns, Math.max(i, j), Math.min(i, j), i === j && a !== b ? 2 * entry : entry);
+      }
+    }
+  }
+  return inOrder(n, columns);
 }
 
 /**
@@ -97,85 +92,94 @@ function checkedSize(n: number, unknowns: ArrayLike<number>, values: ArrayLike<n
   return m;
 }
 
-function collect(n: number, blocks: Iterable<ElementBlock>): Triplets {
-  const most = n + entriesOf(blocks);
-  const row = new Int32Array(most);
-  const column = new Int32Array(most);
-  const value = new Float64Array(most);
-  let count = 0;
-  const push = (i: number, j: number, a: number): void => {
-    if (!Number.isFinite(a)) throw notFinite(i, j);
-    row[count] = Math.max(i, j);
-    column[count] = Math.min(i, j);
-    value[count++] = a;
-  };
-  for (let j = 0; j < n; j++) push(j, j, 0);
-  for (const { unknowns, values } of blocks) {
-    const m = checkedSize(n, unknowns, values);
-    for (let a = 0; a < m; a++) {
+/** Entries of each column as they come: those of column j from start[j] on, used[j] of them. */
+interface Columns {
+  readonly start: Int32Array;
+  readonly used: Int32Array;
+  readonly row: Int32Array;
+  readonly value: Float64Array;
+}
+
+/** Room for all entries, each column begun with its diagonal. */
+function roomFor(n: number, blocks: Iterable<ElementBlock>): Columns {
+  const start = new Int32Array(n + 1).fill(1, 1);
+  for (const { unknowns } of blocks) {
+    for (let a = 0; a < unknowns.length; a++) {
       const i = unknowns[a] as number;
       if (i < 0) continue;
       for (let b = 0; b <= a; b++) {
         const j = unknowns[b] as number;
         if (j < 0) continue;
-        const entry = values[a * m + b] as number;
-        // Two places of one block on the same unknown: both triangles fall on its diagonal.
-        push(i, j, i === j && a !== b ? 2 * entry : entry);
+        const after = Math.min(i, j) + 1;
+        start[after] = (start[after] as number) + 1;
       }
     }
   }
-  return { row, column, value, count };
+  for (let j = 0; j < n; j++) start[j + 1] = (start[j + 1] as number) + (start[j] as number);
+  const row = new Int32Array(start[n] as number);
+  for (let j = 0; j < n; j++) row[start[j] as number] = j;
+  return { start, used: new Int32Array(n).fill(1), row, value: new Float64Array(row.length) };
 }
 
-/** Counting sort: the places 0 … count − 1 (or those of `previous`, kept in order among equals) by ascending key. */
-function stableOrder(key: Int32Array, count: number, keys: number, previous: Int32Array | undefined): Int32Array {
-  const next = new Int32Array(keys + 1);
-  for (let e = 0; e < count; e++) {
-    const slot = (key[e] as number) + 1;
-    next[slot] = (next[slot] as number) + 1;
-  }
-  for (let k = 0; k < keys; k++) next[k + 1] = (next[k + 1] as number) + (next[k] as number);
-  const order = new Int32Array(count);
-  for (let place = 0; place < count; place++) {
-    const e = previous === undefined ? place : (previous[place] as number);
-    const k = key[e] as number;
-    const slot = next[k] as number;
-    order[slot] = e;
-    next[k] = slot + 1;
-  }
-  return order;
-}
+/** Columns of more entries than this are not searched for a row: what comes then is added up at the end. */
+const SEARCHED = 64;
 
-/** How many places the ordered entries take. */
-function runsOf({ row, column }: Triplets, order: Int32Array): number {
-  let [runs, before] = [0, -1];
-  for (const e of order) {
-    if (before < 0 || row[e] !== row[before] || column[e] !== column[before]) runs++;
-    before = e;
-  }
-  return runs;
-}
-
-function sumRuns(n: number, triplets: Triplets, order: Int32Array): SymmetricMatrix {
-  const colStart = new Int32Array(n + 1);
-  const runs = runsOf(triplets, order);
-  const rowIndex = new Int32Array(runs);
-  const value = new Float64Array(runs);
-  let filled = 0;
-  let currentRow = -1;
-  let currentColumn = -1;
-  for (const e of order) {
-    const i = triplets.row[e] as number;
-    const j = triplets.column[e] as number;
-    if (i === currentRow && j === currentColumn) {
-      value[filled - 1] = (value[filled - 1] as number) + (triplets.value[e] as number);
-      continue;
+/** Adds an entry to its column. */
+function put({ start, used, row, value }: Columns, i: number, j: number, entry: number): void {
+  const [from, count] = [start[j] as number, used[j] as number];
+  if (count <= SEARCHED) {
+    for (let e = from; e < from + count; e++) {
+      if (row[e] !== i) continue;
+      value[e] = (value[e] as number) + entry;
+      return;
     }
-    currentRow = i;
-    currentColumn = j;
-    rowIndex[filled] = i;
-    value[filled++] = triplets.value[e] as number;
+  }
+  row[from + count] = i;
+  value[from + count] = entry;
+  used[j] = count + 1;
+}
+
+/** Orders a short stretch by row, in place; those alike stay as they come. */
+function sortShort(row: Int32Array, value: Float64Array, from: number, to: number): void {
+  for (let e = from + 1; e < to; e++) {
+    const [own, entry] = [row[e] as number, value[e] as number];
+    let place = e;
+    for (; place > from && (row[place - 1] as number) > own; place--) {
+      row[place] = row[place - 1] as number;
+      value[place] = value[place - 1] as number;
+    }
+    row[place] = own;
+    value[place] = entry;
+  }
+}
+
+/** The same of any stretch. */
+function sortLong(row: Int32Array, value: Float64Array, from: number, to: number): void {
+  const order = Array.from({ length: to - from }, (_, e) => from + e);
+  order.sort((a, b) => (row[a] as number) - (row[b] as number) || a - b);
+  const [rows, values] = [order.map((e) => row[e] as number), order.map((e) => value[e] as number)];
+  row.set(rows, from);
+  value.set(values, from);
+}
+
+/** Rows ascending in each column, those alike added up in the order in which they came. */
+function inOrder(n: number, { start, used, row, value }: Columns): SymmetricMatrix {
+  const colStart = new Int32Array(n + 1);
+  let filled = 0;
+  for (let j = 0; j < n; j++) {
+    const [from, to] = [start[j] as number, (start[j] as number) + (used[j] as number)];
+    if (to - from <= SEARCHED) sortShort(row, value, from, to);
+    else sortLong(row, value, from, to);
+    const first = filled;
+    for (let e = from; e < to; e++) {
+      if (filled > first && row[filled - 1] === row[e]) {
+        value[filled - 1] = (value[filled - 1] as number) + (value[e] as number);
+        continue;
+      }
+      row[filled] = row[e] as number;
+      value[filled++] = value[e] as number;
+    }
     colStart[j + 1] = filled;
   }
-  return { n, colStart, rowIndex, value };
+  return { n, colStart, rowIndex: row.slice(0, filled), value: value.slice(0, filled) };
 }

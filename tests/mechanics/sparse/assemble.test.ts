@@ -70,6 +70,26 @@ describe("assembling element blocks", () => {
     );
   });
 
+  test("sums a hub that hundreds of others meet in, each several times, in the order in which they come", () => {
+    const [others, times] = [300, 3];
+    // Powers of two and thirds: the sum hangs on its order.
+    const own = (k: number, t: number): number => 2 ** (k % 7) / 3 + 10 ** t;
+    const elements = Array.from({ length: times }, (_, t) =>
+      Array.from({ length: others }, (_, k) => {
+        const other = 1 + ((7 * k) % others);
+        return { unknowns: [0, other], values: [own(k, t), -own(k, t), -own(k, t), own(k, t)] };
+      }),
+    ).flat();
+    const matrix = assembleSymmetric(others + 1, elements);
+    expect([...matrix.rowIndex.subarray(0, others + 1)]).toEqual(Array.from({ length: others + 1 }, (_, i) => i));
+    const sums = new Array<number>(others + 1).fill(0);
+    for (const { unknowns, values } of elements) {
+      sums[0] = (sums[0] ?? 0) + (values[0] ?? 0);
+      sums[unknowns[1] ?? 0] = (sums[unknowns[1] ?? 0] ?? 0) + (values[2] ?? 0);
+    }
+    expect([...matrix.value.subarray(0, others + 1)]).toEqual(sums);
+  });
+
   test("has the same pattern for other values, zeros included", () => {
     const full = assembleSymmetric(3, [{ unknowns: [0, 2], values: [1, 2, 2, 5] }]);
     const zero = assembleSymmetric(3, [{ unknowns: [0, 2], values: [0, 0, 0, 0] }]);
