@@ -38,6 +38,8 @@ function inspected(file: string, choice: { readonly frame?: FrameMethod; readonl
 const keyed = (margins: readonly Margin[] = []): ReadonlyMap<string, Margin> =>
   new Map(margins.map((margin, i) => [`${margin.rule} ${margin.at.id} ${i}`, margin]));
 
+const unfactored = (combination: string): string => combination.replace(/\d\.\d+ /g, "");
+
 /*
  * With one factor R on strength either way, 1.35 G + 1.5 Q ≤ R and 1.5 (G + Q) ≤ R differ by the weight of the frame alone: no share
  * falls where the weight burdens, and none grows by more than 1.5/1.35 (EN 1990:2002, Table A1.2(B)). Contact and what grows with sway
@@ -59,6 +61,9 @@ it.each(["first-bench", "potting-bench", "tray-rack"])(
         continue;
       }
       if (before < SLIGHT || under === undefined) continue;
+      // Loads half as large again may lift a foot where loads and weight alike do not: the frame buckles otherwise then, under others.
+      const burden = partial.get(key)?.under?.combination ?? "";
+      if (rule === "frame.buckles" && unfactored(burden) !== unfactored(under.combination)) continue;
       compared += 1;
       expect(utilisation / before, key).toBeGreaterThan(0.99);
       expect(utilisation / before, key).toBeLessThan((1.5 / 1.35) * 1.01);
