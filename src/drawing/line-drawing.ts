@@ -75,6 +75,9 @@ const light = ({ right, up, toward }: View): Vec3 => {
 const hex = (channels: readonly number[]): string =>
   `#${channels.map((c) => Math.round(c).toString(16).padStart(2, "0")).join("")}`;
 
+/** Usual widths of lines round parts, and round what lies deep in them, picture units. */
+const EDGE = 0.9;
+const FINE = 0.45;
 /** How much darker what lies deep is painted than the skin round it. */
 const DEPTH: Readonly<Record<Surface["kind"], number>> = { skin: 1, sawn: 0.86, slot: 0.8, recess: 0.55 };
 
@@ -159,18 +162,20 @@ function painted(
   { view, finest = 1, line }: Picture,
 ): string {
   const base = tint ?? (look === "marked" ? MARKED : PLAIN);
-  // Ink is that of the drawing, told once round all parts.
+  // Ink and the width of lines are those of the drawing, told once round all parts, unless the part has its own.
   const ink = look === "faint" ? ` stroke="${FAINT_INK}"` : "";
   const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
   const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
   const wide = line?.(solid) ?? 1;
+  const width = wide === 1 ? "" : ` stroke-width="${tidy(wide * EDGE)}"`;
   // Surfaces that follow each other and look alike are one path.
   const paths: { readonly style: string; d: string }[] = [];
   for (const surface of seen) {
     const rings = surface.rings.map((ring) => ring.map((point) => sheet.place(point)));
     if (!atLeast(rings[0], finest)) continue;
     if (solid.kind === "bar" && paths.length > 0 && thickness(rings[0] ?? []) < THIN) continue;
-    const style = `fill="${fillOf(surface, base, view)}" stroke-width="${tidy(wide * (surface.kind === "skin" ? 0.9 : 0.45))}"`;
+    const fine = surface.kind === "skin" ? "" : ` stroke-width="${tidy(wide * FINE)}"`;
+    const style = `fill="${fillOf(surface, base, view)}"${fine}`;
     const last = paths.at(-1);
     const d = rings.map(ringPath).join("");
     if (last?.style === style) last.d += d;
@@ -178,7 +183,7 @@ function painted(
   }
   if (paths.length === 0) return "";
   const drawn = paths.map(({ style, d }) => `<path d="${d}" ${style}/>`).join("");
-  return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}"${ink}${see}>${drawn}</g>\n`;
+  return `<g data-part="${escaped(`${solid.of.kind} ${solid.of.id}`)}"${ink}${width}${see}>${drawn}</g>\n`;
 }
 
 /** What was there and is no longer: the edges turned to the eye, dashed, over a breath of their colour. */
@@ -233,7 +238,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${tidy(sheet.width)} ${tidy(sheet.height)}" role="img">\n`,
     `<title>${escaped(title)}</title>\n`,
-    `<g stroke="${INK}" stroke-linejoin="round" fill-rule="evenodd">\n`,
+    `<g stroke="${INK}" stroke-width="${EDGE}" stroke-linejoin="round" fill-rule="evenodd">\n`,
     ...parts,
     ...clashing.map((solid) => outlined(solid, sheet)),
     ...(picture.ghosts ?? []).map((ghost) => ghosted(ghost, sheet, view)),

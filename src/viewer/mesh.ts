@@ -1,5 +1,5 @@
 import { MANY_BARS } from "../drawing/many-bars.ts";
-import type { BarData, ModelData, PieceData } from "../drawing/model3d/model-data.ts";
+import type { BarData, FormData, ModelData, PieceData } from "../drawing/model3d/model-data.ts";
 import { add, cross, dot, mix, size, times, unit, type Vec, vecAt } from "./vec.ts";
 
 /** Corners of triangles or ends of lines, with all that moves and colours them. */
@@ -167,8 +167,9 @@ function addCaps(model: ModelData, bar: BarData, index: number, solid: Growing, 
     }
 }
 
-const cornerOf = ({ origin, points }: PieceData, place: number): Vec =>
-  add(vecAt(origin, 0), vecAt(points, 3 * place), 0.1);
+const NOTHING: FormData = { points: [], faces: [] };
+const cornersOf = ({ origin }: PieceData, { points }: FormData): readonly Vec[] =>
+  Array.from({ length: points.length / 3 }, (_, k) => add(vecAt(origin, 0), vecAt(points, 3 * k), 0.1));
 
 /** Normal of a flat loop, by the sum of its edges' cross products (M. Newell). */
 function normalOf(loop: readonly Vec[]): Vec {
@@ -182,9 +183,16 @@ function normalOf(loop: readonly Vec[]): Vec {
 /** The bar a point moves with, and where along it. */
 type Ride = (p: Vec) => readonly [bar: number, station: number];
 
-function addPiece(piece: PieceData, index: number, ride: Ride, into: Growing, edges: Growing): void {
-  for (const face of piece.faces) {
-    const loop = face.at.map((place) => cornerOf(piece, place));
+function addPiece(
+  corners: readonly Vec[],
+  { faces }: FormData,
+  index: number,
+  ride: Ride,
+  into: Growing,
+  edges: Growing,
+): void {
+  for (const face of faces) {
+    const loop = face.at.map((place): Vec => corners[place] ?? [0, 0, 0]);
     const normal = normalOf(loop);
     const fan = face.triangles ?? loop.slice(2).flatMap((_, i) => [0, i + 1, i + 2]);
     for (const i of fan) into.put(loop[i] ?? [0, 0, 0], normal, index, ...ride(loop[i] ?? [0, 0, 0]));
@@ -248,13 +256,15 @@ export function meshesOf(model: ModelData, bends = false): Meshes {
   const middles: Vec[] = axes.map(({ from, to }) => mix(from, to, 0.5));
   for (const [i, bar] of model.bars.entries()) addBar(model, bar, i, steps, solid, edges);
   model.pieces.forEach((piece, i) => {
-    const points = Array.from({ length: piece.points.length / 3 }, (_, k) => cornerOf(piece, k));
+    const form = model.forms[piece.form] ?? NOTHING;
+    const points = cornersOf(piece, form);
     const middle = times(
       points.reduce((a, b) => add(a, b), [0, 0, 0] as Vec),
       1 / Math.max(1, points.length),
     );
     middles.push(middle);
-    addPiece(piece, model.bars.length + i, rideOf(piece, axes, middle), piece.kind === "panel" ? panels : solid, edges);
+    const into = piece.kind === "panel" ? panels : solid;
+    addPiece(points, form, model.bars.length + i, rideOf(piece, axes, middle), into, edges);
   });
   let [low, high]: [Vec, Vec] = [
     [Infinity, Infinity, Infinity],

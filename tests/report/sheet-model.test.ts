@@ -44,6 +44,23 @@ describe("the numbers a viewer is given", () => {
     expect(sum / 1e6 / area(real)).toBeCloseTo(1, 3);
   });
 
+  it("put the corners of each piece where its solid has them, though pieces alike share one shape", () => {
+    const solids = scene.solids.filter(({ kind }) => kind !== "bar");
+    expect(model.pieces).toHaveLength(solids.length);
+    solids.forEach(({ of, surfaces }, i) => {
+      const piece = model.pieces[i];
+      const { points = [] } = model.forms[piece?.form ?? -1] ?? {};
+      expect(piece?.id).toBe(of.id);
+      for (const axis of [0, 1, 2]) {
+        const own = points.filter((_, k) => k % 3 === axis).map((tenths) => (piece?.origin[axis] ?? 0) + tenths / 10);
+        const skin = surfaces.flatMap(({ kind, rings: [ring = []] }) => (kind === "skin" ? ring : []));
+        const real = skin.map((point) => (point[axis] ?? 0) * 1000);
+        for (const side of [Math.min, Math.max]) expect(Math.abs(side(...own) - side(...real))).toBeLessThan(0.11);
+      }
+    });
+    expect(model.forms.length).toBeLessThan(model.pieces.length / 4);
+  });
+
   it("bend each bar as the response has it at its ends", () => {
     const found = factOf(response, frame);
     if (found.kind !== "solved") throw new Error("not solved");

@@ -2,6 +2,8 @@
 export interface ModelData {
   readonly profiles: readonly ProfileData[];
   readonly bars: readonly BarData[];
+  /** Shapes of pieces, each given once however many pieces have it. */
+  readonly forms: readonly FormData[];
   readonly pieces: readonly PieceData[];
   /** Rules that give each bar a share of a limit. */
   readonly checks: readonly { readonly rule: string; readonly title: string }[];
@@ -119,17 +121,21 @@ export interface BarData {
   readonly moved: readonly (readonly number[])[];
 }
 
+export interface FormData {
+  /** Corners from the first one, tenths of a mm, three numbers each: most are small whole numbers. */
+  readonly points: readonly number[];
+  /** Flat faces: their corners by place in that list; triangles over them where they are not convex. */
+  readonly faces: readonly { readonly at: readonly number[]; readonly triangles?: readonly number[] }[];
+}
+
 export interface PieceData {
   readonly kind: "connector" | "screw" | "panel" | "stand" | "cap" | "mass";
   readonly id: string;
   /** The bar it goes with, −1 for none. */
   readonly bar: number;
-  /** Its first corner, mm. */
+  /** Its first corner, mm, and its shape from there: a place in `forms`. */
   readonly origin: readonly number[];
-  /** Its corners from there, tenths of a mm, three numbers each: most are small whole numbers. */
-  readonly points: readonly number[];
-  /** Flat faces: their corners by place in that list; triangles over them where they are not convex. */
-  readonly faces: readonly { readonly at: readonly number[]; readonly triangles?: readonly number[] }[];
+  readonly form: number;
 }
 
 /** A numbered part with findings. */

@@ -10,7 +10,7 @@ import { swingsOf } from "../door-swing.ts";
 import type { Scene } from "../scene.ts";
 import type { Solid, Surface } from "../solids/solid.ts";
 import type { Symbols } from "../symbols.ts";
-import type { BarData, DoorData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
+import type { BarData, DoorData, FormData, ModelData, PieceData, PinData, ProfileData } from "./model-data.ts";
 import { pathsData } from "./paths-data.ts";
 import { type Pose, posesData } from "./poses-data.ts";
 import { shapesData } from "./shapes-data.ts";
@@ -55,7 +55,26 @@ function trianglesOver({ rings: [ring = []], normal }: Surface): readonly number
   return triangulate({ outer: ring.map((p): Vec2 => [dot(p, u), dot(p, v)]), holes: [] });
 }
 
-function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceData | undefined {
+/** Shapes of pieces: many screws and brackets are alike, and stand alike. */
+function formsOf(): { readonly list: readonly FormData[]; placeOf(form: FormData): number } {
+  const list: FormData[] = [];
+  const places = new Map<string, number>();
+  return {
+    list,
+    placeOf(form) {
+      const key = JSON.stringify(form);
+      const known = places.get(key) ?? list.push(form) - 1;
+      places.set(key, known);
+      return known;
+    },
+  };
+}
+
+function pieceData(
+  solid: Solid,
+  indexOf: ReadonlyMap<string, number>,
+  forms: ReturnType<typeof formsOf>,
+): PieceData | undefined {
   const { kind, of, surfaces } = solid;
   if (kind === "bar") return undefined;
   const bar = solid.with.map((id) => indexOf.get(id)).find((index) => index !== undefined) ?? -1;
@@ -67,7 +86,7 @@ function pieceData(solid: Solid, indexOf: ReadonlyMap<string, number>): PieceDat
     const at = ring.map(placeOf);
     return ring.length <= 4 || kind !== "connector" ? { at } : { at, triangles: trianglesOver(surface) };
   });
-  return { kind, id: of.id, bar, origin: mm(first, 1), points, faces };
+  return { kind, id: of.id, bar, origin: mm(first, 1), form: forms.placeOf({ points, faces }) };
 }
 
 /** Doors with what swings with them; pieces are numbered as they are given, after all bars. */
@@ -107,6 +126,8 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = []
   const paths = factOf(loadPaths, frame);
   const posed = posesData(poses, factOf(movingShapes, frame), paths, all.length);
   const shapes = shapesData(posed.shapes, all);
+  const forms = formsOf();
+  const pieces = scene.solids.map((solid) => pieceData(solid, indexOf, forms)).filter((piece) => piece !== undefined);
   const groupOf = new Map(frame.groups.flatMap(({ parts }, i) => parts.map((part) => [part, i] as const)));
   const bars = all.map((body): BarData => {
     const { bar, axes, cuts } = body;
@@ -131,7 +152,8 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = []
   return {
     profiles: profiles.map(profileData),
     bars,
-    pieces: scene.solids.map((solid) => pieceData(solid, indexOf)).filter((piece) => piece !== undefined),
+    forms: forms.list,
+    pieces,
     checks: checks.map(({ rule, title }) => ({ rule, title })),
     groups: frame.groups.map(({ ref }) => ref.id),
     shapes: shapes.list,
