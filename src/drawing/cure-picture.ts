@@ -79,7 +79,7 @@ function changeOf(before: Scene, after: Scene, bars: readonly FatedBar[], near: 
 }
 
 /** From where a place is seen from outside and above. */
-function cornerFor(changed: readonly Solid[], at: Vec3, middle: Vec3): Vec3 {
+export function cornerFor(changed: readonly Solid[], at: Vec3, middle: Vec3): Vec3 {
   if (changed.some(({ kind }) => kind === "screw")) return bestCorner(changed);
   return normalise([at[0] < middle[0] ? -1 : 1, at[1] > middle[1] ? 1 : -1, 1]);
 }

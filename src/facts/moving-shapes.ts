@@ -9,12 +9,13 @@ import { evenPoints, modeLine } from "./mode-line.ts";
 import { response, type View } from "./response.ts";
 import { stability } from "./stability.ts";
 import { type Structure, structure } from "./structure.ts";
+import type { TurningPart } from "./turning.ts";
 import { usualViews } from "./usual-views.ts";
 
 /** A way in which a frame moves, bar by bar. */
 export interface MovingShape {
-  readonly kind: "bent" | "buckled" | "swinging" | "loose";
-  /** Loads under which it bends or buckles; what shakes it; which part is loose. */
+  readonly kind: "bent" | "buckled" | "swinging" | "loose" | "turning";
+  /** Loads under which it bends or buckles; what shakes it; which part is loose, or turns about which lone screws. */
   readonly name: string;
   /** Of the loads, at which it buckles so. */
   readonly factor?: number;
@@ -31,7 +32,7 @@ const BENDS_OF_MANY = 3;
 const MODES = 3;
 const MANY_BARS = 400;
 
-function rigidLine({ rate: { turn, shift } }: LooseMotion, body: Body): BarLine {
+function rigidLine({ turn, shift }: LooseMotion["rate"], body: Body): BarLine {
   const at = (end: "from" | "to") => add(shift, cross(turn, cutPoint(body, end)));
   const roll = dot(turn, body.axes.x);
   return { moved: [at("from"), at("to")], rolled: [roll, roll] };
@@ -53,10 +54,22 @@ function looseShapes(
     for (const motion of own)
       for (const bar of motion.bars) {
         const body = all.get(bar);
-        if (body && !lines.has(bar)) lines.set(bar, rigidLine(motion, body));
+        if (body && !lines.has(bar)) lines.set(bar, rigidLine(motion.rate, body));
       }
     return { kind: "loose", name: words.get(mechanism) ?? "", lineOf: (bar) => lines.get(bar) };
   });
+}
+
+/** How a part moves that only the friction of lone screws holds. */
+export function turningShape({ bars, joints, rates }: TurningPart, all: ReadonlyMap<string, Body>): MovingShape {
+  return {
+    kind: "turning",
+    name: `${bars.join(", ")} at ${joints.join(" and ")}`,
+    lineOf(bar) {
+      const [rate, body] = [rates.get(bar), all.get(bar)];
+      return rate && body && rigidLine(rate, body);
+    },
+  };
 }
 
 type LineOf = MovingShape["lineOf"];

@@ -17,6 +17,8 @@ export interface TurningPart {
   readonly point: Vec3;
   /** Joints whose lone screws let it happen. */
   readonly joints: readonly string[];
+  /** How fast each bar goes beside the others: turning [rad], and the shift of the origin [m]. */
+  readonly rates: ReadonlyMap<string, Motion["rate"]>;
 }
 
 export interface Turning {
@@ -145,7 +147,11 @@ function partOf(
   const joints = links.flatMap((link) =>
     link.joint !== undefined && moving.has(link.a) !== moving.has(link.b) ? [link.joint] : [],
   );
-  return { bars, kind: lead.kind, direction: lead.direction, point: lead.point, joints: [...new Set(joints)].sort() };
+  const rates = new Map(
+    motions.flatMap(({ body, rate }) => (nodes[body]?.bars ?? []).map((bar) => [bar, rate] as const)),
+  );
+  const { kind, direction, point } = lead;
+  return { bars, kind, direction, point, joints: [...new Set(joints)].sort(), rates };
 }
 
 function analyse(nodes: readonly Node[], links: readonly Linked[], size: number): readonly (readonly Motion[])[] {

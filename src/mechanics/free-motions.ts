@@ -32,6 +32,8 @@ export interface Motion {
   readonly direction: Vec3;
   /** On the axis of a turn, m; on a slide the origin. */
   readonly point: Vec3;
+  /** How fast it goes beside the others that move with it: turning [rad], and the shift of the origin [m]. */
+  readonly rate: { readonly turn: Vec3; readonly shift: Vec3 };
 }
 
 /** Motions below this share of the largest are rounding. */
@@ -189,16 +191,19 @@ function motionsOf(vector: Float64Array, bodies: readonly number[], size: number
   const most = parts.reduce((m, { turn, shift }) => Math.max(m, length(turn), length(shift) / size), 0);
   const motions: Motion[] = [];
   for (const { body, turn, shift } of parts) {
-    const rate = length(turn);
-    if (rate <= MOVES * most && length(shift) / size <= MOVES * most) continue;
-    if (rate > MOVES * most)
+    const speed = length(turn);
+    if (speed <= MOVES * most && length(shift) / size <= MOVES * most) continue;
+    // What was worked out about the middle of the links is told about the origin.
+    const rate = { turn, shift: subtract(shift, cross(turn, middle)) };
+    if (speed > MOVES * most)
       motions.push({
         body,
         kind: "turn",
-        direction: scale(turn, 1 / rate),
-        point: add(middle, scale(cross(turn, shift), 1 / (rate * rate))),
+        direction: scale(turn, 1 / speed),
+        point: add(middle, scale(cross(turn, shift), 1 / (speed * speed))),
+        rate,
       });
-    else motions.push({ body, kind: "slide", direction: scale(shift, 1 / length(shift)), point: [0, 0, 0] });
+    else motions.push({ body, kind: "slide", direction: scale(shift, 1 / length(shift)), point: [0, 0, 0], rate });
   }
   return motions;
 }

@@ -45,7 +45,8 @@ function least(model: ModelData, pose: PoseData | undefined): number {
   if (!pose) return LEAST.part;
   if (pose.tool >= 0) return LEAST.part;
   if (pose.path >= 0) return LEAST.path;
-  return model.shapes[pose.shape]?.kind === "bent" ? LEAST.part : LEAST.shape;
+  const kind = model.shapes[pose.shape]?.kind;
+  return kind === "bent" || kind === "turning" ? LEAST.part : LEAST.shape;
 }
 
 /** What was met and what was undecided, put under the findings once it is asked for. */

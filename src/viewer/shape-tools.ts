@@ -20,6 +20,7 @@ const KINDS: readonly (readonly [ShapeData["kind"], string])[] = [
   ["buckled", "buckles"],
   ["swinging", "swings by itself"],
   ["loose", "moves freely"],
+  ["turning", "turns but for friction"],
 ];
 
 /** Two digits, without an exponent. */
@@ -46,7 +47,8 @@ export function enlarged(shape: ShapeData, across: number, step: number): number
 
 function told(shape: ShapeData, factor: number): string {
   if (shape.kind === "bent") return `${factor}-fold; moves ${plain(shape.most)} mm at most`;
-  return shape.kind === "loose" ? "nothing stops it" : "its size says nothing, its shape does";
+  if (shape.kind === "loose") return "nothing stops it";
+  return shape.kind === "turning" ? "only friction stops it" : "its size says nothing, its shape does";
 }
 
 /** Swings between one way and the other until it is told to stop; it rests while the drawing is out of sight. */

@@ -1,8 +1,11 @@
 import { describe, expect, it } from "vitest";
+import { bodies } from "../../src/facts/bodies.ts";
+import { factOf } from "../../src/facts/fact.ts";
+import { turningShape } from "../../src/facts/moving-shapes.ts";
 import { turning } from "../../src/facts/turning.ts";
 import type { FrameFile, KitItem } from "../../src/model/generated/frame-file.generated.ts";
 import { barOf, edited, tee } from "../rules/base-frames.ts";
-import { known, one } from "./known.ts";
+import { frameOf, known, one } from "./known.ts";
 
 const lone: KitItem = { connector: "inside-bracket-40", on: "below" };
 
@@ -32,6 +35,15 @@ describe("parts that only lone screws keep from turning", () => {
     expect(Math.abs(part.direction[0])).toBeCloseTo(1, 9);
     expect(part.point[1]).toBeCloseTo(0, 9);
     expect(part.point[2]).toBeCloseTo(0.458, 9);
+    // Its shape rolls it as one about that line: the axis, 42 mm over the line, goes along y at 42 mm a radian.
+    const frame = frameOf(portal(lone));
+    const line = one(turningShape(part, factOf(bodies, frame)).lineOf("rail"));
+    const [roll = 0] = line.rolled;
+    for (const moved of line.moved) {
+      expect(moved[1] / roll).toBeCloseTo(-0.042, 9);
+      expect([moved[0], moved[2]]).toEqual([expect.closeTo(0, 9), expect.closeTo(0, 9)]);
+    }
+    expect(turningShape(part, factOf(bodies, frame)).lineOf("far")).toBeUndefined();
   });
 
   it.each<[string, readonly [KitItem, ...KitItem[]]]>([

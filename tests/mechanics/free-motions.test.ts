@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { cross, dot, subtract, type Vec3 } from "../../src/geometry/vector.ts";
+import { add, cross, dot, subtract, type Vec3 } from "../../src/geometry/vector.ts";
 import { freeMotions, type HingedLink, type RigidLink, type TurnLine } from "../../src/mechanics/free-motions.ts";
 
 const X: Vec3 = [1, 0, 0];
@@ -51,6 +51,21 @@ describe("free motions of rigid bodies (counted by hand)", () => {
       expect(motion?.kind).toBe("turn");
       expect(off(motion?.point ?? X, line(pole, Z))).toBeLessThan(1e-9);
       expect(Math.abs(dot(motion?.direction ?? X, Z))).toBeCloseTo(1, 9);
+    }
+    // The pins go with both bodies they join: the coupler's rate moves [0, 1] as the crank's does, and [2, 2] as the rocker's.
+    const moved = (body: number, at: Vec3): Vec3 => {
+      const { turn, shift } = motions.find((one) => one.body === body)?.rate ?? { turn: X, shift: X };
+      return add(shift, cross(turn, at));
+    };
+    for (const [body, pin] of [
+      [1, [0, 1, 0]],
+      [3, [2, 2, 0]],
+    ] as const) {
+      const [own, coupler] = [moved(body, pin), moved(2, pin)];
+      expect(Math.hypot(...own)).toBeGreaterThan(0.01);
+      own.forEach((c, i) => {
+        expect(c).toBeCloseTo(coupler[i] ?? Number.NaN, 9);
+      });
     }
   });
 

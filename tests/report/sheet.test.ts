@@ -1,6 +1,7 @@
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import type { ModelData } from "../../src/drawing/model3d/model-data.ts";
 import { unreadReport } from "../../src/host/unread-report.ts";
 import type { Report } from "../../src/inspection/report.ts";
 import { sheetDocument } from "../../src/report/sheet/sheet-document.ts";
@@ -203,6 +204,29 @@ describe("the inspection sheet", () => {
       const own = article.slice(0, article.indexOf("</article>"));
       expect(own).toMatch(words);
       expect(own).toMatch(/<path data-band="leg-1"/);
+    }
+  });
+
+  it("draws a part that turns about lone screws as it turns, that part alone, and has the view that turns do the same", () => {
+    const article = page.slice(page.indexOf('data-rule="joint.turns"'));
+    const own = article.slice(0, article.indexOf("</article>"));
+    expect(own).toContain("How it turns, cross-4 at cross-4.from and cross-4.to, once friction gives way");
+    expect(new Set([...own.matchAll(/data-band="([^"]*)"/g)].map(([, bar]) => bar))).toEqual(new Set(["cross-4"]));
+    const { shapes, poses } = JSON.parse(/id="model">(.*?)<\/script>/.exec(page)?.[1] ?? "") as ModelData;
+    const pose = poses.find(({ finding }) => own.includes(`<span class="no">${finding}</span>`));
+    expect(shapes[pose?.shape ?? -1]).toMatchObject({
+      kind: "turning",
+      name: "cross-4 at cross-4.from and cross-4.to",
+    });
+  });
+
+  it("has a picture for every finding at a part with a shape, or one of the same joint before it", () => {
+    const joints = new Set<string>();
+    for (const [article] of page.matchAll(/<article class="finding[\s\S]*?<\/article>/g)) {
+      const joint = /data-at="(?:joint|screw|connector|nut) ([^/"]*)/.exec(article)?.[1];
+      const pictured = article.includes('<figure class="check') || (joint !== undefined && joints.has(joint));
+      expect(pictured, article.slice(0, 120)).toBe(true);
+      if (joint !== undefined) joints.add(joint);
     }
   });
 

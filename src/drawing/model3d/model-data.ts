@@ -44,7 +44,7 @@ export interface PoseData {
 }
 
 export interface ShapeData {
-  readonly kind: "bent" | "buckled" | "swinging" | "loose";
+  readonly kind: "bent" | "buckled" | "swinging" | "loose" | "turning";
   readonly name: string;
   /** Of the loads, at which it buckles so. */
   readonly factor?: number;

@@ -11,7 +11,7 @@ import { shapeOfFinding } from "./finding-shape.ts";
 import { drawn, html, type Markup } from "./html.ts";
 
 /** What is said under the picture of a frame that moves; undefined for findings that have no such picture. */
-function movedWords(frame: Frame, { rule }: Finding, { name, swings }: MovingShape): string | undefined {
+function movedWords(frame: Frame, { rule }: Finding, { kind, name, swings }: MovingShape): string | undefined {
   switch (rule) {
     case "frame.loose":
       return `How it moves: ${name}; nothing says how far.`;
@@ -25,6 +25,8 @@ function movedWords(frame: Frame, { rule }: Finding, { name, swings }: MovingSha
       return `How it sways under ${name}, enlarged.`;
     case "frame.unbraced":
       return `How it gives under ${name}, enlarged.`;
+    case "joint.turns":
+      return kind === "turning" ? `How it turns, ${name}, once friction gives way; nothing says how far.` : undefined;
     default:
       return undefined;
   }
@@ -61,7 +63,8 @@ function tipping(frame: Frame, scene: Scene, { key, related, amounts, shown }: F
 /** The frame as it moves or tips, for findings about how it stands as a whole. */
 export function framePicture(frame: Frame, scene: Scene, finding: Finding): Markup | undefined {
   if (finding.rule === "frame.tips") return tipping(frame, scene, finding);
-  const shape = finding.rule.startsWith("frame.") ? shapeOfFinding(frame, finding) : undefined;
+  const moves = finding.rule.startsWith("frame.") || finding.rule === "joint.turns";
+  const shape = moves ? shapeOfFinding(frame, finding) : undefined;
   const words = shape && movedWords(frame, finding, shape);
   const svg = shape && words && movedPicture(frame, scene, shape.lineOf, `the frame as it moves: ${finding.rule}`);
   return svg === undefined

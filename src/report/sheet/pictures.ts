@@ -2,6 +2,7 @@ import { barDiagram } from "../../drawing/bar-diagram.ts";
 import { doorPicture } from "../../drawing/door-picture.ts";
 import { swingsOf } from "../../drawing/door-swing.ts";
 import { jointPicture } from "../../drawing/joint-picture.ts";
+import { placePicture } from "../../drawing/place-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
 import { factOf } from "../../facts/fact.ts";
 import { jointForces } from "../../facts/joint-forces.ts";
@@ -61,12 +62,59 @@ function doorsPicture(frame: Frame, scene: Scene, { at }: Finding): Markup | und
 `;
 }
 
-/** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, the tool on its screw, or the joint with what its screws bear. */
+/** Bars drawn in all by pictures that show one part on the whole frame, and pictures of parts from near by: beyond that balloons have to do. */
+const BARS_BEHIND = 600;
+const NEAR_BY = 60;
+
+/** Whether there is still room for so many more. */
+function budget(most: number): (more: number) => boolean {
+  let left = most;
+  return (more) => {
+    if (more > left) return false;
+    left -= more;
+    return true;
+  };
+}
+
+/** The parts that a finding names, where they are. */
+function placesFor(frame: Frame, scene: Scene, whole: () => boolean): (finding: Finding) => Markup | undefined {
+  const near = budget(NEAR_BY);
+  return ({ at, related }) => {
+    const refs = [at, ...related.map((other) => other.at)];
+    const named = refs.flatMap(({ kind, id }) => {
+      if (kind === "group") return frame.groups.find(({ ref }) => ref.id === id)?.parts ?? [];
+      // Ties have no shape of their own: the bars they hold have.
+      if (kind === "joint") return [id, ...(frame.ties.find(({ ref }) => ref.id === id)?.bars ?? [])];
+      return kind === "frame" ? [] : [id];
+    });
+    const boxes = frame.zones
+      .filter(({ ref }) => named.includes(ref.id))
+      .map(({ ref, low, high }) => ({ id: ref.id, low, high }));
+    const words = refs
+      .filter(({ kind }) => kind !== "frame")
+      .map(({ id }) => id)
+      .join(", ");
+    const title = `where to find ${words}`;
+    const picture = placePicture(scene, named, boxes, { title, near: () => near(1), whole });
+    return (
+      picture &&
+      html`<figure class="check near">${drawn(picture.svg)}<figcaption>${words} ${picture.seen === "near" ? "from near by" : "in the frame"}.</figcaption></figure>
+`
+    );
+  };
+}
+
+/** The picture of a check, where there is one: asked for in reading order; the bent bar with its forces, the tool on its screw, the joint with what its screws bear, or the parts where they are. */
 export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => Markup | undefined {
   const shown = new Set<string>();
+  const behind = budget(BARS_BEHIND);
+  const onWhole = (): boolean => behind(frame.bars.length);
+  const place = placesFor(frame, scene, onWhole);
   return (finding) => {
     const view = viewOfFinding(frame, finding);
-    const whole = framePicture(frame, scene, finding);
+    // Of how the frame stands as a whole there are few findings; of parts that turn there may be one a bar.
+    const many = finding.rule === "joint.turns" && !finding.measure;
+    const whole = !many || onWhole() ? framePicture(frame, scene, finding) : undefined;
     if (whole) return whole;
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
@@ -75,12 +123,14 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     if (finding.at.kind === "door") return doorsPicture(frame, scene, finding);
     if (finding.rule === "end.bare") return openEndPictures(frame, scene, finding);
     const joint = jointOf(scene, finding);
-    if (joint === undefined) return undefined;
+    if (joint === undefined) return place(finding);
     // One picture of a joint is enough.
-    const svg = shown.has(joint) ? undefined : jointPicture(scene, joint);
+    const known = shown.has(joint);
+    const svg = known ? undefined : jointPicture(scene, joint);
     shown.add(joint);
     const table = view && forcesTable(frame, joint, view);
-    if (svg === undefined) return table;
+    // Ties hide between their bars.
+    if (svg === undefined) return table ?? (known ? undefined : place(finding));
     const figure = html`<figure class="check near">${drawn(svg)}<figcaption>Joint ${joint}${view ? html`; forces under ${view.combination.name}` : ""}.</figcaption></figure>
 `;
     return table ? html`<div class="beside">${figure}${table}</div>` : figure;
