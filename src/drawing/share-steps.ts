@@ -11,9 +11,10 @@ export interface ShareStep {
 
 /** Each step is darker than the one before and has heavier lines, so that it reads without colour too; the last turns to brick. */
 export const SHARE_STEPS: readonly ShareStep[] = [
-  { below: 0.5, words: "under 50 %", colour: "eef1e4", line: 0.6 },
-  { below: 0.8, words: "50 to 80 %", colour: "a6c2c9", line: 1.2 },
-  { below: 1 + 1e-9, words: "80 to 100 %", colour: "5f93a8", line: 1.9 },
+  { below: 0.25, words: "under 25 %", colour: "eff2de", line: 0.6 },
+  { below: 0.5, words: "25 to 50 %", colour: "b0cac8", line: 0.8 },
+  { below: 0.8, words: "50 to 80 %", colour: "76a1b0", line: 1.2 },
+  { below: 1 + 1e-9, words: "80 to 100 %", colour: "33718b", line: 1.9 },
   { below: Infinity, words: "beyond the limit", colour: "84230f", line: 2.6 },
 ];
 /** What no limit of this kind is held against. */

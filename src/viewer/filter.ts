@@ -7,17 +7,18 @@ export interface Listed {
   show(on: boolean): void;
 }
 
-/** In the order they are offered; the last two are shown when they are asked for. */
+/** In the order they are offered; the last two are shown when they are asked for, or where there is nothing else. */
 const LEVELS = ["reject", "hold", "note", "conceded", "undecided", "met"] as const;
 const ASKED_FOR: ReadonlySet<string> = new Set(["undecided", "met"]);
 
 /** Choices of level and group, each with how many there are, and what is then shown. */
 export function filterOf(listed: readonly Listed[], changed: () => void): HTMLElement {
+  const nothingElse = listed.every(({ level }) => ASKED_FOR.has(level));
   const boxes = LEVELS.flatMap((level) => {
     const count = listed.filter((one) => one.level === level).length;
     if (count === 0) return [];
     const box = element("input", { type: "checkbox", id: `show-${level}` });
-    box.checked = !ASKED_FOR.has(level);
+    box.checked = nothingElse || !ASKED_FOR.has(level);
     return [{ level, box, label: element("label", { for: `show-${level}` }, box, ` ${level} (${count})`) }];
   });
   const groups = [...new Set(listed.flatMap((one) => one.groups))].sort();
@@ -41,6 +42,7 @@ export function filterOf(listed: readonly Listed[], changed: () => void): HTMLEl
   };
   for (const { box } of boxes) box.addEventListener("change", apply);
   select.addEventListener("change", apply);
+  if (nothingElse) apply();
   return element(
     "div",
     { class: "filter", role: "group", "aria-label": "Which findings and outcomes are shown" },

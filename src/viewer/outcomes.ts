@@ -40,11 +40,13 @@ function undecidedOutcome(item: HTMLElement): Outcome {
   return { level: "undecided", groups: (item.dataset.undecided ?? "").split("|"), make };
 }
 
-/** Read from where the sheet tells them: its list of what is open and its table of checks. */
+/** Read from where the sheet tells them: its list of what is open, and its table of checks, what comes nearest to its limit first. */
 export function outcomesOf(page: Document): readonly Outcome[] {
   const open = [...page.querySelectorAll<HTMLElement>("#open li[data-undecided]")].map(undecidedOutcome);
+  const used = ({ dataset }: HTMLTableRowElement): number => Number(dataset.used ?? -1);
   const met = [...page.querySelectorAll<HTMLTableRowElement>("#checks tr[data-met]")]
     .filter(({ dataset }) => Number(dataset.met) > 0)
+    .sort((a, b) => used(b) - used(a))
     .map(metOutcome);
   return [...open, ...met];
 }

@@ -215,6 +215,47 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "lists what was undecided and why once it is asked for, of one group or of all",
+    async () => {
+      const fault = readFileSync("docs/rules/frame.loose.fault.frame.json", "utf8");
+      const { page, complaints } = await open(write("loose.html", sheetOfText(fault)));
+      await page.waitForSelector("body.turning");
+      const told = await page.locator("#open li[data-undecided]").allTextContents();
+      expect(told.length).toBeGreaterThan(0);
+      expect(await page.locator("label[for=show-undecided]").textContent()).toBe(` undecided (${told.length})`);
+      const listed = page.locator("article.outcome.l-undecided:visible");
+      expect(await listed.count()).toBe(0);
+      await page.locator("#show-undecided").focus();
+      await page.keyboard.press("Space");
+      expect(await listed.locator("p").allTextContents()).toEqual(told);
+      expect(told.join()).toMatch(/frame\.loose.* Waiting for it: .*bar\.sags/);
+      await page.locator("#show-group").selectOption("bars");
+      expect(await listed.count()).toBe(await page.locator('#open li[data-undecided*="bars"]').count());
+      await page.locator("#show-group").selectOption("drawing");
+      expect(await listed.count()).toBe(await page.locator('#open li[data-undecided*="drawing"]').count());
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
+    "lists at once what was met where nothing was found, what comes nearest to its limit first",
+    async () => {
+      const { page } = await open(write("sound.html", sheetOfText(textOf("first-bench"))));
+      await page.waitForSelector("body.turning");
+      const met = await page.locator("#checks tr[data-met]:not([data-met='0'])").count();
+      const shown = await page.locator("article.outcome.l-met:visible").allTextContents();
+      expect(shown).toHaveLength(met);
+      const shares = shown.flatMap((text) => /: (\d+) %/.exec(text)?.[1] ?? []).map(Number);
+      expect(shares.length).toBeGreaterThan(10);
+      expect(shares).toEqual([...shares].sort((a, b) => b - a));
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "swings gently as the frame buckles, and stands still for those who asked for less motion, until told to move",
     async () => {
       const bend = `document.querySelector("canvas").dataset.bend`;

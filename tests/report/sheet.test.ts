@@ -49,13 +49,15 @@ describe("the inspection sheet", () => {
     const heavier = bars.filter(([drawn]) => Number(/stroke-width="([\d.]+)"/.exec(drawn)?.[1]) > 0.9);
     expect(half.length).toBeGreaterThan(0);
     expect(heavier.map(([, bar]) => bar).sort()).toEqual(half.sort());
-    for (const words of ["under 50 %", "50 to 80 %", "80 to 100 %", "beyond the limit", "not measured"])
+    for (const words of ["under 25 %", "25 to 50 %", "50 to 80 %", "80 to 100 %", "beyond the limit", "not measured"])
       expect(textIn(page)).toContain(words);
   });
 
   it("names the file's revision by its SHA-256 (FIPS 180-4), the house and the version", () => {
     const hash = createHash("sha256").update(textOf("potting-bench-faulty")).digest("hex");
     expect(page).toContain(hash);
+    // On the foot of each printed page, to tell loose pages of one revision from those of another.
+    expect(page).toContain(`file SHA-256 ${hash.slice(0, 16)}…`);
     expect(page).toContain("trysquare 1.2.3");
     expect(sheetOf({ ...faulty, house: "shed.house.json" })).toContain("shed.house.json");
   });

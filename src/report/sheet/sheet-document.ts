@@ -3,6 +3,7 @@ import type { Frame } from "../../model/frame.ts";
 import { safeJson } from "../json/safe-json.ts";
 import { curesDrawn } from "./cure-drawn.ts";
 import { html, type Markup } from "./html.ts";
+import { pageFoot } from "./page-foot.ts";
 import { type PartOfSheet, partsOf } from "./parts.ts";
 import { picturesFor } from "./pictures.ts";
 import { policyOf } from "./policy.ts";
@@ -48,17 +49,18 @@ export function* sheetDocument(input: SheetInput): Generator<string> {
   const parts = partsOf(report);
   const drawable = frame && drawableOf(frame);
   const script = drawable ? viewer.script : undefined;
+  const style = STYLE + pageFoot(input.bytes);
   const name = report.title === "" ? report.file : report.title;
   yield "<!doctype html>\n";
   yield html`<html lang="en">
 <head>
 <meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${policyOf(STYLE, script)}">
+<meta http-equiv="Content-Security-Policy" content="${policyOf(style, script)}">
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta name="generator" content="trysquare ${input.version}">
 <title>Inspection sheet: ${name}</title>
 `.markup;
-  yield `<style>${STYLE}</style>\n</head>\n<body>\n`;
+  yield `<style>${style}</style>\n</head>\n<body>\n`;
   yield bodyOf(input, drawable, parts).markup;
   if (drawable && script !== undefined) {
     const model = sheetModel(drawable.frame, drawable.whole, report, parts, cards);

@@ -144,13 +144,17 @@ body{background:#fff;font-size:9.2pt}
 .head,main{max-width:none;padding:0 1px}
 .desk{display:block}
 .board{position:static}
-.view[data-view=isometric] svg{max-height:122mm}
+.view[data-view=isometric] svg{max-height:108mm}
+.key{line-height:1.7}.findings h2:first-child{margin-top:1.2rem}
 .check.near>svg{width:48mm!important}
 .desk table,.checks table,.bars table,.path table{font-size:8pt}
 .trace{font-size:7.5pt}
 .views svg{height:38mm}
 .finding,.part>h3,.block,tr,figure{break-inside:avoid}
-h2,h3,.checks>p,.bars>p{break-after:avoid}
+h2,h3,.checks>p,.bars>p,tr.group{break-after:avoid}
+.checks th:nth-child(1){width:45%}.checks th:nth-child(2){width:17%}.checks th:nth-child(4){width:15%}.use{width:15mm;height:1.7mm}
+.checks td,.checks th,.bars td,.path td,.path tbody th{padding-top:.1rem;padding-bottom:.1rem}
+.path svg{max-height:82mm}
 .filters,.easel,.outcomes{display:none}
 .pick{border:0;background:none;padding:0;min-width:0;font-weight:400}
 .finding.chosen{outline:0}

@@ -20,7 +20,8 @@ function row(tally: Tally, card: RuleCard | undefined): Markup {
     ? html`${closest.measured}; ${closest.limit} ${closest.sense === "at most" ? "allowed" : "needed"}${closest.at.kind === "frame" ? "" : html`, on ${closest.at.id}`}`
     : "";
   const state = notMet > 0 ? "not-met" : undecided > 0 ? "open" : "met";
-  return html`<tr class="${state}" data-met="${met}"><th scope="row"><code>${rule}</code> <span>${card?.title ?? ""}</span></th><td>${outcome(tally)}</td><td>${margin}</td><td class="num">${closest ? html`${percent(closest.utilisation)} ${drawn(useBar(closest.utilisation))}` : ""}</td></tr>
+  const used = closest ? html` data-used="${closest.utilisation.toFixed(4)}"` : "";
+  return html`<tr class="${state}" data-met="${met}"${used}><th scope="row"><code>${rule}</code> <span>${card?.title ?? ""}</span></th><td>${outcome(tally)}</td><td>${margin}</td><td class="num">${closest ? html`${percent(closest.utilisation)} ${drawn(useBar(closest.utilisation))}` : ""}</td></tr>
 `;
 }
 
