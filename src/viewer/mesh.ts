@@ -62,15 +62,15 @@ export class Growing {
   }
 }
 
-/** Pieces that a bar bends in, and those in a frame of many bars: there a bar is drawn in one until a shape is shown. */
+/** Pieces that a bar bends in, and those in a frame of many bars; it is drawn in one until a shape is shown. */
 const PIECES = 8;
 const FEW_PIECES = 4;
 /** Whether the envelope of bars stands for their true outline, which is too much to draw. */
-export const isRough = ({ bars }: ModelData): boolean => bars.length > MANY_BARS;
+const isRough = ({ bars }: ModelData): boolean => bars.length > MANY_BARS;
 
 const piecesFor = (model: ModelData, bends: boolean): number => {
-  if (model.shapes.length === 0) return 1;
-  return isRough(model) ? (bends ? FEW_PIECES : 1) : PIECES;
+  if (!bends || model.shapes.length === 0) return 1;
+  return isRough(model) ? FEW_PIECES : PIECES;
 };
 
 /** Corners of an outline that turn by more than this show as an edge along the bar. */
@@ -248,7 +248,7 @@ function awayOf(model: ModelData, middles: readonly Vec[], centre: Vec): readonl
   });
 }
 
-/** The frame as triangles and lines; of many bars, fine enough to bend only where that is asked for. */
+/** The frame as triangles and lines, fine enough to bend only where that is asked for: most of it is bars. */
 export function meshesOf(model: ModelData, bends = false): Meshes {
   const steps = piecesFor(model, bends);
   const [solid, panels, edges] = [new Growing(), new Growing(), new Growing()];

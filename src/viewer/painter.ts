@@ -5,7 +5,7 @@ import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import { INK, type Rgb } from "./colours.ts";
 import { swungList, swungParts } from "./doors.ts";
 import { programOf } from "./gl-program.ts";
-import { isRough, type Meshes, meshesOf } from "./mesh.ts";
+import { type Meshes, meshesOf } from "./mesh.ts";
 import { PATH_INKS, pathMesh } from "./path-mesh.ts";
 import { LOAD_SIGN, signMesh } from "./sign-mesh.ts";
 import { toolMeshes } from "./tool-mesh.ts";
@@ -57,8 +57,8 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
     edges: batches.of(edges),
   });
   let drawn = drawnOf(meshes);
-  /** Of many bars the meshes that can bend are made when a shape is first shown. */
-  let bends = !isRough(model);
+  /** Meshes that can bend are made when a shape is first shown: they are many times as large. */
+  let bends = false;
   const { low, high, axes } = meshes;
   const across = size(add(high, low, -1));
   const bar = axes.reduce((sum, { from, to }) => sum + size(add(to, from, -1)), 0) / Math.max(1, axes.length);

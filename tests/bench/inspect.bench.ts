@@ -6,47 +6,12 @@
 import { noSettings } from "../../src/house/settings.ts";
 import { inspectFile } from "../../src/inspection/inspect-file.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
+import { baysFor, shelving } from "./shelving.ts";
 
 const BARS = [40, 400, 2000];
-const BAY = { width: 900, depth: 400, height: 1800, levels: [200, 700, 1200, 1700] };
 const COSTLY = 5; // rules named
 
 const house = { ...noSettings("2027-03-31"), rules: builtInRules };
-
-/** A line of open shelving: two rows of posts, four levels of rails along and across, brackets below, trays as line loads. */
-function shelving(bays: number): { readonly bytes: Uint8Array; readonly bars: number } {
-  const bars: object[] = [];
-  const rails: string[] = [];
-  const along: string[] = [];
-  const rows = [0, BAY.depth];
-  for (let i = 0; i <= bays; i++) {
-    const x = BAY.width * i;
-    for (const [row, y] of rows.entries()) {
-      bars.push({ id: `post-${i}-${row}`, profile: "40x40-8", from: [x, y, 0], to: [x, y, BAY.height] });
-      for (const [level, z] of BAY.levels.entries()) {
-        if (i === bays) continue;
-        const id = `rail-${i}-${row}-${level}`;
-        bars.push({ id, profile: "40x40-8", from: [x, y, z], to: [x + BAY.width, y, z] });
-        rails.push(id);
-        along.push(id);
-      }
-    }
-    for (const [level, z] of BAY.levels.entries()) {
-      const id = `cross-${i}-${level}`;
-      bars.push({ id, profile: "40x40-8", from: [x, 0, z], to: [x, BAY.depth, z] });
-      rails.push(id);
-    }
-  }
-  const file = {
-    format: 1,
-    title: `shelving of ${bays} bays`,
-    units: "mm-N-kg",
-    bars,
-    joints: [{ bars: rails, by: [{ connector: "inside-bracket-40", on: "below" }] }],
-    loads: [{ case: "trays", on: along, line: 0.15 }],
-  };
-  return { bytes: new TextEncoder().encode(JSON.stringify(file)), bars: bars.length };
-}
 
 interface Timed {
   readonly seconds: number;
@@ -85,7 +50,7 @@ inspect(shelving(2).bytes);
 const rows: object[] = [];
 let last: { readonly bars: number; readonly seconds: number } | undefined;
 for (const wanted of BARS.filter((bars) => bars <= most)) {
-  const { bytes, bars } = shelving(Math.max(1, Math.round((wanted - 6) / 14)));
+  const { bytes, bars } = shelving(baysFor(wanted));
   const { seconds, findings, complete, costly } = inspect(bytes);
   // 1 is linear, 2 quadratic.
   const power = last ? Math.log(seconds / last.seconds) / Math.log(bars / last.bars) : undefined;
