@@ -32,6 +32,8 @@ export interface FindingChanges {
 
 /** Ends nearer to each other than this are where they were, m: rounding of a change of units. */
 const STILL = 1e-6;
+/** How far a bar went is told in steps of this, a share of a metre: what is finer is rounding. */
+const STEPS = 1e9;
 const GRAVITY: Readonly<Record<Level, number>> = { note: 1, hold: 2, reject: 3 };
 
 const apart = (a: Triple, b: Triple): number => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
@@ -75,7 +77,7 @@ export function compareBars(before: Frame, after: Frame): BarChanges {
     const known = old.get(id);
     if (!known) continue;
     const by = movedBy(known, bar);
-    if (by > STILL) moved.push({ bar: id, by });
+    if (by > STILL) moved.push({ bar: id, by: Math.round(by * STEPS) / STEPS });
     const what = traitsChanged(known, bar);
     if (what.length > 0) changed.push({ bar: id, what });
   }

@@ -61,7 +61,8 @@ describe("bars of two revisions", () => {
       const [x, y, z] = rail.to as [number, number, number];
       rail.to = [x + 30, y, z + 40];
     });
-    expect(moved).toEqual([{ bar: "rail", by: expect.closeTo(0.05, 12) }]);
+    // To the nanometre: no rounding of coordinates in it.
+    expect(moved).toEqual([{ bar: "rail", by: 0.05 }]);
   });
 
   it("are added, and changed in profile or stance", () => {
@@ -116,6 +117,15 @@ describe("what compare writes", () => {
     expect(text).toMatch(/GONE {4}brace-1: REJECT turns freely/);
     expect(text.indexOf("NEW")).toBeLessThan(text.indexOf("GONE"));
     expect(text).toContain("1 new finding, 1 worse, 0 better, 1 gone, 0 as before.");
+  });
+
+  it("tells once, with how many times, what is said alike of one part", () => {
+    const [one] = before.findings;
+    if (!one) throw new Error("no finding");
+    const twice = { fresh: [one, { ...one, print: "another" }], gone: [], worse: [], better: [], alike: [] };
+    const text = [...compareText({ ...comparison, findings: twice })].join("");
+    expect(text.match(/^NEW .*$/gm)).toEqual([expect.stringMatching(/\[bar\.sags\], 2 times$/)]);
+    expect(text).toContain("2 new findings,");
   });
 
   it("is one JSON document with everything in it", () => {

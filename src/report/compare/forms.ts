@@ -65,6 +65,13 @@ function change({ before, after }: FindingPair): string {
   return `${after.where}: ${level}${conceded}${numbers} [${after.rule}]`;
 }
 
+/** Lines that say the same of one part, as of each of its screws, are told once. */
+function counted(lines: readonly string[]): ReadonlyMap<string, number> {
+  const times = new Map<string, number>();
+  for (const line of lines) times.set(line, (times.get(line) ?? 0) + 1);
+  return times;
+}
+
 /** What changed between two revisions, for a reader: bars first, then findings from bad news to good. */
 export function* compareText(comparison: Comparison): Generator<string> {
   const { before, after, findings } = comparison;
@@ -78,7 +85,9 @@ export function* compareText(comparison: Comparison): Generator<string> {
     ["BETTER", findings.better.map(change)],
     ["GONE", findings.gone.map(told)],
   ];
-  for (const [word, lines] of groups) for (const line of lines) yield `${word.padEnd(6)}  ${showHidden(line)}\n`;
+  for (const [word, lines] of groups)
+    for (const [line, times] of counted(lines))
+      yield `${word.padEnd(6)}  ${showHidden(line)}${times > 1 ? `, ${times} times` : ""}\n`;
   if (groups.some(([, lines]) => lines.length > 0)) yield "\n";
   yield `${count(findings.fresh.length, "new finding")}, ${findings.worse.length} worse, ${findings.better.length} better, ${findings.gone.length} gone, ${findings.alike.length} as before.\n`;
   yield `${CAUTION}\n`;

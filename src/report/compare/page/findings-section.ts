@@ -22,11 +22,12 @@ function amount(measure: Measure | undefined): Markup {
 const trace = ({ rule, at, place }: Finding): Markup =>
   html`<p class="trace"><code>${rule}</code>; worked out in docs/rules/${rule}.md. At ${at.id}, ${place.file} line ${place.line}.</p>`;
 
-function single(finding: Finding, number: string | undefined): Markup {
+/** A finding of one revision alone; one that is gone needs no mending. */
+function single(finding: Finding, number: string | undefined, advice = finding.advice): Markup {
   const level = levelOf(finding);
   return html`<article class="finding l-${level}"><h4>${number === undefined ? "" : html`<span class="balloon w-${level}">${number}</span> `}<span class="level">${level.toUpperCase()}</span> ${finding.where}: ${sentence(finding)}</h4>
 ${finding.measure ? html`<p>${amount(finding.measure)}</p>` : ""}
-${finding.advice === undefined ? "" : html`<p class="mend">To mend it: ${finding.advice}.</p>`}
+${advice === "" || advice === undefined ? "" : html`<p class="mend">To mend it: ${advice}.</p>`}
 ${trace(finding)}
 </article>
 `;
@@ -89,7 +90,7 @@ ${items}</section>
   )}${list(
     "gone",
     "Gone",
-    gone.map((finding) => single(finding, undefined)),
+    gone.map((finding) => single(finding, undefined, "")),
   )}</div>`;
   return html`<section class="findings" id="findings">
 <h2>Findings</h2>
