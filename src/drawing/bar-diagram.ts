@@ -1,4 +1,5 @@
 import { greatest, type Traced, traced } from "../facts/along-bar.ts";
+import { offChord } from "../facts/off-chord.ts";
 import type { View } from "../facts/response.ts";
 import type { Span } from "../facts/spans.ts";
 import { formatQuantity } from "../model/units/format-quantity.ts";
@@ -31,8 +32,13 @@ export interface BarDiagramWish {
   readonly units: UnitSystem;
 }
 
-/** Bent shape, then the forces worth showing, greatest first of each pair. */
-function stripsOf({ bar, view }: BarDiagramWish): readonly Strip[] {
+/** Where a bar is held, stations in m. */
+const heldIn = (spans: readonly Span[]): readonly number[] => [
+  ...new Set(spans.flatMap((span) => (span.kind === "overhang" ? [span.held] : [span.from, span.to]))),
+];
+
+/** Bent shape off the line through what holds the bar, then the forces worth showing, greatest first of each pair. */
+function stripsOf({ bar, view, spans }: BarDiagramWish): readonly Strip[] {
   const [moved, forces] = [view.deflections(bar), view.forces(bar)];
   if (!moved || !forces) return [];
   const size = ({ points }: Strip): number => Math.abs(greatest(points).value);
@@ -40,20 +46,19 @@ function stripsOf({ bar, view }: BarDiagramWish): readonly Strip[] {
     const [first, second] = size(a) >= size(b) ? [a, b] : [b, a];
     return size(second) > WORTH * size(first) ? [first, second] : [first];
   };
-  const strip = (name: string, p: Parameters<typeof traced>[0], quantity: Quantity, line = false): Strip => ({
-    name,
-    points: traced(p),
-    quantity,
-    line,
+  const held = heldIn(spans);
+  const strip = (name: string, points: readonly Traced[], quantity: Quantity): Strip => ({ name, points, quantity });
+  const bent = (axis: "y" | "z"): Strip => ({
+    name: `${held.length > 1 ? "bends" : "moves"} along ${axis}`,
+    points: offChord(moved[axis], held),
+    quantity: "length",
+    line: true,
   });
-  const [shape] = pair(
-    strip("moves along y", moved.y, "length", true),
-    strip("moves along z", moved.z, "length", true),
-  );
+  const [shape] = pair(bent("y"), bent("z"));
   return [
     ...(shape ? [shape] : []),
-    ...pair(strip("moment about z", forces.Mz, "moment"), strip("moment about y", forces.My, "moment")),
-    strip("axial force", forces.N, "force"),
+    ...pair(strip("moment about z", traced(forces.Mz), "moment"), strip("moment about y", traced(forces.My), "moment")),
+    strip("axial force", traced(forces.N), "force"),
   ].filter((one) => size(one) > 0);
 }
 
@@ -70,7 +75,7 @@ function stripDrawn(strip: Strip, top: number, length: number, { units, spans }:
     ? `<path d="M${path}" fill="none" stroke="${INK}" stroke-width="2.2"/>`
     : `<path d="${area}" fill="#c9d8da" stroke="${INK}" stroke-width="1.1"/>`;
   const held = strip.line
-    ? [...new Set(spans.flatMap((span) => (span.kind === "overhang" ? [span.held] : [span.from, span.to])))]
+    ? heldIn(spans)
         .map(
           (at) =>
             `<path d="M${tidy(x(at))} ${tidy(middle)}l5 9h-10z" fill="#ffffff" stroke="${INK}" stroke-width="1"/>`,

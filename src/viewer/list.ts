@@ -100,9 +100,10 @@ export function listFor(model: ModelData, stage: Stage | undefined, looks: LookT
       article.classList.toggle("chosen", on);
       button.setAttribute("aria-pressed", String(on));
     }
-    stage?.choose(entry && entry.pin >= 0 ? entry.pin : undefined, least(model, entry?.pose));
-    // A finding of the frame as a whole is seen on all of it.
-    if (entry && entry.pin < 0) stage?.view("whole");
+    const seen = least(model, entry?.pose);
+    stage?.choose(entry && entry.pin >= 0 ? entry.pin : undefined, seen);
+    // A finding of the frame as a whole, or one with which all of it moves, is seen on all of it.
+    if (entry && (entry.pin < 0 || seen === LEAST.shape)) stage?.view("whole");
     looks?.pose(entry?.pose);
   };
   for (const entry of all)

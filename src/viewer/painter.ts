@@ -30,6 +30,8 @@ const LEAST_INK = 0.22;
 /** Ink of edges of bars that are seen through, and of panels. */
 const THROUGH = 0.5;
 const GLASS = 0.24;
+/** Signs of loads and supports behind parts. */
+const HIDDEN = 0.6;
 /** Lines are drawn this much nearer than the faces they bound, as a share of the depth shown. */
 const NEARER = 0.0004;
 /** A turn that is free is filled with this. */
@@ -142,7 +144,13 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       // Seen from far, lines a pixel wide would blacken a bar.
       const thin = Math.min(1, Math.max(LEAST_INK, (FULL_INK * canvas.height) / eye.height));
       seenThrough(() => drawn.edges.draw(gl.LINES, { flat: true, alpha: path ? THROUGH * thin : thin, near: NEARER }));
-      if (spread === 0) signs.draw(gl.LINES, { flat: true, near: NEARER });
+      if (spread === 0) {
+        // A moment about a bar's own axis lies inside it: what is hidden shows through.
+        gl.disable(gl.DEPTH_TEST);
+        seenThrough(() => signs.draw(gl.LINES, { flat: true, alpha: HIDDEN }));
+        gl.enable(gl.DEPTH_TEST);
+        signs.draw(gl.LINES, { flat: true, near: NEARER });
+      }
       if (!path) {
         gl.depthMask(false);
         seenThrough(() => drawn.panels.draw(gl.TRIANGLES, { flat: false, alpha: GLASS }));

@@ -25,7 +25,7 @@ function barPicture(frame: Frame, finding: Finding, view: View): Markup | undefi
   const svg = barDiagram({ bar, view, spans: factOf(spans, frame).get(bar) ?? [], units: frame.units });
   return svg === undefined
     ? undefined
-    : html`<figure class="check">${drawn(svg)}<figcaption>${bar} under ${view.combination.name}, stations from its from end; not to scale across.</figcaption></figure>
+    : html`<figure class="check">${drawn(svg)}<figcaption>${bar} under ${view.combination.name}, stations from its from end: how it bends off the line between what holds it (△), and the forces in it; not to scale across.</figcaption></figure>
 `;
 }
 
