@@ -43,6 +43,8 @@ export const LEAST = { part: 0.3, path: 0.6, shape: 1 } as const;
 const ROUND_TOOL = 5;
 /** The picture is no lower than this share of the longest bar that is brought out. */
 const OF_BAR = 0.85;
+/** And, of one part of a large frame, no higher than so many of it. */
+const AROUND_BAR = 3;
 
 export function stageFor(model: ModelData): Stage | undefined {
   const said = `The frame, which can be turned: ${KEYS_SAID}`;
@@ -146,13 +148,15 @@ class Easel implements Stage {
     this.pins.choose(pin);
     this.recolour();
     if (pin === undefined) return;
-    const lengths = this.model.bars
+    const longest = this.model.bars
       .filter(({ id }) => this.model.pins[pin]?.bars.includes(id))
-      .map((bar) => {
+      .reduce((most, bar) => {
         const { from, to } = fibre(bar, 0, 0);
-        return OF_BAR * size(add(to, from, -1));
-      });
-    const height = Math.min(this.across, Math.max(least * this.across, ...lengths));
+        return Math.max(most, size(add(to, from, -1)));
+      }, 0);
+    const round = least * this.across;
+    const seen = least === LEAST.part && longest > 0 ? Math.min(round, AROUND_BAR * longest) : round;
+    const height = Math.min(this.across, Math.max(seen, OF_BAR * longest));
     this.eye.to(lookAt(this.eye.now, this.pins.at(pin, { ...this.shown, factor: 0 }), this.middle, height));
   }
 

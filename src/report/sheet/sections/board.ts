@@ -43,8 +43,9 @@ const CAPTION: Readonly<Record<keyof typeof views, string>> = {
   top: "Top, seen down",
 };
 
-/** Balloons of one drawing, those of the worst parts: more would hide the frame. */
+/** Balloons of one drawing, those of the worst parts: more would hide the frame, the sooner the smaller its parts are drawn. */
 const BALLOONS = { isometric: 80, small: 30 } as const;
+const BALLOONS_OF_MANY = { isometric: 30, small: 8 } as const;
 
 /** Balloons of the parts that have findings and a place. */
 export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): readonly Mark[] {
@@ -80,6 +81,7 @@ export function boardOf(frame: Frame, scene: Scene, report: Report, parts: reado
   const coarse = coarseScene(scene);
   const byShare = sharesDrawn(frame, scene, report);
   const many = frame.bars.length > MANY_BARS;
+  const balloons = many ? BALLOONS_OF_MANY : BALLOONS;
   const figure = (name: keyof typeof views): Markup => {
     const shown = name === "isometric" || name === "top" ? doors : {};
     const kind = name === "isometric" ? "isometric" : "small";
@@ -89,7 +91,7 @@ export function boardOf(frame: Frame, scene: Scene, report: Report, parts: reado
       finest: FINEST[kind],
       line: () => LINE[kind],
       title: `${frame.title}, ${views[name].name} view`,
-      marks: marks.slice(0, BALLOONS[kind]),
+      marks: marks.slice(0, balloons[kind]),
       ...shown,
     };
     const svg = lineDrawing(
@@ -103,7 +105,7 @@ export function boardOf(frame: Frame, scene: Scene, report: Report, parts: reado
 <div class="easel" id="easel"></div>
 ${figure("isometric")}<div class="views">${figure("front")}${figure("side")}${figure("top")}${many ? "" : html`${figure("back")}${figure("left")}`}${byShare}</div>
 ${byShare ? sharesTold() : ""}
-<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings${marks.length > BALLOONS.small ? `; where there are more, each drawing has those of the worst ${BALLOONS.isometric} parts, or ${BALLOONS.small} where it is small` : ""}. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}${many ? ` A frame of more than ${MANY_BARS} bars is drawn here without connectors and screws, and not from behind, from the left or bent: the view that turns shows those.` : ""}</p>
+<p class="key"><span class="b strong">1</span> reject <span class="b">2</span> hold <span class="b light">3</span> note or conceded; the numbers are those of the findings${marks.length > balloons.small ? `; where there are more, each drawing has those of the worst ${balloons.isometric} parts, or ${balloons.small} where it is small` : ""}. Blue: declared loads and goods, not to the scale of forces.${swings.length > 0 ? " Dashed: doors where they stand open, or where they strike, and the way they go there." : ""}${many ? ` A frame of more than ${MANY_BARS} bars is drawn here without connectors and screws, and not from behind, from the left or bent: the view that turns shows those.` : ""}</p>
 </section>
 `;
 }
