@@ -1,11 +1,11 @@
-import { mm } from "../draughting.ts";
 import { type Fault, OVERLOAD } from "../fault.ts";
+import { LAID_BOARDS, widen } from "../wide-boards.ts";
 
 export const fault: Fault = {
   rule: "build.too-heavy",
   key: "heavy",
   slip: "a board typed far larger than the bars under it",
-  spots: { "inch-bench": "top", "seed-cabinet": "lid", "step-platform": "platform", workstation: "top" },
+  spots: LAID_BOARDS,
   sizes: { sound: 0, faulty: 1000 }, // mm past the bars on each side that is not drawn back
   consequences: {
     ...OVERLOAD,
@@ -15,13 +15,7 @@ export const fault: Fault = {
     "panel.unsupported/falls": "drawn far out in front and not behind, it falls off",
   },
   plant(file, spot, size) {
-    const past = mm(file, size);
-    for (const panel of file.panels ?? []) {
-      // A side drawn back from bars that rise behind it stays so.
-      const [a, b, c, d] = panel.overhang ?? [0, 0, 0, 0];
-      const wide = (drawn: typeof a): typeof a => (typeof drawn === "number" && drawn < 0 ? drawn : past);
-      if (panel.id === spot) panel.overhang = [wide(a), wide(b), wide(c), wide(d)];
-    }
+    widen(file, spot, size);
     return [spot];
   },
 };
