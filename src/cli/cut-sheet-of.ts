@@ -1,4 +1,5 @@
 import { spareNuts } from "../criteria/spare-nuts.ts";
+import { arrivals } from "../facts/arrivals.ts";
 import { bodies } from "../facts/bodies.ts";
 import { cutList } from "../facts/cut-list.ts";
 import { factOf } from "../facts/fact.ts";
@@ -32,7 +33,16 @@ export function cutSheetOf(file: string, frame: Frame, kerf: number, house: Hous
       mass,
     });
   }
-  return { file, title: frame.title, units: frame.units, kerf, lines, plans, counts: withSpareNuts(frame, house) };
+  return {
+    file,
+    title: frame.title,
+    units: frame.units,
+    kerf,
+    lines,
+    plans,
+    counts: withSpareNuts(frame, house),
+    arrivals: factOf(arrivals, frame),
+  };
 }
 
 /** What is counted, with the nuts that house and frame want left over in every slot that takes nuts. */

@@ -1,5 +1,7 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
 export { acting } from "./acting.ts";
+export { arrivals } from "./arrivals.ts";
+export { barWork } from "./bar-work.ts";
 export { highWork } from "./bench-work.ts";
 export { bodies } from "./bodies.ts";
 export { boredHoles } from "./bored-holes.ts";
@@ -11,6 +13,7 @@ export { buriedScrews } from "./buried-screws.ts";
 export { clamping } from "./clamping.ts";
 export { clashes } from "./clashes.ts";
 export { combinations } from "./combinations.ts";
+export { comesBuilt } from "./comes-built.ts";
 export { connections } from "./connections.ts";
 export { contacts } from "./contacts.ts";
 export { cutList } from "./cut-list.ts";

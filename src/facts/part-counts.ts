@@ -1,4 +1,5 @@
 import { bodies } from "./bodies.ts";
+import { comesBuilt } from "./comes-built.ts";
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
 import { freeFittings } from "./free-fittings.ts";
@@ -27,7 +28,7 @@ type Sized = Pick<PartCount, "size" | "notches" | "length">;
 /** Sizes are told apart to a thousandth of a millimetre. */
 const micron = (size: number): number => Math.round(size * 1e6);
 
-/** What has to lie on the bench beside the bars, counted. */
+/** What has to lie on the bench beside the bars, counted: all but what comes on pieces that arrive built. */
 export const partCounts = defineFact<
   readonly PartCount[],
   {
@@ -39,12 +40,23 @@ export const partCounts = defineFact<
     fits: typeof panelFits;
     bodies: typeof bodies;
     notched: typeof panelNotches;
+    came: typeof comesBuilt;
   }
 >({
   id: "part-counts",
-  needs: { placements, parts: screwedParts, ends, standings, sheets, fits: panelFits, bodies, notched: panelNotches },
+  needs: {
+    placements,
+    parts: screwedParts,
+    ends,
+    standings,
+    sheets,
+    fits: panelFits,
+    bodies,
+    notched: panelNotches,
+    came: comesBuilt,
+  },
   compute(
-    { placements: placed, parts, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched },
+    { placements: placed, parts, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched, came },
     frame,
   ) {
     const counts = new Map<string, PartCount>();
@@ -55,6 +67,7 @@ export const partCounts = defineFact<
       counts.set(key, { kind, name, count, ...own });
     };
     for (const connector of placed.connectors) {
+      if (came.around(connector)) continue;
       add("connector", connector.part.name);
       for (const screw of connector.screws) {
         add("screw", screw.screw.name);
@@ -65,6 +78,7 @@ export const partCounts = defineFact<
       // A standard cap goes on a bare end only: where a foot or a bar covers part of it, it would be in the way.
       if (!state.capped || (state.end.cap.kind === "if-open" && state.covers.length > 0)) continue;
       const { cap, bar } = state.end;
+      if (came.pieceOf(bar)) continue;
       const profile = frame.bars.find((b) => b.ref.id === bar)?.profile.name ?? "";
       const fitting =
         cap.kind === "part"
@@ -72,9 +86,10 @@ export const partCounts = defineFact<
           : [...frame.stock.caps.values()].find((c) => c.profiles.includes(profile))?.name;
       add("cap", fitting ?? `a cap for ${profile}`);
     }
-    for (const { stand } of standing.all) add("stand", stand.part.name);
-    for (const { kind, name, count } of freeFittings(frame, laid, all, parts.free)) add(kind, name, {}, count);
+    for (const { stand } of standing.all) if (!came.pieceOf(stand.ref.id)) add("stand", stand.part.name);
+    for (const { kind, name, count } of freeFittings(frame, laid, all, parts.free, came)) add(kind, name, {}, count);
     for (const { panel, size, slotPanel } of fits) {
+      if (came.pieceOf(panel.ref.id)) continue;
       const gasket = panel.held.kind === "in-slot" ? panel.held.gasket : undefined;
       const { sides } = slotPanel.rectangle ?? { sides: [] };
       // The sides towards − and + of one axis run along the other.
@@ -83,6 +98,7 @@ export const partCounts = defineFact<
           if (gasket && side.kind === "slot") add("gasket", gasket.name, { length: size[i === 0 ? 1 : 0] });
     }
     for (const panel of frame.panels) {
+      if (came.pieceOf(panel.ref.id)) continue;
       const sheet = laid.find((s) => s.panel === panel);
       const size = panel.size ?? sheet?.size ?? fits.find((fit) => fit.panel === panel)?.size;
       const notches = panel.notches ?? notched.find((one) => one.panel === panel)?.needed;

@@ -1,5 +1,6 @@
 import { fingerRoom, fistRoom } from "../criteria/hand-widths.ts";
 import { ballEndAt } from "../facts/ball-end.ts";
+import { comesBuilt } from "../facts/comes-built.ts";
 import { handRoomOf } from "../facts/hand-room.ts";
 import { headRoom } from "../facts/head-room.ts";
 import { towards } from "../facts/slot-slides.ts";
@@ -35,7 +36,7 @@ export const rule = defineRule({
     "geometry: a hexagon comes round every 60°",
     "ISO 15534-3: breadths of hand and finger, from memory",
   ],
-  needs: { toolRoom, headRoom, toolShifts },
+  needs: { toolRoom, headRoom, toolShifts, comesBuilt },
   criteria: { fingers: fingerRoom, fist: fistRoom },
   messages: {
     entry: {
@@ -65,11 +66,16 @@ export const rule = defineRule({
       sense: "at least",
     },
   },
-  *inspect({ toolRoom: rooms, headRoom: near, toolShifts: shifts }, { fingers, fist }, say) {
+  *inspect({ toolRoom: rooms, headRoom: near, toolShifts: shifts, comesBuilt: came }, { fingers, fist }, say) {
     const heads = new Set(near.filter(({ keyToHead }) => keyToHead < 0).map(({ screw }) => screw.ref.id));
     for (const room of rooms) {
       const { connector, screw, best } = room;
       const { ref } = screw;
+      const piece = came.around(connector);
+      if (piece) {
+        yield notApplicable(ref, `comes tightened in ${piece.ref.id}`);
+        continue;
+      }
       if (heads.has(ref.id)) {
         yield notApplicable(ref, "screw.crowded says which head is in the way");
         continue;

@@ -1,5 +1,5 @@
 import type { CutSheet } from "./cut-sheet.ts";
-import { cutWords, operationWords } from "./operation-words.ts";
+import { cutWords, operationWords, workWords } from "./operation-words.ts";
 
 /** Decimals of a length in a table: 0.01 mm or 0.0001 in. */
 const places = {
@@ -16,7 +16,7 @@ function field(value: string | number): string {
 
 const row = (...fields: readonly (string | number)[]): string => `${fields.map(field).join(",")}\r\n`;
 
-/** The cut list as a table: a line for each kind of bar, then one for each kind of part. */
+/** The cut list as a table: a line for each kind of bar, then one for each kind of part, then what arrives built. */
 export function* cutCsv(sheet: CutSheet): Generator<string> {
   const { scale, decimals, unit } = places[sheet.units];
   yield row("kind", "name", "count", `length ${unit}`, `width ${unit}`, "work", "bars");
@@ -39,4 +39,6 @@ export function* cutCsv(sheet: CutSheet): Generator<string> {
     const work = notches === undefined ? "" : `corners notched ${notches}`;
     yield row(part.kind, part.name, part.count, size[0] ?? "", size[1] ?? "", work, "");
   }
+  for (const { ref, parts, work } of sheet.arrivals)
+    yield row("arrives built", ref.id, 1, "", "", workWords(work, sheet.units), parts.join(" "));
 }

@@ -1,3 +1,4 @@
+import type { Arrival } from "../../facts/arrivals.ts";
 import type { CutLine } from "../../facts/cut-list.ts";
 import type { Nesting } from "../../facts/nesting.ts";
 import type { PartCount } from "../../facts/part-counts.ts";
@@ -23,4 +24,6 @@ export interface CutSheet {
   readonly lines: readonly CutLine[];
   readonly plans: readonly ProfilePlan[];
   readonly counts: readonly PartCount[];
+  /** What comes put together and is in none of the lists above. */
+  readonly arrivals: readonly Arrival[];
 }

@@ -3,7 +3,7 @@ import type { CutSheet } from "./cut-sheet.ts";
 
 /** The cut list as one JSON document; lengths in m, angles in rad, masses in kg. */
 export function* cutJson(sheet: CutSheet): Generator<string> {
-  const { file, title, kerf, lines, plans, counts } = sheet;
+  const { file, title, kerf, lines, plans, counts, arrivals } = sheet;
   yield safeJson({
     formatVersion: "1.0",
     file,
@@ -20,6 +20,7 @@ export function* cutJson(sheet: CutSheet): Generator<string> {
     })),
     plans: plans.map(({ profile, stock, nesting, mass }) => ({ profile, stock, mass, ...nesting })),
     parts: counts,
+    arrivesBuilt: arrivals.map(({ ref, mass, centre, parts, work }) => ({ id: ref.id, mass, centre, parts, work })),
   });
   yield "\n";
 }

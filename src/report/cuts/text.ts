@@ -2,7 +2,7 @@ import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { count } from "../count.ts";
 import type { CutSheet, ProfilePlan } from "./cut-sheet.ts";
-import { cutWords, operationWords } from "./operation-words.ts";
+import { cutWords, operationWords, workWords } from "./operation-words.ts";
 
 const headings: Readonly<Record<string, string>> = {
   cap: "Caps",
@@ -28,7 +28,8 @@ function* planLines(plan: ProfilePlan, sheet: CutSheet): Generator<string> {
 
 /** The cut list as the saw and the store want it. */
 export function* cutText(sheet: CutSheet): Generator<string> {
-  yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)}\n\nBars\n`;
+  yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)}\n`;
+  if (sheet.lines.length > 0) yield "\nBars\n";
   for (const line of sheet.lines) {
     const cuts = cutWords(line, sheet.units);
     const length = `${formatQuantity(line.length, "length", sheet.units)}${cuts === "" ? "" : ` ${cuts}`}`;
@@ -48,6 +49,11 @@ export function* cutText(sheet: CutSheet): Generator<string> {
     const length = part.length === undefined ? "" : `, ${formatQuantity(part.length, "length", sheet.units)}`;
     const notches = part.notches ? `, corners notched ${sides(part.notches)}` : "";
     yield `  ${part.count} × ${part.name}${size}${length}${notches}\n`;
+  }
+  if (sheet.arrivals.length > 0) yield "\nArrives built\n";
+  for (const { ref, mass, parts, work } of sheet.arrivals) {
+    yield `  ${showHidden(ref.id)}, ${formatQuantity(mass, "mass", sheet.units)}\n      ${parts.map(showHidden).join(", ")}\n`;
+    if (work.length > 0) yield `      still to do: ${workWords(work, sheet.units)}\n`;
   }
   yield "\nWear eye protection and hearing protection at the saw, gloves for sawn bars but not near turning tools;\ndeburr every cut before assembly. Check lengths against the drawing before the first cut.\n";
 }
