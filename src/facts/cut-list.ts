@@ -5,6 +5,7 @@ import { barWork, type Operation, rounded, SQUARE } from "./bar-work.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { comesBuilt } from "./comes-built.ts";
 import { defineFact } from "./fact.ts";
+import { masses } from "./mass.ts";
 
 /**
  * How two angled cuts of a bar lie to each other, seen square to both: parallel (a parallelogram), mirrored (a trapezium: the long points
@@ -18,6 +19,8 @@ export interface CutLine {
   /** Long point to long point, m. */
   readonly length: number;
   readonly operations: readonly Operation[];
+  /** Of one of them, kg; 0 where the density of its material is not known. */
+  readonly mass: number;
   /** Where both ends are cut at an angle. */
   readonly pair?: CutPair;
   readonly bars: readonly string[];
@@ -44,15 +47,13 @@ function pairOf(body: Body): CutPair | undefined {
  */
 export const cutList = defineFact<
   readonly CutLine[],
-  { bodies: typeof bodies; work: typeof barWork; came: typeof comesBuilt }
+  { bodies: typeof bodies; work: typeof barWork; came: typeof comesBuilt; weights: typeof masses }
 >({
   id: "cut-list",
-  needs: { bodies, work: barWork, came: comesBuilt },
-  compute({ bodies: all, work, came }) {
-    const lines = new Map<
-      string,
-      { profile: Profile; length: number; operations: readonly Operation[]; pair?: CutPair; bars: string[] }
-    >();
+  needs: { bodies, work: barWork, came: comesBuilt, weights: masses },
+  compute({ bodies: all, work, came, weights }) {
+    const weighs = new Map(weights.own.map((one) => [one.ref.id, one.mass]));
+    const lines = new Map<string, Omit<CutLine, "bars"> & { readonly bars: string[] }>();
     for (const [id, body] of all) {
       if (!body.prism || came.pieceOf(id)) continue;
       const operations = work.get(id) ?? [];
@@ -66,7 +67,10 @@ export const cutList = defineFact<
       ]);
       const line = lines.get(key);
       if (line) line.bars.push(id);
-      else lines.set(key, { profile: body.bar.profile, length, operations, ...(pair ? { pair } : {}), bars: [id] });
+      else {
+        const own = { profile: body.bar.profile, length, operations, mass: weighs.get(id) ?? 0 };
+        lines.set(key, { ...own, ...(pair ? { pair } : {}), bars: [id] });
+      }
     }
     return [...lines.values()].sort((a, b) =>
       a.profile.name < b.profile.name ? -1 : a.profile.name > b.profile.name ? 1 : b.length - a.length,

@@ -12,6 +12,8 @@ export interface FreeFitting {
   readonly kind: "connector" | "screw" | "nut";
   readonly name: string;
   readonly count: number;
+  /** Of one, kg. */
+  readonly mass?: number;
 }
 
 function* screwed(frame: Frame, screwName: string, slotSize: string, count: number): Iterable<FreeFitting> {
@@ -23,7 +25,7 @@ function* screwed(frame: Frame, screwName: string, slotSize: string, count: numb
 
 /** A connector with a screw and a nut in each of its holes; one that weighs nothing is its screw and nut alone. */
 function* whole(frame: Frame, part: Connector): Iterable<FreeFitting> {
-  if (part.mass > 0) yield { kind: "connector", name: part.name, count: 1 };
+  if (part.mass > 0) yield { kind: "connector", name: part.name, count: 1, mass: part.mass };
   if (part.kind === "side-tie") yield* screwed(frame, part.screw, part.slotSize, 1);
   else if (part.kind === "pivot" || part.kind === "hinge")
     yield* screwed(frame, part.screw, part.slotSize, part.holes.length);

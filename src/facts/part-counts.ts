@@ -21,12 +21,18 @@ export interface PartCount {
   readonly notches?: readonly [number, number];
   /** Of a strip between slot and panel: the length of the edge it goes along, m. */
   readonly length?: number;
+  /** Of one of them, kg; of what weighs next to nothing (screws, nuts, caps, strips) it is not known. */
+  readonly mass?: number;
 }
 
-type Sized = Pick<PartCount, "size" | "notches" | "length">;
+type Sized = Pick<PartCount, "size" | "notches" | "length" | "mass">;
 
 /** Sizes are told apart to a thousandth of a millimetre. */
 const micron = (size: number): number => Math.round(size * 1e6);
+
+/** Area of a sheet with the same notch in all four corners, m². */
+const areaOf = ([w, h]: readonly [number, number], [a, b]: readonly [number, number] = [0, 0]): number =>
+  w * h - 4 * a * b;
 
 /** What has to lie on the bench beside the bars, counted: all but what comes on pieces that arrive built. */
 export const partCounts = defineFact<
@@ -68,7 +74,7 @@ export const partCounts = defineFact<
     };
     for (const connector of placed.connectors) {
       if (came.around(connector)) continue;
-      add("connector", connector.part.name);
+      add("connector", connector.part.name, { mass: connector.part.mass });
       for (const screw of connector.screws) {
         add("screw", screw.screw.name);
         if (screw.into.kind === "nut" && screw.into.nut) add("nut", screw.into.nut.name);
@@ -86,8 +92,10 @@ export const partCounts = defineFact<
           : [...frame.stock.caps.values()].find((c) => c.profiles.includes(profile))?.name;
       add("cap", fitting ?? `a cap for ${profile}`);
     }
-    for (const { stand } of standing.all) if (!came.pieceOf(stand.ref.id)) add("stand", stand.part.name);
-    for (const { kind, name, count } of freeFittings(frame, laid, all, parts.free, came)) add(kind, name, {}, count);
+    for (const { stand } of standing.all)
+      if (!came.pieceOf(stand.ref.id)) add("stand", stand.part.name, { mass: stand.part.mass });
+    for (const { kind, name, count, ...own } of freeFittings(frame, laid, all, parts.free, came))
+      add(kind, name, own, count);
     for (const { panel, size, slotPanel } of fits) {
       if (came.pieceOf(panel.ref.id)) continue;
       const gasket = panel.held.kind === "in-slot" ? panel.held.gasket : undefined;
@@ -102,7 +110,12 @@ export const partCounts = defineFact<
       const sheet = laid.find((s) => s.panel === panel);
       const size = panel.size ?? sheet?.size ?? fits.find((fit) => fit.panel === panel)?.size;
       const notches = panel.notches ?? notched.find((one) => one.panel === panel)?.needed;
-      add("sheet", panel.sheet.name, { ...(size ? { size } : {}), ...(notches ? { notches } : {}) });
+      const mass = size && panel.sheet.density * panel.sheet.thickness * areaOf(size, notches);
+      add("sheet", panel.sheet.name, {
+        ...(size ? { size } : {}),
+        ...(notches ? { notches } : {}),
+        ...(mass === undefined ? {} : { mass }),
+      });
     }
     return [...counts.values()].sort((a, b) =>
       a.kind < b.kind ? -1 : a.kind > b.kind ? 1 : a.name < b.name ? -1 : a.name > b.name ? 1 : 0,

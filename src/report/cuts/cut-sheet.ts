@@ -14,6 +14,18 @@ export interface ProfilePlan {
   readonly mass: number;
 }
 
+/** What is sawn and laid out weighs, kind by kind, kg; screws, nuts, caps and strips are not weighed. */
+export function massesOf({
+  lines,
+  counts,
+}: CutSheet): Readonly<Record<"bar" | "sheet" | "connector" | "stand", number>> {
+  const sum = (kind: string): number =>
+    kind === "bar"
+      ? lines.reduce((all, line) => all + line.mass * line.bars.length, 0)
+      : counts.filter((part) => part.kind === kind).reduce((all, part) => all + (part.mass ?? 0) * part.count, 0);
+  return { bar: sum("bar"), sheet: sum("sheet"), connector: sum("connector"), stand: sum("stand") };
+}
+
 /** Everything that is sawn, bought and laid out for one frame. */
 export interface CutSheet {
   readonly file: string;
