@@ -162,7 +162,12 @@ function painted(
   // Ink is that of the drawing, told once round all parts.
   const ink = look === "faint" ? ` stroke="${FAINT_INK}"` : "";
   const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
-  const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
+  const see =
+    solid.kind === "panel" || solid.kind === "mass"
+      ? ' fill-opacity="0.35"'
+      : look === "faint"
+        ? ' fill-opacity="0.6"'
+        : "";
   const wide = line?.(solid) ?? 1;
   // Surfaces that follow each other and look alike are one path.
   const paths: { readonly style: string; d: string }[] = [];
