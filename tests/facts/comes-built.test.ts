@@ -106,7 +106,7 @@ describe("a piece that comes built", () => {
   });
 });
 
-describe("a piece that comes built", () => {
+describe("a ring that comes built", () => {
   const grouped = (base: FrameFile, parts: readonly string[]) =>
     frameOf(
       edited(base, (file) => {
