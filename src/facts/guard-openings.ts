@@ -72,7 +72,7 @@ function coversOf(side: GuardSide): readonly Region[] {
   return side.v === 2 ? [...side.covers, floor] : side.covers;
 }
 
-/** The thickest square rod that passes an opening, m, to a hundredth of a millimetre below. */
+/** The thickest square rod that passes an opening, m, to a hundredth of a millimetre. */
 export function clearWidth({ place, width }: Opening, side: GuardSide): number {
   const covers = coversOf(side);
   const { min, max } = bounds(place);
@@ -84,7 +84,7 @@ export function clearWidth({ place, width }: Opening, side: GuardSide): number {
     );
     return left.length > 0;
   };
-  while (high - low > FINE) {
+  while (high - low > FINE / 10) {
     const middle = (low + high) / 2;
     if (passes(middle)) low = middle;
     else high = middle;

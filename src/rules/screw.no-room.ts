@@ -40,26 +40,26 @@ export const rule = defineRule({
   criteria: { fingers: fingerRoom, fist: fistRoom },
   messages: {
     entry: {
-      text: "{room:length} is free in front of {screw:screw} before {part:part}: {tool:word} does not go in",
+      text: "{room:length} is free in front of the screw before {part:part}: {tool:word} does not go in",
       advice: "move it along its slot, or put it on another face",
       exact: MOVED,
       measures: "length",
       sense: "at least",
     },
     swing: {
-      text: "{tool:word} turns {arc:angle} in {screw:screw}, no further for {part:part}",
+      text: "{tool:word} turns {arc:angle} in the screw, no further for {part:part}",
       advice: "move it along its slot, or put it on another face",
       exact: MOVED,
       measures: "angle",
       sense: "at least",
     },
     ball: {
-      text: "{tool:word} gets to {screw:screw} {tilt:angle} off its axis: its ball end runs the screw in and bears {torque:moment} at most, but the last turn needs a key put on straight",
+      text: "{tool:word} gets to the screw {tilt:angle} off its axis: its ball end runs the screw in and bears {torque:moment} at most, but the last turn needs a key put on straight",
       advice: "run it in with the ball end, and tighten it before what is in the way of a straight key is in place",
       level: "note",
     },
     hand: {
-      text: "{tool:word} turns in {screw:screw}, but {part:part} leaves the hand that holds it {room:length} across",
+      text: "{tool:word} turns in the screw, but {part:part} leaves the hand that holds it {room:length} across",
       advice: "move it along its slot, put it on another face, or tighten it before {part:part} is in place",
       exact: MOVED,
       measures: "length",
@@ -95,7 +95,7 @@ export const rule = defineRule({
         const limit = { value: si(best.asks, "length"), from: "stock" as const, basis };
         yield say.entry(
           ref,
-          { room: free, screw: ref, part: best.stopper ?? ref, tool: words, ...moved },
+          { room: free, part: best.stopper ?? ref, tool: words, ...moved },
           { measured: free, limit },
         );
       }
@@ -103,13 +103,13 @@ export const rule = defineRule({
       if (ball) {
         const tilt = si(ball.tilt, "angle");
         const torque = si(ball.tool.torque, "moment");
-        yield say.ball(ref, { tool: ball.tool.name, screw: ref, tilt, torque }, false);
+        yield say.ball(ref, { tool: ball.tool.name, tilt, torque }, false);
       }
       if (!goesIn(best)) continue;
       const arc = si(best.swing, "angle");
       const limit = { value: tool.swing, from: "stock" as const, basis };
       const part = mostInTheWay(best) ?? ref;
-      yield say.swing(ref, { tool: words, arc, screw: ref, part, ...moved }, { measured: arc, limit });
+      yield say.swing(ref, { tool: words, arc, part, ...moved }, { measured: arc, limit });
       const hand = handRoomOf(room, asked);
       if (!hand) continue;
       const { way } = hand.trial;
@@ -117,7 +117,7 @@ export const rule = defineRule({
       const roomier = hand.by ? movedBy(shifts.shiftOf(connector, asked)) : {};
       yield say.hand(
         ref,
-        { tool: wayWords(way), screw: ref, part: hand.by ?? ref, room: width, ...roomier },
+        { tool: wayWords(way), part: hand.by ?? ref, room: width, ...roomier },
         { measured: width, limit: limits[way.grip] },
       );
     }
