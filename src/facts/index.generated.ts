@@ -18,6 +18,7 @@ export { connections } from "./connections.ts";
 export { contacts } from "./contacts.ts";
 export { cutList } from "./cut-list.ts";
 export { doorSwings } from "./door-swings.ts";
+export { doubles } from "./doubles.ts";
 export { endCuts } from "./end-cuts.ts";
 export { endReach } from "./end-reach.ts";
 export { ends } from "./ends.ts";
