@@ -75,6 +75,7 @@ export { seated } from "./seated.ts";
 export { secondOrder } from "./second-order.ts";
 export { shapedFits } from "./shaped-fits.ts";
 export { sheetClashes } from "./sheet-clashes.ts";
+export { sheetFittings } from "./sheet-fittings.ts";
 export { sheets } from "./sheets.ts";
 export { sideBracing } from "./side-bracing.ts";
 export { skews } from "./skews.ts";
