@@ -37,6 +37,6 @@ export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): 
     pictures: (size) => stepPictures(frame, size),
     overhead: limits.given(workHeight).value,
     deadlock: deadlock && ringWords(deadlock.ring),
-    undone: undone.map((group) => group.id),
+    undone: undone.map(({ group, built }) => ({ id: group.id, built })),
   };
 }

@@ -1,10 +1,10 @@
 import { spareNuts } from "../criteria/spare-nuts.ts";
+import { arrivals } from "../facts/arrivals.ts";
 import { bodies } from "../facts/bodies.ts";
 import { cutList } from "../facts/cut-list.ts";
 import { factOf } from "../facts/fact.ts";
 import { nest } from "../facts/nesting.ts";
 import { type PartCount, partCounts } from "../facts/part-counts.ts";
-import { sectionOf } from "../facts/sections.ts";
 import { slotRoom } from "../facts/slot-room.ts";
 import type { HouseSettings } from "../house/house-in-force.ts";
 import { Limits } from "../inspection/limits.ts";
@@ -23,8 +23,7 @@ export function cutSheetOf(file: string, frame: Frame, kerf: number, house: Hous
     const pieces = own.flatMap((line) =>
       line.bars.map((id) => ({ id, length: all.get(id)?.cutLength ?? line.length })),
     );
-    const density = frame.stock.materials.get(first.profile.material)?.density ?? 0;
-    const mass = pieces.reduce((sum, piece) => sum + piece.length, 0) * sectionOf(first.profile).A * density;
+    const mass = own.reduce((sum, line) => sum + line.mass * line.bars.length, 0);
     plans.push({
       profile: name,
       stock: first.profile.stockLength,
@@ -32,7 +31,16 @@ export function cutSheetOf(file: string, frame: Frame, kerf: number, house: Hous
       mass,
     });
   }
-  return { file, title: frame.title, units: frame.units, kerf, lines, plans, counts: withSpareNuts(frame, house) };
+  return {
+    file,
+    title: frame.title,
+    units: frame.units,
+    kerf,
+    lines,
+    plans,
+    counts: withSpareNuts(frame, house),
+    arrivals: factOf(arrivals, frame),
+  };
 }
 
 /** What is counted, with the nuts that house and frame want left over in every slot that takes nuts. */

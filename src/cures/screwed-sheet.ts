@@ -1,3 +1,7 @@
+import { bodies } from "../facts/bodies.ts";
+import { factOf } from "../facts/fact.ts";
+import { type Obstacle, obstacles } from "../facts/obstacles.ts";
+import { screwedParts } from "../facts/screwed-parts.ts";
 import type { Frame } from "../model/frame.ts";
 import type { Sheet } from "../model/stock/stock.ts";
 import { formatQuantity } from "../model/units/format-quantity.ts";
@@ -19,6 +23,37 @@ function sheetFor(frame: Frame): Sheet | undefined {
   return [...frame.stock.sheets.values()].filter(fits).sort((a, b) => weight(a) - weight(b))[0];
 }
 
+/** A sheet ends so far in front of a bracket, and at a whole number of these, m. */
+const CLEAR = 0.001;
+
+/** By how much a sheet on posts has to end below their tops and above their feet to clear the brackets on that face, m. */
+function drawnBack(frame: Frame, bars: readonly string[], on: string): readonly [number, number] {
+  const posts = bars.flatMap((bar) => factOf(bodies, frame).get(bar) ?? []);
+  const axis = on.endsWith("x") ? 0 : 1;
+  const sign = on.startsWith("-") ? -1 : 1;
+  const out = ({ bounds: { min, max } }: Pick<Obstacle, "bounds">): number => (sign > 0 ? max[axis] : -min[axis]);
+  const face = Math.max(...posts.map(out));
+  const [low, high] = [
+    Math.min(...posts.map(({ bounds }) => bounds.min[2])),
+    Math.max(...posts.map(({ bounds }) => bounds.max[2])),
+  ];
+  const held = new Set(
+    factOf(screwedParts, frame).all.flatMap(({ ref, holds }) =>
+      holds.some(({ bar }) => bars.includes(bar)) ? [ref.id] : [],
+    ),
+  );
+  let [foot, top] = [low, high];
+  for (const thing of factOf(obstacles, frame)) {
+    if (!held.has(thing.part.id) || out(thing) < face + CLEAR) continue;
+    const [from, to] = [thing.bounds.min[2], thing.bounds.max[2]];
+    if (to < low || from > high) continue;
+    if (from + to > low + high) top = Math.min(top, from - CLEAR);
+    else foot = Math.max(foot, to + CLEAR);
+  }
+  const whole = (length: number): number => Math.ceil(length / CLEAR - 1e-6) * CLEAR;
+  return [whole(foot - low), whole(high - top)];
+}
+
 /** Sheets screwed to the outer faces of posts: they brace by the slip of their screws. */
 export const screwedSheet: Cure = {
   id: "screwed-sheet",
@@ -37,9 +72,12 @@ export const screwedSheet: Cure = {
           const id = freshId(file, `brace-${bars.join("-")}`);
           if (ids.has(id) || !bars.every((bar) => writtenBar(file, bar))) continue;
           ids.add(id);
+          const [foot, top] = drawnBack(frame, bars, on);
+          const short =
+            foot + top > 0 ? { overhang: [0, 0, -inFile(foot, file), -inFile(top, file)].map((side) => side + 0) } : {};
           edits.push({
             pointer: "/panels/-",
-            to: { id, sheet: sheet.name, held: "on-face", bars, on, screws: { pitch: inFile(PITCH, file) } },
+            to: { id, sheet: sheet.name, held: "on-face", bars, on, ...short, screws: { pitch: inFile(PITCH, file) } },
           });
         }
       if (edits.length === 0) continue;

@@ -165,7 +165,12 @@ function painted(
   // Ink and the width of lines are those of the drawing, told once round all parts, unless the part has its own.
   const ink = look === "faint" ? ` stroke="${FAINT_INK}"` : "";
   const seen = solid.surfaces.filter(({ normal }) => dot(normal, view.toward) > 1e-6);
-  const see = solid.kind === "panel" ? ' fill-opacity="0.35"' : look === "faint" ? ' fill-opacity="0.6"' : "";
+  const see =
+    solid.kind === "panel" || solid.kind === "mass"
+      ? ' fill-opacity="0.35"'
+      : look === "faint"
+        ? ' fill-opacity="0.6"'
+        : "";
   const wide = line?.(solid) ?? 1;
   const width = wide === 1 ? "" : ` stroke-width="${tidy(wide * EDGE)}"`;
   // Surfaces that follow each other and look alike are one path.

@@ -12,6 +12,25 @@ export function directionWords(direction: Vec3): string {
   return `[${direction.map((c) => c.toFixed(2).replace("-0.00", "0.00")).join(", ")}]`;
 }
 
+/** Within this cosine (15°) a way is nearly that of an axis. */
+const NEARLY = Math.cos((15 * Math.PI) / 180);
+/** A way square to an axis within this sine (5°) lies in the plane of the other two. */
+const IN_PLANE = Math.sin((5 * Math.PI) / 180);
+
+/** Which way something goes, there or back: "along x", "nearly along x", "30° from x towards -z", or by its components. */
+export function lineWords(direction: Vec3): string {
+  const words = directionWords(direction);
+  if (words.length === 1) return `along ${words}`;
+  const [main, side, rest] = ([0, 1, 2] as const).toSorted((a, b) => Math.abs(direction[b]) - Math.abs(direction[a]));
+  if (main === undefined || side === undefined || rest === undefined) return `along ${words}`;
+  const axes = ["x", "y", "z"] as const;
+  if (Math.abs(direction[main]) > NEARLY) return `nearly along ${axes[main]}`;
+  if (Math.abs(direction[rest]) > IN_PLANE) return `along ${words}`;
+  const angle = Math.round((Math.atan2(Math.abs(direction[side]), Math.abs(direction[main])) * 180) / Math.PI);
+  const sign = direction[main] * direction[side] > 0 ? "+" : "-";
+  return `${angle}° from ${axes[main]} towards ${sign}${axes[side]}`;
+}
+
 /** A face or slot by its letter and, where it looks along an axis, by that too: "D (facing -x)". */
 export function facingWords(name: string, normal: Vec3): string {
   const axis = ["x", "y", "z"].find((_, i) => Math.abs(normal[i] ?? 0) > ALONG);

@@ -7,6 +7,7 @@ import type { Assembly, BuildOrder } from "./build/plan.ts";
 import { reachFirst } from "./build/reach-first.ts";
 import { isHeld, type Loose, StepMaker } from "./build/steps.ts";
 import { assembleTied, type Tied } from "./build/tied-together.ts";
+import { comesBuilt } from "./comes-built.ts";
 import { connections } from "./connections.ts";
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
@@ -30,6 +31,12 @@ function stagesOf(frame: Frame): ReadonlyMap<string, number> {
   ]);
 }
 
+/** A piece that arrives put together: nobody has to find an order for it. */
+function asItComes(sub: SubAssembly): Built {
+  const items = sub.parts.map((part) => ({ part, way: undefined, parts: [part] }));
+  return { assembly: { id: sub.id, sub, items }, stuck: [] };
+}
+
 /** Builds every sub-assembly and then the frame; what cannot be built, or put in, as one is built from its parts instead. */
 function plan(
   parts: readonly string[],
@@ -44,7 +51,7 @@ function plan(
     subs = subs.filter((sub) => !ids.has(sub.id));
   };
   for (;;) {
-    const made = subs.map((sub) => assembleTied(sub.id, sub, sub.parts, ground, tied));
+    const made = subs.map((sub) => (sub.built ? asItComes(sub) : assembleTied(sub.id, sub, sub.parts, ground, tied)));
     const bad = new Set(made.filter(({ stuck }) => stuck.length > 0).map(({ assembly }) => assembly.id));
     if (bad.size > 0) {
       drop(bad);
@@ -75,6 +82,7 @@ export const buildOrder = defineFact<
     standings: typeof standings;
     ends: typeof ends;
     masses: typeof masses;
+    came: typeof comesBuilt;
   }
 >({
   id: "build-order",
@@ -87,6 +95,7 @@ export const buildOrder = defineFact<
     standings,
     ends,
     masses,
+    came: comesBuilt,
   },
   compute(
     {
@@ -98,6 +107,7 @@ export const buildOrder = defineFact<
       standings: standing,
       ends: states,
       masses: weights,
+      came,
     },
     frame,
   ) {
@@ -134,14 +144,19 @@ export const buildOrder = defineFact<
     const inOrder = (ids: readonly string[]) => [...ids].sort((a, b) => ground.order(a) - ground.order(b));
     const tied: Tied = { pairs: frame.ties.map(({ bars }) => bars), liftable: LIFTABLE };
     const carriers = boltedOn(frame);
+    const capped = states.filter((s) => s.capped && (s.end.cap.kind === "part" || s.covers.length === 0));
     const loose: Loose = {
       connectors: screwed.all,
       stands: standing.all,
       // A standard cap goes on a bare end only.
-      caps: states.filter((s) => s.capped && (s.end.cap.kind === "part" || s.covers.length === 0)),
+      caps: capped,
       equipment: frame.masses
         .filter((mass) => mass.fixed)
         .map(({ ref: thing }) => ({ ref: thing, on: carriers.get(thing.id) })),
+      arrive: (piece) => [
+        ...frame.groups.filter((group) => group.ref.id === piece).flatMap((group) => group.parts),
+        ...capped.filter(({ end }) => came.pieceOf(end.bar)?.ref.id === piece).map(({ ref: end }) => end.id),
+      ],
       refOf,
       covers: covers.of,
       late: (part) => (stages.get(part) ?? 0) >= STAGE.laid,
@@ -171,7 +186,7 @@ export const buildOrder = defineFact<
         built.stuck.length > 0
           ? deadlockOf(inOrder(built.stuck.flatMap((unit) => unit.parts)), known, refOf)
           : undefined,
-      undone: undone.filter((sub) => sub.from === "group").map((sub) => sub.ref),
+      undone: undone.filter((sub) => sub.ref.kind === "group").map(({ ref: group, built }) => ({ group, built })),
       placedAt: (id) => at.get(id),
       tightenedAt: (screw) => made.tightened.get(screw),
       presentAt: (number) => {

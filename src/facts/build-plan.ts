@@ -60,6 +60,10 @@ export interface PlannedPiece {
   /** By how much its diagonals over the outer corners may differ, m; undefined where all its bars run one way. */
   readonly squareWithin: number | undefined;
   readonly parts: readonly string[];
+  /** It arrives put together: nothing of it is sawn, laid out or tightened. */
+  readonly built: boolean;
+  /** Nuts that its joints to other parts want and that do not get into its slots any more. */
+  readonly trapped: readonly string[];
 }
 
 /** Diagonals may differ by so much of their length: common practice. */
@@ -111,7 +115,7 @@ export const buildPlan = defineFact<
     const nutsOf = (bars: ReadonlySet<string>): SlotNuts[] => {
       const slots = new Map<string, NutEntry[]>();
       for (const entry of entries) {
-        if (entry.by === "face" || !bars.has(entry.bar)) continue;
+        if (entry.by === "face" || entry.comesIn || entry.trappedBy || !bars.has(entry.bar)) continue;
         const key = `${slotKey(entry.bar, entry.face, entry.slot)} ${entry.nut.name}`;
         slots.set(key, [...(slots.get(key) ?? []), entry]);
       }
@@ -205,6 +209,8 @@ export const buildPlan = defineFact<
           ? undefined
           : SQUARE * diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),
         parts,
+        built: assembly.sub?.built ?? false,
+        trapped: entries.filter((one) => one.trappedBy && bars.includes(one.bar)).map((one) => one.ref.id),
       };
     });
   },

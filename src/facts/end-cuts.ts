@@ -7,6 +7,7 @@ import type { BarEnd } from "../model/frame.ts";
 import type { EndName } from "../model/ref.ts";
 import type { FaceName } from "../model/stock/stock.ts";
 import { faceNames, faceNormal } from "./axes.ts";
+import { doubles } from "./doubles.ts";
 import { defineFact } from "./fact.ts";
 import type { Question } from "./question.ts";
 import { faceDistance, inTube, type Tube, tubes } from "./tubes.ts";
@@ -168,10 +169,10 @@ function ask(open: Open): Question {
  * Where every end is cut. An end drawn inside one other bar is cut at the face it meets; inside several, at the only one that runs
  * through. Where two bars end inside each other, or several run through, the author is asked. Ends drawn in the open are cut square at the point.
  */
-export const endCuts = defineFact<EndCuts, { tubes: typeof tubes }>({
+export const endCuts = defineFact<EndCuts, { tubes: typeof tubes; doubles: typeof doubles }>({
   id: "end-cuts",
-  needs: { tubes },
-  compute({ tubes: all }) {
+  needs: { tubes, doubles },
+  compute({ tubes: all, doubles: twice }) {
     const settled = new Map<string, EndCut>();
     const waiting = new Set<string>();
     const list = [...all.values()];
@@ -190,7 +191,7 @@ export const endCuts = defineFact<EndCuts, { tubes: typeof tubes }>({
       const tube = all.get(key.slice(0, slash));
       const end = key.slice(slash + 1) as EndName;
       if (!tube) continue;
-      const inside = candidates.get(key) ?? [];
+      const inside = twice.singly(candidates.get(key) ?? [], (other) => other.bar.ref.id);
       if (inside.length === 0) {
         settled.set(key, asDrawn(tube, end));
         waiting.delete(key);

@@ -2,6 +2,7 @@ import type { Frame } from "../model/frame.ts";
 import { nutFor } from "../model/stock/nut-for.ts";
 import type { Connector } from "../model/stock/stock.ts";
 import type { Body } from "./bodies.ts";
+import type { ComesBuilt } from "./comes-built.ts";
 import type { ScrewedPart } from "./placed.ts";
 import { screwRows } from "./sheet-rows.ts";
 import type { LaidSheet } from "./sheets.ts";
@@ -11,6 +12,8 @@ export interface FreeFitting {
   readonly kind: "connector" | "screw" | "nut";
   readonly name: string;
   readonly count: number;
+  /** Of one, kg. */
+  readonly mass?: number;
 }
 
 function* screwed(frame: Frame, screwName: string, slotSize: string, count: number): Iterable<FreeFitting> {
@@ -22,29 +25,33 @@ function* screwed(frame: Frame, screwName: string, slotSize: string, count: numb
 
 /** A connector with a screw and a nut in each of its holes; one that weighs nothing is its screw and nut alone. */
 function* whole(frame: Frame, part: Connector): Iterable<FreeFitting> {
-  if (part.mass > 0) yield { kind: "connector", name: part.name, count: 1 };
+  if (part.mass > 0) yield { kind: "connector", name: part.name, count: 1, mass: part.mass };
   if (part.kind === "side-tie") yield* screwed(frame, part.screw, part.slotSize, 1);
   else if (part.kind === "pivot" || part.kind === "hinge")
     yield* screwed(frame, part.screw, part.slotSize, part.holes.length);
 }
 
-/** Parts of ties, pivots and doors, and the screws of panels on faces; `placed` are those that have a place. */
+/**
+ * Parts of ties, pivots and doors, and the screws of panels on faces, but for those inside a piece that comes built; `placed` are those that
+ * have a place.
+ */
 export function* freeFittings(
   frame: Frame,
   laid: readonly LaidSheet[],
   bodies: ReadonlyMap<string, Body>,
   placed: readonly ScrewedPart[],
+  came: ComesBuilt,
 ): Iterable<FreeFitting> {
-  for (const tie of frame.ties) for (const _ of tie.at) yield* whole(frame, tie.part);
-  for (const { part } of frame.pivots) yield* whole(frame, part);
-  for (const { hinges, latch } of frame.doors) {
-    for (const { part } of hinges) yield* whole(frame, part);
-    if (latch) yield* whole(frame, latch.part);
-  }
+  const here = ({ bars }: { readonly bars: readonly string[] }): boolean => came.holding(bars) === undefined;
+  for (const tie of frame.ties.filter(here)) for (const _ of tie.at) yield* whole(frame, tie.part);
+  for (const { part } of frame.pivots.filter(here)) yield* whole(frame, part);
+  for (const { hinges, latch } of frame.doors)
+    for (const { part } of [...hinges, ...(latch ? [latch] : [])].filter(here)) yield* whole(frame, part);
   for (const sheet of laid) {
     const { held } = sheet.panel;
     if (held.kind !== "on-face" || held.pitch === undefined) continue;
     for (const { bar, screws } of screwRows(sheet, bodies, held.pitch)) {
+      if (!here({ bars: [sheet.panel.ref.id, bar] })) continue;
       const slotSize = bodies.get(bar)?.bar.profile.slotSize ?? "";
       if (held.screw) yield* screwed(frame, held.screw.name, slotSize, screws);
       else {

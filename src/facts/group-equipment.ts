@@ -5,9 +5,9 @@ export function boltedOn(frame: Frame): ReadonlyMap<string, string> {
   const masses = new Set(frame.masses.map((mass) => mass.ref.id));
   const stands = new Set(frame.stands.map((stand) => stand.ref.id));
   return new Map(
-    frame.groups.flatMap(({ ref, parts }) => {
+    frame.groups.flatMap(({ ref, parts, built }) => {
       const [only, ...others] = parts.filter((part) => !masses.has(part) && !stands.has(part));
-      const on = only !== undefined && others.length === 0 ? only : ref.id;
+      const on = only !== undefined && others.length === 0 && !built ? only : ref.id;
       return parts.filter((part) => masses.has(part)).map((thing) => [thing, on] as const);
     }),
   );

@@ -15,10 +15,14 @@ export interface Opening {
   /** How far the zone lies behind it, m, and how far it must. */
   readonly distance: number;
   readonly needed: number;
+  /** Where the middle of a rod just wider than that passes, in the plane of the side, m. */
+  readonly place: Region;
 }
 
 /** Wider than a step by this much counts as wider, m: rounding of coordinates. */
 const ROUNDING = 2e-5;
+/** Clear widths are told to this, m. */
+const FINE = 1e-5;
 /** How far past the edge of a side the floor is drawn, m. */
 const BEYOND = 1;
 
@@ -62,12 +66,37 @@ function apart(region: Region, low: Vec2, high: Vec2): number {
 const isBox = ({ outer, holes }: Region): boolean =>
   holes.length === 0 && outer.length === 4 && edgesOf(outer).every(([a, b]) => a[0] === b[0] || a[1] === b[1]);
 
+/** What lies in the plane of a side, the floor with it. */
+function coversOf(side: GuardSide): readonly Region[] {
+  const floor = rectangle([side.low[0] - BEYOND, side.low[1] - BEYOND], [side.high[0] + BEYOND, side.low[1]]);
+  return side.v === 2 ? [...side.covers, floor] : side.covers;
+}
+
+/** The thickest square rod that passes an opening, m, to a hundredth of a millimetre. */
+export function clearWidth({ place, width }: Opening, side: GuardSide): number {
+  const covers = coversOf(side);
+  const { min, max } = bounds(place);
+  let [low, high] = [width, width + ROUNDING + Math.min(max[0] - min[0], max[1] - min[1])];
+  const passes = (rod: number): boolean => {
+    const left = difference(
+      [place],
+      covers.map((cover) => grown(cover, rod / 2)),
+    );
+    return left.length > 0;
+  };
+  while (high - low > FINE / 10) {
+    const middle = (low + high) / 2;
+    if (passes(middle)) low = middle;
+    else high = middle;
+  }
+  return Math.round(low / FINE) * FINE;
+}
+
 /** What passes a side of a guard, width by width, and how far the zone lies behind it. */
 export function openingsOf(side: GuardSide, zone: Hazard): readonly Opening[] {
   const whole = rectangle(side.low, side.high);
   const upright = side.v === 2;
-  const floor = rectangle([side.low[0] - BEYOND, side.low[1] - BEYOND], [side.high[0] + BEYOND, side.low[1]]);
-  const covers = upright ? [...side.covers, floor] : side.covers;
+  const covers = coversOf(side);
   const face = side.sign > 0 ? zone.high[side.axis] : zone.low[side.axis];
   const behind = Math.abs(side.at - face);
   const low: Vec2 = [zone.low[side.u], zone.low[side.v]];
@@ -90,7 +119,7 @@ export function openingsOf(side: GuardSide, zone: Hazard): readonly Opening[] {
       const needed = Math.max(arm, downToFloor ? legDistance(form, width) : 0);
       const inPlane = Math.max(0, apart(piece, low, high) - width / 2);
       const body = step >= BODY.slot && Math.max(across, along) > BODY.square;
-      found.push({ form, width: step, body, distance: Math.hypot(behind, inPlane), needed });
+      found.push({ form, width: step, body, distance: Math.hypot(behind, inPlane), needed, place: piece });
     }
   }
   return found;

@@ -1,6 +1,6 @@
 import type { Zone } from "../model/frame.ts";
 import { defineFact } from "./fact.ts";
-import { type Opening, openingsOf } from "./guard-openings.ts";
+import { clearWidth, type Opening, openingsOf } from "./guard-openings.ts";
 import { type Guarding, type GuardSide, guardSides, type Hazard } from "./guard-sides.ts";
 import { OUT_OF_REACH, overDistanceWithin } from "./reach-over.ts";
 
@@ -8,8 +8,8 @@ import { OUT_OF_REACH, overDistanceWithin } from "./reach-over.ts";
 export interface SideReach {
   /** "-x side", or "top". */
   readonly name: string;
-  /** The opening that comes nearest to letting someone reach the zone; undefined where the side is closed. */
-  readonly through: Opening | undefined;
+  /** The opening that comes nearest to letting someone reach the zone, with the thickest rod that passes it, m; undefined where the side is closed. */
+  readonly through: (Opening & { readonly clear: number }) | undefined;
   /** Over the top of the side, where nothing lies over the zone; `needed` undefined: too low to guard at all. */
   readonly over: { readonly guard: number; readonly distance: number; readonly needed: number | undefined } | undefined;
 }
@@ -43,11 +43,14 @@ function overOf(side: GuardSide, { zone, roofed }: Guarding<Hazard>, floor: numb
 
 /** How each side of a guard keeps people from what is behind it. */
 export function sidesReach(guarding: Guarding<Hazard>, floor: number): readonly SideReach[] {
-  return guarding.sides.map((side) => ({
-    name: nameOf(side),
-    through: worstOf(openingsOf(side, guarding.zone)),
-    over: overOf(side, guarding, floor),
-  }));
+  return guarding.sides.map((side) => {
+    const worst = worstOf(openingsOf(side, guarding.zone));
+    return {
+      name: nameOf(side),
+      through: worst && { ...worst, clear: clearWidth(worst, side) },
+      over: overOf(side, guarding, floor),
+    };
+  });
 }
 
 /** Openings above the height that nobody reaches from the floor are nobody's way in. */

@@ -1,5 +1,7 @@
 // Generated from the files of this folder by `npm run generate`; do not edit.
 export { acting } from "./acting.ts";
+export { arrivals } from "./arrivals.ts";
+export { barWork } from "./bar-work.ts";
 export { highWork } from "./bench-work.ts";
 export { bodies } from "./bodies.ts";
 export { boredHoles } from "./bored-holes.ts";
@@ -11,10 +13,12 @@ export { buriedScrews } from "./buried-screws.ts";
 export { clamping } from "./clamping.ts";
 export { clashes } from "./clashes.ts";
 export { combinations } from "./combinations.ts";
+export { comesBuilt } from "./comes-built.ts";
 export { connections } from "./connections.ts";
 export { contacts } from "./contacts.ts";
 export { cutList } from "./cut-list.ts";
 export { doorSwings } from "./door-swings.ts";
+export { doubles } from "./doubles.ts";
 export { endCuts } from "./end-cuts.ts";
 export { endReach } from "./end-reach.ts";
 export { ends } from "./ends.ts";
@@ -71,6 +75,7 @@ export { seated } from "./seated.ts";
 export { secondOrder } from "./second-order.ts";
 export { shapedFits } from "./shaped-fits.ts";
 export { sheetClashes } from "./sheet-clashes.ts";
+export { sheetFittings } from "./sheet-fittings.ts";
 export { sheets } from "./sheets.ts";
 export { sideBracing } from "./side-bracing.ts";
 export { skews } from "./skews.ts";

@@ -42,6 +42,7 @@ export const lifted = defineFact<
       gathered(ids.map((id) => weight.get(id)).filter((one): one is Weight => one !== undefined));
     const list: Lifted[] = [];
     for (const assembly of order.assemblies) {
+      if (assembly.sub?.built) continue;
       for (const { part, parts } of assembly.items) {
         const [first = ""] = parts;
         const ref = refs.get(first);

@@ -1,6 +1,7 @@
 import type { EndName, Ref } from "../model/ref.ts";
 import type { FaceName, Nut } from "../model/stock/stock.ts";
 import { type BuildOrder, buildOrder } from "./build-order.ts";
+import { comesBuilt } from "./comes-built.ts";
 import { defineFact } from "./fact.ts";
 import { sitsInSlot } from "./landing.ts";
 import { screwedParts } from "./screwed-parts.ts";
@@ -24,7 +25,9 @@ export interface NutEntry {
   /** Number of the step that closes the slot for good, and what closes it then; none where an end stays open. */
   readonly closed?: { readonly step: number; readonly with: readonly Ref[] };
   /** The piece that comes put together and has its slot closed already. */
-  readonly trappedBy?: Ref<"group">;
+  readonly trappedBy?: Ref;
+  /** The piece that it comes in, laid in already. */
+  readonly comesIn?: Ref;
 }
 
 /** The slot of one bar. */
@@ -50,33 +53,32 @@ function closingOf(parts: readonly Ref[], order: BuildOrder): Closing | undefine
 /** For every nut when and how it enters its slot. */
 export const nutEntries = defineFact<
   readonly NutEntry[],
-  { parts: typeof screwedParts; order: typeof buildOrder; slots: typeof slotEnds }
+  { parts: typeof screwedParts; order: typeof buildOrder; slots: typeof slotEnds; came: typeof comesBuilt }
 >({
   id: "nut-entries",
-  needs: { parts: screwedParts, order: buildOrder, slots: slotEnds },
-  compute({ parts, order, slots }, frame) {
-    const built = new Map(
-      frame.groups.filter((group) => group.built).flatMap((group) => group.parts.map((part) => [part, group] as const)),
-    );
+  needs: { parts: screwedParts, order: buildOrder, slots: slotEnds, came: comesBuilt },
+  compute({ parts, order, slots, came }) {
     const list: NutEntry[] = [];
     for (const connector of parts.all) {
       const joined = order.placedAt(connector.ref.id) ?? 0;
+      const piece = came.around(connector);
       for (const { into } of connector.screws) {
         if (into.kind !== "nut" || !into.nut || !sitsInSlot(into.landing)) continue;
         const { bar, face, station, slot } = into.landing;
         const number = slot?.number ?? 0;
         const found = { ref: into.ref, connector: connector.ref, nut: into.nut, bar, face, slot: number, station };
         const ends = (["from", "to"] as const).map((end: EndName) => slots.closing(bar, face, number, end));
-        const group = built.get(bar);
-        const inGroup = connector.holds.every((hold) => built.get(hold.bar) === group);
+        const group = came.pieceOf(bar);
+        const inGroup = group !== undefined && piece === group;
         // A foot is screwed off again and lets a nut past.
-        const own = (part: Ref): boolean => group?.parts.includes(part.id) === true && part.kind !== "stand";
+        const own = (part: Ref): boolean => came.pieceOf(part.id) === group && part.kind !== "stand";
         const shut = ends.every((parts) => parts.some(own));
         const times = ends.map((parts) => closingOf(parts, order));
         const [a, b] = times;
         const last = a && b ? (a.step >= b.step ? a : b) : undefined;
-        if (into.nut.kind === "drop-in") list.push({ ...found, by: "face" });
-        else if (group && !inGroup && shut) list.push({ ...found, by: "preload", trappedBy: group.ref });
+        if (inGroup) list.push({ ...found, by: "preload", comesIn: group.ref });
+        else if (into.nut.kind === "drop-in") list.push({ ...found, by: "face" });
+        else if (group && shut) list.push({ ...found, by: "preload", trappedBy: group.ref });
         else if (!last) list.push({ ...found, by: "open end" });
         else list.push({ ...found, by: last.step > joined ? "open end" : "preload", closed: last });
       }

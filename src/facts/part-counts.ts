@@ -1,4 +1,5 @@
 import { bodies } from "./bodies.ts";
+import { comesBuilt } from "./comes-built.ts";
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
 import { freeFittings } from "./free-fittings.ts";
@@ -20,14 +21,20 @@ export interface PartCount {
   readonly notches?: readonly [number, number];
   /** Of a strip between slot and panel: the length of the edge it goes along, m. */
   readonly length?: number;
+  /** Of one of them, kg; of what weighs next to nothing (screws, nuts, caps, strips) it is not known. */
+  readonly mass?: number;
 }
 
-type Sized = Pick<PartCount, "size" | "notches" | "length">;
+type Sized = Pick<PartCount, "size" | "notches" | "length" | "mass">;
 
 /** Sizes are told apart to a thousandth of a millimetre. */
 const micron = (size: number): number => Math.round(size * 1e6);
 
-/** What has to lie on the bench beside the bars, counted. */
+/** Area of a sheet with the same notch in all four corners, m². */
+const areaOf = ([w, h]: readonly [number, number], [a, b]: readonly [number, number] = [0, 0]): number =>
+  w * h - 4 * a * b;
+
+/** What has to lie on the bench beside the bars, counted: all but what comes on pieces that arrive built. */
 export const partCounts = defineFact<
   readonly PartCount[],
   {
@@ -39,12 +46,23 @@ export const partCounts = defineFact<
     fits: typeof panelFits;
     bodies: typeof bodies;
     notched: typeof panelNotches;
+    came: typeof comesBuilt;
   }
 >({
   id: "part-counts",
-  needs: { placements, parts: screwedParts, ends, standings, sheets, fits: panelFits, bodies, notched: panelNotches },
+  needs: {
+    placements,
+    parts: screwedParts,
+    ends,
+    standings,
+    sheets,
+    fits: panelFits,
+    bodies,
+    notched: panelNotches,
+    came: comesBuilt,
+  },
   compute(
-    { placements: placed, parts, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched },
+    { placements: placed, parts, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched, came },
     frame,
   ) {
     const counts = new Map<string, PartCount>();
@@ -55,7 +73,8 @@ export const partCounts = defineFact<
       counts.set(key, { kind, name, count, ...own });
     };
     for (const connector of placed.connectors) {
-      add("connector", connector.part.name);
+      if (came.around(connector)) continue;
+      add("connector", connector.part.name, { mass: connector.part.mass });
       for (const screw of connector.screws) {
         add("screw", screw.screw.name);
         if (screw.into.kind === "nut" && screw.into.nut) add("nut", screw.into.nut.name);
@@ -65,6 +84,7 @@ export const partCounts = defineFact<
       // A standard cap goes on a bare end only: where a foot or a bar covers part of it, it would be in the way.
       if (!state.capped || (state.end.cap.kind === "if-open" && state.covers.length > 0)) continue;
       const { cap, bar } = state.end;
+      if (came.pieceOf(bar)) continue;
       const profile = frame.bars.find((b) => b.ref.id === bar)?.profile.name ?? "";
       const fitting =
         cap.kind === "part"
@@ -72,9 +92,12 @@ export const partCounts = defineFact<
           : [...frame.stock.caps.values()].find((c) => c.profiles.includes(profile))?.name;
       add("cap", fitting ?? `a cap for ${profile}`);
     }
-    for (const { stand } of standing.all) add("stand", stand.part.name);
-    for (const { kind, name, count } of freeFittings(frame, laid, all, parts.free)) add(kind, name, {}, count);
+    for (const { stand } of standing.all)
+      if (!came.pieceOf(stand.ref.id)) add("stand", stand.part.name, { mass: stand.part.mass });
+    for (const { kind, name, count, ...own } of freeFittings(frame, laid, all, parts.free, came))
+      add(kind, name, own, count);
     for (const { panel, size, slotPanel } of fits) {
+      if (came.pieceOf(panel.ref.id)) continue;
       const gasket = panel.held.kind === "in-slot" ? panel.held.gasket : undefined;
       const { sides } = slotPanel.rectangle ?? { sides: [] };
       // The sides towards − and + of one axis run along the other.
@@ -83,10 +106,16 @@ export const partCounts = defineFact<
           if (gasket && side.kind === "slot") add("gasket", gasket.name, { length: size[i === 0 ? 1 : 0] });
     }
     for (const panel of frame.panels) {
+      if (came.pieceOf(panel.ref.id)) continue;
       const sheet = laid.find((s) => s.panel === panel);
       const size = panel.size ?? sheet?.size ?? fits.find((fit) => fit.panel === panel)?.size;
       const notches = panel.notches ?? notched.find((one) => one.panel === panel)?.needed;
-      add("sheet", panel.sheet.name, { ...(size ? { size } : {}), ...(notches ? { notches } : {}) });
+      const mass = size && panel.sheet.density * panel.sheet.thickness * areaOf(size, notches);
+      add("sheet", panel.sheet.name, {
+        ...(size ? { size } : {}),
+        ...(notches ? { notches } : {}),
+        ...(mass === undefined ? {} : { mass }),
+      });
     }
     return [...counts.values()].sort((a, b) =>
       a.kind < b.kind ? -1 : a.kind > b.kind ? 1 : a.name < b.name ? -1 : a.name > b.name ? 1 : 0,

@@ -5,6 +5,7 @@ import type { FaceName, Slot } from "../model/stock/stock.ts";
 import { type Body, bodies, cutStation, onFace } from "./bodies.ts";
 import { chooseBores } from "./bore-choice.ts";
 import { type Contact, contacts } from "./contacts.ts";
+import { type Doubles, doubles } from "./doubles.ts";
 import { type Answer, chooseFace, chooseSlots } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
 import { frameMiddle } from "./frame-middle.ts";
@@ -44,9 +45,13 @@ function settle<T>(answer: Answer<T>, at: Ref): T {
   throw new Asked({ at, ...answer });
 }
 
-/** The contact an end is fastened across: with the bar named, or the only bar the end meets. */
-function meeting(joint: Joint, met: readonly Contact[]): Contact | undefined {
-  const named = joint.onto === undefined ? met : met.filter((contact) => contact.b.bar === joint.onto);
+/** The contact an end is fastened across: with the bar named, by the joint or as the one the end is cut at, or the only bar it meets. */
+function meeting(joint: Joint, met: readonly Contact[], body: Body, twice: Doubles): Contact | undefined {
+  const { cut } = body.bar.ends[joint.end];
+  const at = (bar: string | undefined): readonly Contact[] => met.filter((contact) => contact.b.bar === bar);
+  const cutAt = cut.kind === "butt" ? at(cut.against) : [];
+  const seen = cutAt.length > 0 ? cutAt : twice.singly(met, (contact) => contact.b.bar);
+  const named = joint.onto === undefined ? seen : at(joint.onto);
   const bars = new Set(named.map((contact) => contact.b.bar));
   const [first] = named;
   if (!first || bars.size <= 1) return first;
@@ -231,11 +236,11 @@ function guarded(setting: Setting, place: () => void): void {
 /** Where every connector, screw and nut of the frame comes to lie. */
 export const placements = defineFact<
   Placements,
-  { bodies: typeof bodies; contacts: typeof contacts; middle: typeof frameMiddle }
+  { bodies: typeof bodies; contacts: typeof contacts; middle: typeof frameMiddle; doubles: typeof doubles }
 >({
   id: "placements",
-  needs: { bodies, contacts, middle: frameMiddle },
-  compute({ bodies: all, contacts: touching, middle }, frame) {
+  needs: { bodies, contacts, middle: frameMiddle, doubles },
+  compute({ bodies: all, contacts: touching, middle, doubles: twice }, frame) {
     const setting: Setting = { frame, bodies: all, middle, connectors: [], misplaced: [], questions: [] };
     const met: MetJoint[] = [];
     const unmet: Joint[] = [];
@@ -243,7 +248,7 @@ export const placements = defineFact<
       const body = all.get(joint.bar);
       if (!body) continue;
       guarded(setting, () => {
-        const contact = meeting(joint, touching.ofEnd(joint.bar, joint.end));
+        const contact = meeting(joint, touching.ofEnd(joint.bar, joint.end), body, twice);
         const onto = contact && all.get(contact.b.bar);
         if (!contact || !onto) {
           unmet.push(joint);

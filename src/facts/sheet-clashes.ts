@@ -19,7 +19,7 @@ export interface SheetClash {
 }
 
 /** The sheet less the notches in its four corners, as two boxes across each other. */
-function pieces(box: OrientedBox, [u, v]: readonly [number, number]): readonly OrientedBox[] {
+export function notchedPieces(box: OrientedBox, [u, v]: readonly [number, number]): readonly OrientedBox[] {
   const [a, b, t] = box.half;
   if (u <= 0 || v <= 0) return [box];
   const halves = [
@@ -48,7 +48,7 @@ export const sheetClashes = defineFact<
   compute({ bodies: all, sheets: laid, boxes }) {
     const solids: Solid[] = laid.flatMap(({ panel }) => {
       const box = boxes.get(panel.ref.id)?.box;
-      return (box ? pieces(box, panel.notches ?? [0, 0]) : []).map((piece) => {
+      return (box ? notchedPieces(box, panel.notches ?? [0, 0]) : []).map((piece) => {
         const prism = prismFromBox(piece);
         return { of: panel.ref, prism, bounds: boundsOf(prism.vertices) };
       });

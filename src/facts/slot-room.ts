@@ -26,6 +26,7 @@ export const slotRoom = defineFact<
   compute({ bodies: all, entries, use }) {
     const slots = new Map<string, (typeof entries)[number][]>();
     for (const entry of entries) {
+      if (entry.comesIn) continue;
       const key = slotKey(entry.bar, entry.face, entry.slot);
       const known = slots.get(key);
       if (known) known.push(entry);

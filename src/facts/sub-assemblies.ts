@@ -3,6 +3,7 @@ import { type Ref, ref } from "../model/ref.ts";
 import { bodies } from "./bodies.ts";
 import { massBuiltIn, panelsAmong } from "./build/built-in.ts";
 import { flatFrames } from "./build/flat-frames.ts";
+import { groupParts } from "./comes-built.ts";
 import { connections } from "./connections.ts";
 import { defineFact } from "./fact.ts";
 import { hindrances } from "./hindrances.ts";
@@ -19,6 +20,8 @@ export interface SubAssembly {
   readonly ref: Ref;
   /** Bars and panels. */
   readonly parts: readonly string[];
+  /** It arrives put together. */
+  readonly built: boolean;
 }
 
 /**
@@ -28,25 +31,20 @@ export interface SubAssembly {
 export const LIFTABLE = (2 * 25 * 2) / 3;
 
 function named(frame: Frame): SubAssembly[] {
-  const doors = new Map(frame.doors.map((door) => [door.ref.id, door]));
   const list: SubAssembly[] = [];
-  const built = (kinds: Ref["kind"]): boolean => kinds === "bar" || kinds === "panel";
-  const kindOf = new Map<string, Ref["kind"]>([
-    ...frame.bars.map((bar) => [bar.ref.id, "bar"] as const),
-    ...frame.panels.map((panel) => [panel.ref.id, "panel"] as const),
-  ]);
+  const hung = new Set(frame.doors.flatMap((door) => [...door.bars, ...door.panels]));
   const grouped = new Set<string>();
   for (const group of frame.groups) {
-    const parts = group.parts.flatMap((part) => {
-      const door = doors.get(part);
-      return door ? [...door.bars, ...door.panels] : built(kindOf.get(part) ?? "frame") ? [part] : [];
-    });
+    const { ref, built } = group;
+    const parts = groupParts(frame, group);
     for (const part of parts) grouped.add(part);
-    if (parts.length > 1) list.push({ id: group.ref.id, from: "group", ref: group.ref, parts });
+    // A single part is no piece of its own, unless something comes on it.
+    if (parts.length < (built ? 1 : 2)) continue;
+    list.push({ id: ref.id, from: parts.every((part) => hung.has(part)) ? "door" : "group", ref, parts, built });
   }
   for (const door of frame.doors) {
     const parts = [...door.bars, ...door.panels].filter((part) => !grouped.has(part));
-    if (parts.length > 1) list.push({ id: door.ref.id, from: "door", ref: door.ref, parts });
+    if (parts.length > 1) list.push({ id: door.ref.id, from: "door", ref: door.ref, parts, built: false });
   }
   return list;
 }
@@ -87,6 +85,7 @@ export const subAssemblies = defineFact<
         from: "found",
         ref: ref("bar", first),
         parts: [...bars, ...inside.map((panel) => panel.ref.id)],
+        built: false,
       });
     }
     return list;

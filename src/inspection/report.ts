@@ -71,6 +71,7 @@ export interface Tally {
   /** The met judgement nearest its limit. */
   readonly closest?: {
     readonly at: Ref;
+    readonly quantity: Quantity;
     readonly utilisation: number;
     readonly sense: "at most" | "at least";
     readonly measured: string;

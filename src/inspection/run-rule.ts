@@ -24,7 +24,7 @@ interface Counting {
   met: number;
   notMet: number;
   notApplicable: number;
-  closest?: { at: Ref; utilisation: number; sense: "at most" | "at least"; measured: string; limit: string };
+  closest?: NonNullable<Tally["closest"]>;
   readonly findings: Finding[];
   readonly undecided: { at: Ref; why: string }[];
   readonly failures: Failure[];
@@ -106,6 +106,7 @@ function count(setting: Setting, rule: AnyRule, strict: Level | undefined, judge
       if (share === undefined || share <= (into.closest?.utilisation ?? 0)) return;
       into.closest = {
         at: judgement.at,
+        quantity: message.measures,
         utilisation: share,
         sense,
         ...formatPair(measured, limit.value, message.measures, setting.frame.units),

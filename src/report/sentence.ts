@@ -21,7 +21,8 @@ function amount(text: string, measure: Measure): string {
     measure.utilisation === undefined || NO_SHARE.has(measure.quantity)
       ? ""
       : ` (${shareOfLimit(measure.utilisation, measure.sense)})`;
-  return `; ${said}${limit} ${bound}${share}`;
+  const times = measure.quantity === "ratio" && text.includes(`${measured} times`) ? " times" : "";
+  return `; ${said}${limit}${times} ${bound}${share}`;
 }
 
 /** What a finding says of its part, with the numbers. */

@@ -20,11 +20,17 @@ export const rule = defineRule({
       text: "{group:part} cannot be built on its own and put in whole",
       advice: "leave the part out of the group that has to go in last, or drop the group",
     },
+    built: {
+      text: "{group:part} comes built and cannot be put in whole",
+      advice: 'put in what stands in its way after it, or take it apart and write the group without "built"',
+    },
   },
   *inspect({ order: { deadlock, undone } }, _, say) {
     const [first] = deadlock?.ring ?? [];
     const parts = deadlock?.ring.map((link) => link.part) ?? [];
     yield say.ring(first?.part ?? frameRef, { parts, why: ringWords(deadlock?.ring ?? []) }, deadlock === undefined);
-    for (const group of undone) yield say.group(group, { group }, false);
+    for (const { group, built } of undone) {
+      yield built ? say.built(group, { group }, false) : say.group(group, { group }, false);
+    }
   },
 });

@@ -1,6 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { safetyFactor } from "../criteria/safety-factor.ts";
-import { directionWords } from "../facts/axis-words.ts";
+import { lineWords } from "../facts/axis-words.ts";
 import { dividedBy, loadFactors } from "../facts/load-factors.ts";
 import { response } from "../facts/response.ts";
 import { stability } from "../facts/stability.ts";
@@ -35,7 +35,7 @@ export const rule = defineRule({
   criteria: { least: critical, safety: safetyFactor },
   messages: {
     buckles: {
-      text: "buckles at {factor:ratio} times its load; {bar:bar} then moves furthest, along {way:word}",
+      text: "buckles at {factor:ratio} times its load; {bar:bar} then moves furthest, {way:word}",
       advice: "brace it, hold its posts by a rail half way, or take larger or gusseted brackets",
       measures: "ratio",
       working: { formula: "det(K − α B) = 0: stiffness K, axial forces B" },
@@ -75,7 +75,7 @@ export const rule = defineRule({
     };
     yield say.buckles(
       frameRef,
-      { factor, bar: ref("bar", bar), way: directionWords(unit) },
+      { factor, bar: ref("bar", bar), way: lineWords(unit) },
       { measured: factor, limit, under: { combination: view.combination.name, bound: view.bound }, otherBounds },
     );
   },

@@ -25,7 +25,7 @@ export const rule = defineRule({
   criteria: {},
   messages: {
     through: {
-      text: "lies {distance:length} behind an opening on its {side:word}, a {form:word} wider than {width:length}",
+      text: "lies {distance:length} behind an opening on its {side:word}, a {form:word} {clear:length} wide, counted among those wider than {width:length}",
       advice: "close the opening or make it narrower, or move the guard away from the hazard",
       measures: "length",
       sense: "at least",
@@ -70,7 +70,13 @@ export const rule = defineRule({
           );
           yield say.through(
             at,
-            { distance: measured, side, form: through.form, width: si(through.width, "length") },
+            {
+              distance: measured,
+              side,
+              form: through.form,
+              clear: si(through.clear, "length"),
+              width: si(through.width, "length"),
+            },
             { measured, limit },
           );
         } else yield say.body(at, { side }, true);

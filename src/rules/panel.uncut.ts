@@ -1,5 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { panelNotches } from "../facts/panel-notches.ts";
+import { sheetFittings } from "../facts/sheet-fittings.ts";
 import { si } from "../model/units/quantity.ts";
 import { defineRule } from "./shape/rule.ts";
 
@@ -22,7 +23,7 @@ export const rule = defineRule({
   group: "panels",
   level: "hold",
   basis: ["geometry", "common practice"],
-  needs: { panelNotches },
+  needs: { panelNotches, sheetFittings },
   criteria: { asked: notchRoom },
   messages: {
     corner: {
@@ -42,8 +43,15 @@ export const rule = defineRule({
       advice: "name this bar as an edge and divide the panel, or move the bar out of its plane",
       level: "reject",
     },
+    lies: {
+      text: "{fittings:parts} stand up to {depth:length} in it where it should lie on its bars",
+      advice:
+        'put them on faces where no sheet lies, or let the sheet end in front of them: an "overhang" below zero, or "notches" where they stand in its corners',
+    },
   },
-  *inspect({ panelNotches: all }, { asked }, say) {
+  *inspect({ panelNotches: all, sheetFittings: laid }, { asked }, say) {
+    for (const { panel, fittings, depth } of laid)
+      yield say.lies(panel.ref, { fittings, depth: si(depth, "length") }, fittings.length === 0);
     for (const { panel, corners, needed, elsewhere, crossing } of all) {
       const at = panel.ref;
       if (needed) {

@@ -1,4 +1,5 @@
 import { defineCriterion } from "../criteria/criterion.ts";
+import { comesBuilt } from "../facts/comes-built.ts";
 import { headRoom } from "../facts/head-room.ts";
 import { screwedParts } from "../facts/screwed-parts.ts";
 import { si } from "../model/units/quantity.ts";
@@ -20,7 +21,7 @@ export const rule = defineRule({
   group: "access and build",
   level: "hold",
   basis: ["ISO 2936:2014, key sizes and arms", "ISO 4762, ISO 7380-1: head sizes", "geometry"],
-  needs: { headRoom, screwedParts },
+  needs: { headRoom, screwedParts, comesBuilt },
   criteria: { clearance: keyClearance },
   messages: {
     key: {
@@ -38,11 +39,14 @@ export const rule = defineRule({
       sense: "at least",
     },
   },
-  *inspect({ headRoom: near, screwedParts: parts }, { clearance }, say) {
+  *inspect({ headRoom: near, screwedParts: parts, comesBuilt: came }, { clearance }, say) {
+    const turned = new Set(
+      parts.all.filter((part) => !came.around(part)).flatMap(({ screws }) => screws.map(({ ref }) => ref.id)),
+    );
     const crowded = new Set<string>();
     for (const { screw, other, keyToHead, headToHead } of near) {
       crowded.add(screw.ref.id);
-      if (Number.isFinite(keyToHead)) {
+      if (Number.isFinite(keyToHead) && turned.has(screw.ref.id)) {
         const room = si(keyToHead, "length");
         yield say.key(screw.ref, { screw: screw.ref, room, other: other.ref }, { measured: room, limit: clearance });
       }

@@ -1,5 +1,6 @@
 import { fingerRoom, fistRoom } from "../criteria/hand-widths.ts";
 import { ballEndAt } from "../facts/ball-end.ts";
+import { comesBuilt } from "../facts/comes-built.ts";
 import { handRoomOf } from "../facts/hand-room.ts";
 import { headRoom } from "../facts/head-room.ts";
 import { towards } from "../facts/slot-slides.ts";
@@ -35,41 +36,46 @@ export const rule = defineRule({
     "geometry: a hexagon comes round every 60°",
     "ISO 15534-3: breadths of hand and finger, from memory",
   ],
-  needs: { toolRoom, headRoom, toolShifts },
+  needs: { toolRoom, headRoom, toolShifts, comesBuilt },
   criteria: { fingers: fingerRoom, fist: fistRoom },
   messages: {
     entry: {
-      text: "{room:length} is free in front of {screw:screw} before {part:part}: {tool:word} does not go in",
+      text: "{room:length} is free in front of the screw before {part:part}: {tool:word} does not go in",
       advice: "move it along its slot, or put it on another face",
       exact: MOVED,
       measures: "length",
       sense: "at least",
     },
     swing: {
-      text: "{tool:word} turns {arc:angle} in {screw:screw}, no further for {part:part}",
+      text: "{tool:word} turns {arc:angle} in the screw, no further for {part:part}",
       advice: "move it along its slot, or put it on another face",
       exact: MOVED,
       measures: "angle",
       sense: "at least",
     },
     ball: {
-      text: "{tool:word} gets to {screw:screw} {tilt:angle} off its axis: its ball end runs the screw in and bears {torque:moment} at most, but the last turn needs a key put on straight",
+      text: "{tool:word} gets to the screw {tilt:angle} off its axis: its ball end runs the screw in and bears {torque:moment} at most, but the last turn needs a key put on straight",
       advice: "run it in with the ball end, and tighten it before what is in the way of a straight key is in place",
       level: "note",
     },
     hand: {
-      text: "{tool:word} turns in {screw:screw}, but {part:part} leaves the hand that holds it {room:length} across",
+      text: "{tool:word} turns in the screw, but {part:part} leaves the hand that holds it {room:length} across",
       advice: "move it along its slot, put it on another face, or tighten it before {part:part} is in place",
       exact: MOVED,
       measures: "length",
       sense: "at least",
     },
   },
-  *inspect({ toolRoom: rooms, headRoom: near, toolShifts: shifts }, { fingers, fist }, say) {
+  *inspect({ toolRoom: rooms, headRoom: near, toolShifts: shifts, comesBuilt: came }, { fingers, fist }, say) {
     const heads = new Set(near.filter(({ keyToHead }) => keyToHead < 0).map(({ screw }) => screw.ref.id));
     for (const room of rooms) {
       const { connector, screw, best } = room;
       const { ref } = screw;
+      const piece = came.around(connector);
+      if (piece) {
+        yield notApplicable(ref, `comes tightened in ${piece.ref.id}`);
+        continue;
+      }
       if (heads.has(ref.id)) {
         yield notApplicable(ref, "screw.crowded says which head is in the way");
         continue;
@@ -89,7 +95,7 @@ export const rule = defineRule({
         const limit = { value: si(best.asks, "length"), from: "stock" as const, basis };
         yield say.entry(
           ref,
-          { room: free, screw: ref, part: best.stopper ?? ref, tool: words, ...moved },
+          { room: free, part: best.stopper ?? ref, tool: words, ...moved },
           { measured: free, limit },
         );
       }
@@ -97,13 +103,13 @@ export const rule = defineRule({
       if (ball) {
         const tilt = si(ball.tilt, "angle");
         const torque = si(ball.tool.torque, "moment");
-        yield say.ball(ref, { tool: ball.tool.name, screw: ref, tilt, torque }, false);
+        yield say.ball(ref, { tool: ball.tool.name, tilt, torque }, false);
       }
       if (!goesIn(best)) continue;
       const arc = si(best.swing, "angle");
       const limit = { value: tool.swing, from: "stock" as const, basis };
       const part = mostInTheWay(best) ?? ref;
-      yield say.swing(ref, { tool: words, arc, screw: ref, part, ...moved }, { measured: arc, limit });
+      yield say.swing(ref, { tool: words, arc, part, ...moved }, { measured: arc, limit });
       const hand = handRoomOf(room, asked);
       if (!hand) continue;
       const { way } = hand.trial;
@@ -111,7 +117,7 @@ export const rule = defineRule({
       const roomier = hand.by ? movedBy(shifts.shiftOf(connector, asked)) : {};
       yield say.hand(
         ref,
-        { tool: wayWords(way), screw: ref, part: hand.by ?? ref, room: width, ...roomier },
+        { tool: wayWords(way), part: hand.by ?? ref, room: width, ...roomier },
         { measured: width, limit: limits[way.grip] },
       );
     }

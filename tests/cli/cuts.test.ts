@@ -50,6 +50,28 @@ describe("trysquare cuts", () => {
     expect(list.plans[0]?.bars.length).toBe(2);
   });
 
+  // A sheet of 18 mm plywood of 1500 × 750 mm weighs 0.018 × 1.5 × 0.75 m³ times its density; all kinds add up to what is printed.
+  it("gives the mass of one of each, of each kind and of all", () => {
+    const list = JSON.parse(cuts("docs/demo/first-bench.frame.json", "--as", "json")) as CutJson & {
+      readonly masses: Readonly<Record<string, number>>;
+    };
+    const top = list.parts.find(({ kind }) => kind === "sheet") as { mass: number; size: [number, number] } | undefined;
+    const density = 680; // kg/m³, birch plywood (common practice)
+    expect(top?.mass).toBeCloseTo(0.018 * (top?.size[0] ?? 0) * (top?.size[1] ?? 0) * density, 9);
+    expect(list.masses.sheet).toBeCloseTo(top?.mass ?? 0, 9);
+    expect(list.masses.bar).toBeCloseTo(
+      list.plans.reduce((sum, plan) => sum + plan.mass, 0),
+      9,
+    );
+    const told =
+      /([\d.]+) kg of bars, ([\d.]+) kg of panels, ([\d.]+) kg of connectors and ([\d.]+) kg of feet and casters: ([\d.]+) kg/.exec(
+        cuts("docs/demo/first-bench.frame.json"),
+      );
+    const [bars = 0, panels = 0, connectors = 0, feet = 0, all = 0] = (told ?? []).slice(1).map(Number);
+    expect(all).toBeGreaterThan(0);
+    expect(Math.abs(bars + panels + connectors + feet - all)).toBeLessThan(0.2);
+  });
+
   it("takes a saw cut of nothing, written bare", () => {
     expect(JSON.parse(cuts("tests/cures/bench.frame.json", "--as", "json", "--kerf", "0")).kerf).toBe(0);
   });
@@ -57,7 +79,7 @@ describe("trysquare cuts", () => {
   it("keeps what a spreadsheet would run as a formula as text", () => {
     const table = cuts("tests/cures/bench.frame.json", "--as", "csv");
     for (const line of table.trim().split("\r\n")) expect(line).not.toMatch(/(^|,)[=+@]/);
-    expect(table.split("\r\n")[0]).toBe("kind,name,count,length mm,width mm,work,bars");
+    expect(table.split("\r\n")[0]).toBe("kind,name,count,length mm,width mm,work,bars,kg each");
   });
 
   it("counts spare nuts where the house asks for them: one for each slot that takes nuts", () => {

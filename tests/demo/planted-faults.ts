@@ -309,7 +309,7 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
           level: "hold",
           parts: ["stake.from/2/b1/nut", "base-front", "old-front"],
         },
-        { rule: "build.deadlock", key: "group", level: "hold", parts: ["old-front"] },
+        { rule: "build.deadlock", key: "built", level: "hold", parts: ["old-front"] },
       ],
     },
     {

@@ -85,7 +85,7 @@ describe("the order of building", () => {
     ]);
     // All four bars first leave the panel no way in.
     const shut = known(buildOrder, grouped("post-1", "post-2", "low", "high"));
-    expect(shut.undone.map((group) => group.id)).toEqual(["ring"]);
+    expect(shut.undone.map(({ group }) => group.id)).toEqual(["ring"]);
     expect(shut.deadlock).toBeUndefined();
   });
 });

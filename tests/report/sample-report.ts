@@ -98,6 +98,7 @@ export const rejected: Report = {
       undecided: 0,
       closest: {
         at: ref("joint", "rail-1.from"),
+        quantity: "length",
         utilisation: 0.92,
         sense: "at most",
         measured: "1.10 kN",

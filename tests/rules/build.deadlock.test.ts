@@ -14,9 +14,11 @@ const apart = (mm: number) => (file: FrameFile) => {
 };
 
 /** Put round a panel in a group of its own. */
-const grouped = (parts: [string, ...string[]]) => (file: FrameFile) => {
-  Object.assign(file, glazed(), { groups: [{ id: "ring", parts }] });
-};
+const grouped =
+  (parts: [string, ...string[]], built = false) =>
+  (file: FrameFile) => {
+    Object.assign(file, glazed(), { groups: [{ id: "ring", parts, built }] });
+  };
 
 it("build.deadlock: two rails that cover each other's screws, a group that leaves a panel no way in (geometry)", () => {
   const wrong = proveRule(rule, facing, [
@@ -34,6 +36,16 @@ it("build.deadlock: two rails that cover each other's screws, a group that leave
     // Common practice: the panel goes in before the last bar.
     { title: "open at the top", edit: grouped(["post-1", "post-2", "low"]), finds: [] },
     { title: "closed", edit: grouped(["post-1", "post-2", "low", "high"]), finds: [{ at: "ring", key: "group" }] },
+    {
+      title: "closed, and comes built",
+      edit: grouped(["post-1", "post-2", "low", "high"], true),
+      finds: [{ at: "ring", key: "built" }],
+    },
+    {
+      title: "comes built with the panel in it",
+      edit: grouped(["post-1", "post-2", "low", "high", "pane"], true),
+      finds: [],
+    },
     { title: "closed with the panel in it", edit: grouped(["post-1", "post-2", "low", "high", "pane"]), finds: [] },
   ]);
   expect(wrong).toEqual([]);

@@ -1,8 +1,12 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
+import { factOf } from "../../src/facts/fact.ts";
+import { guardReach } from "../../src/facts/guard-reach.ts";
 import { proveRule } from "../../src/inspection/prove-rule.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { rule } from "../../src/rules/guard.within-reach.ts";
+import { frameOf } from "../facts/known.ts";
+import { edited } from "./base-frames.ts";
 
 /** A guard 800 x 700 mm of 45 mm bars: planes at x = 22.5 and 777.5, y = 22.5 and 677.5 mm, low rails from 77.5 mm, top at 1322.5 mm. */
 const base = JSON.parse(readFileSync("docs/rules/guard.within-reach.sound.frame.json", "utf8")) as FrameFile;
@@ -132,4 +136,14 @@ it("guard.within-reach: gap over the floor, guard without a roof, panel left out
     { title: "no zone", edit: (file) => delete file.zones, finds: [] },
   ]);
   expect(wrong).toEqual([]);
+});
+
+it("an opening is told by its own width: the gap under the low rail, and what a panel left out lets through", () => {
+  const clear = (edit: (file: FrameFile) => void): readonly (number | undefined)[] => {
+    const [blade] = factOf(guardReach, frameOf(edited(base, edit)));
+    return (blade?.sides ?? []).filter(({ name }) => name === "-x side").map(({ through }) => through?.clear);
+  };
+  expect(clear(() => {})[0]).toBeCloseTo(GAP, 4);
+  // Between the posts: 700 - 2 · 45 = 610 mm; between the low rail's top at 122.5 and the middle rail's underside at 617.5 mm: 495 mm.
+  expect(clear(without("left-lower"))[0]).toBeCloseTo(0.495, 4);
 });

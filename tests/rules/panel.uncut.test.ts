@@ -33,6 +33,37 @@ function bracketed(notches?: [number, number]): (file: FrameFile) => void {
 
 const corner = (mm: number) => [{ at: "pane", key: "corner", measured: mm / 1000 }];
 
+/** A sheet on two rails 400 mm apart with a cross bar between them, fastened at both ends by brackets below and beside. */
+const onRails =
+  (edit: (file: FrameFile) => void = () => {}) =>
+  (file: FrameFile): void => {
+    Object.assign(file, {
+      kits: {
+        ends: [
+          { connector: "inside-bracket-40", on: "below" },
+          { connector: "inside-bracket-40", on: "+x" },
+        ],
+      },
+      bars: [
+        { id: "rail-1", profile: "40x40-8", from: [0, 0, 500], to: [1000, 0, 500] },
+        { id: "rail-2", profile: "40x40-8", from: [0, 400, 500], to: [1000, 400, 500] },
+        { id: "cross", profile: "40x40-8", from: [300, 0, 500], to: [300, 400, 500] },
+      ],
+      joints: [{ bars: ["cross"], by: "ends" }],
+      panels: [{ id: "pane", sheet: "plywood-18", held: "laid", bars: ["rail-1", "rail-2"] }],
+    } satisfies Partial<FrameFile>);
+    edit(file);
+  };
+/** A plate 5 mm thick over or under a rail. */
+const plateOn =
+  (on: "+z" | "-z", x: number) =>
+  (file: FrameFile): void => {
+    file.fastenings = [{ id: "lug", part: "plate-I-40", on, at: [x, 0, 500], holds: ["rail-1"] }];
+  };
+const screwedOn = (on: "+z" | "-z") =>
+  onRails(pane((panel) => Object.assign(panel, { held: "on-face", on, screws: { pitch: 250 } })));
+const lies = [{ at: "pane", key: "lies" }];
+
 it("finds fittings in the corners and edges of panels", () => {
   const wrong = proveRule(rule, paneled(), [
     { title: "end fasteners where no panel runs", edit: fastened("above"), finds: [] },
@@ -74,6 +105,20 @@ it("finds fittings in the corners and edges of panels", () => {
       },
       finds: [{ at: "pane", key: "edge" }],
     },
+    // What stays below the plane of a sheet is in nobody's way.
+    { title: "laid over brackets below and beside", edit: onRails(), finds: [] },
+    { title: "laid, a plate under the rail", edit: onRails(plateOn("-z", 500)), finds: [] },
+    { title: "laid on a plate", edit: onRails(plateOn("+z", 500)), finds: lies },
+    {
+      title: "laid up to a plate",
+      edit: onRails((file) => {
+        plateOn("+z", 900)(file);
+        for (const panel of file.panels ?? []) panel.overhang = [0, -300, 0, 0];
+      }),
+      finds: [],
+    },
+    { title: "screwed on: its own screws go through it", edit: screwedOn("+z"), finds: [] },
+    { title: "screwed on from below, where brackets stand", edit: screwedOn("-z"), finds: lies },
   ]);
   expect(wrong).toEqual([]);
 });

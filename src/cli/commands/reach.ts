@@ -20,13 +20,13 @@ export function registerReach(program: Command, context: Context): void {
     .command("reach")
     .summary("show which tools get to a screw and how far they turn, and draw it")
     .description(
-      "Tries every tool in stock on the screws of a frame, among the parts that stand when each is tightened: the free length in front of it and the free arc of the handle. With a screw named, every way to hold every tool that fits; without, the tool for each screw.",
+      "Tries every tool in stock on the screws of a frame, among the parts that stand when each is tightened: the free length in front of it, the free arc of the handle, and where nothing does the least move along its slot that helps. With a screw named, every way to hold every tool that fits; without, the tool for each screw.",
     )
     .argument("<file>", "a frame file")
     .argument("[screw]", 'a screw, such as "rail-1.from/1/a1"')
     .addOption(new Option("--as <form>", "form of the output").choices(["text", "json"]).default("text"))
     .option("--picture <file>", "draw the tool on the screw into this SVG file", fileName("--picture"))
-    .option("--house <file>", "take stock from this house file instead of the nearest")
+    .option("--house <file>", "take stock and room for hands from this house file instead of the nearest")
     .action(async (path: string, screw: string | undefined, { as, picture, house }: ReachOptions) => {
       const [{ openFrame }, { houseForFrame }, { reachSheetOf }, forms] = await Promise.all([
         import("../../host/open-frame.ts"),
@@ -34,7 +34,7 @@ export function registerReach(program: Command, context: Context): void {
         import("../reach-sheet-of.ts"),
         import("../../report/reach/forms.ts"),
       ]);
-      const { stock } = await houseForFrame(context, path, house);
+      const { stock, settings } = await houseForFrame(context, path, house);
       const { file, frame, problems } = await openFrame(path, stock);
       for (const problem of problems) context.tell(problemWords(problem));
       if (!frame) {
@@ -44,7 +44,7 @@ export function registerReach(program: Command, context: Context): void {
       if (picture !== undefined && screw === undefined)
         throw new Unusable("--picture draws one screw: name it after the file");
       await checkTarget("--picture", picture, [{ path, name: file }]);
-      const sheet = reachSheetOf(file, frame, screw);
+      const sheet = reachSheetOf(file, frame, screw, settings);
       if ("screws" in sheet) {
         const near = nearest(screw ?? "", sheet.screws);
         throw new Unusable(`${file} has no screw "${screw}"${near === undefined ? "" : `; did you mean ${near}?`}`);

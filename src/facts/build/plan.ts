@@ -55,8 +55,8 @@ export interface BuildOrder {
   readonly assemblies: readonly Assembly[];
   /** Undefined where an order exists; else the steps are those of everything that is not caught in it. */
   readonly deadlock: Deadlock | undefined;
-  /** Groups of the author that cannot be built as one, or put in as one. */
-  readonly undone: readonly Ref[];
+  /** Groups of the author that cannot be built as one, or put in as one; a group that comes built can only be taken apart again. */
+  readonly undone: readonly { readonly group: Ref; readonly built: boolean }[];
   /** Number of the step a part is put in place at, by the id of a bar, panel, connector, screw, nut, stand, capped end or mass. */
   placedAt(id: string): number | undefined;
   /** Number of the step a screw is tightened at. */

@@ -11,6 +11,8 @@ export interface Loose {
   readonly caps: readonly EndState[];
   /** Equipment bolted down, and the assembly or part that it is lifted in with; none where it waits until the frame stands. */
   readonly equipment: readonly { readonly ref: Ref; readonly on: string | undefined }[];
+  /** Ids of the feet, caps and equipment that come on a piece that arrives put together. */
+  readonly arrive: (assembly: string) => readonly string[];
   readonly refOf: (part: string) => Ref;
   readonly covers: (screw: string) => readonly string[];
   /** Whether a part waits until the frame is square and on its feet. */
@@ -92,6 +94,10 @@ export class StepMaker {
   #assembly(assembly: Assembly): void {
     for (const { part } of assembly.items) if (typeof part !== "string") this.#assembly(part);
     this.#assemblies.push(assembly);
+    if (assembly.sub?.built) {
+      this.#arrive(assembly);
+      return;
+    }
     const id = assembly.id;
     const there = new Set<string>();
     const pending: ScrewedPart[] = [];
@@ -133,6 +139,15 @@ export class StepMaker {
     settle();
     if (pending.length > 0) this.#square(id, there, pending);
     this.#equip(id, there, (on) => on === id);
+  }
+
+  /** All of it is there from the next step on, and no screw of it is turned; feet that do not come with it go on first. */
+  #arrive(assembly: Assembly): void {
+    const there = new Set(assembly.items.flatMap((item) => item.parts));
+    const number = this.#made.length + 1;
+    const inside = this.#loose.connectors.filter((connector) => isHeld(connector, there)).map(({ ref }) => ref.id);
+    for (const id of [...there, ...inside, ...this.#loose.arrive(assembly.id)]) this.#placed.set(id, number);
+    this.#feet(assembly, there);
   }
 
   /** What is bolted on here and was not before. */
@@ -181,7 +196,9 @@ export class StepMaker {
 
   #feet(assembly: Assembly, there: ReadonlySet<string>): void {
     const own = new Set(assembly.items.flatMap(({ part }) => (typeof part === "string" ? [part] : [])));
-    const stands = this.#loose.stands.filter(({ body }) => own.has(body.bar.ref.id));
+    const stands = this.#loose.stands.filter(
+      ({ stand, body }) => own.has(body.bar.ref.id) && !this.#placed.has(stand.ref.id),
+    );
     if (stands.length === 0) return;
     const { step } = this.#add("feet", assembly.id, new Set(there));
     for (const { stand } of stands) {
@@ -191,7 +208,7 @@ export class StepMaker {
   }
 
   #finish(there: ReadonlySet<string>): void {
-    const { caps } = this.#loose;
+    const caps = this.#loose.caps.filter(({ ref }) => !this.#placed.has(ref.id));
     if (caps.length === 0) return;
     const { step } = this.#add("finish", "", there);
     for (const { ref } of caps) this.#put(ref, step.places, step.number);

@@ -1088,7 +1088,7 @@ id: Id
  */
 parts: [Ref, ...(Ref)[]]
 /**
- * It comes put together, bought or from an earlier frame: no more nuts can be laid into its closed slots.
+ * It comes put together, bought or from an earlier frame, with the feet and equipment named: nothing of it is sawn, counted or tightened, and no more nuts can be laid into its closed slots.
  */
 built?: boolean
 }

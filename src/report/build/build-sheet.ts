@@ -31,5 +31,5 @@ export interface BuildSheet {
   /** Why no order exists, in words. */
   readonly deadlock: string | undefined;
   /** Groups that cannot be built as one. */
-  readonly undone: readonly string[];
+  readonly undone: readonly { readonly id: string; readonly built: boolean }[];
 }

@@ -10,6 +10,7 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
     parts: planned.parts,
     bars: planned.bars,
     rawEnds: planned.rawEnds,
+    ...(planned.built ? { built: true, trapped: planned.trapped } : {}),
     nuts: planned.nuts.map((nuts) => ({ ...nuts, spare: piece.spare(nuts) })),
     squareWithin: planned.squareWithin ?? null,
     ...(handling ? { mass: handling.mass, centre: handling.centre, people: handling.people ?? null } : {}),
@@ -44,7 +45,7 @@ export function* buildJson(sheet: BuildSheet): Generator<string> {
     file: sheet.file,
     title: sheet.title,
     deadlock: sheet.deadlock ?? null,
-    undone: sheet.undone,
+    undone: sheet.undone.map(({ id }) => id),
     pieces: sheet.pieces.map((piece) => pieceRecord(piece, sheet)),
   });
   yield "\n";

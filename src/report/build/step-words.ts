@@ -9,13 +9,20 @@ type Counted = { readonly name: string; readonly count: number };
 export const named = (lines: readonly Counted[]): string =>
   listed(lines.map(({ name, count: many }) => `${many} × ${showHidden(name)}`));
 
-/** "from above", "moving along +x". */
+/** A way goes this way too where so much of it does: 20° off the others. */
+const GOES = Math.sin((20 * Math.PI) / 180);
+
+/** "from above", "moving along +x", and of a slanting way "moving along +x and down". */
 export function wayWords(way: PlannedStep["step"]["way"]): string {
   if (!way) return "";
-  if (way[2] < -0.9) return "from above";
-  if (way[2] > 0.9) return "from below";
-  const axis = way[0] ** 2 > way[1] ** 2 ? 0 : 1;
-  return `moving along ${way[axis] > 0 ? "+" : "-"}${axis === 0 ? "x" : "y"}`;
+  const [x, y, z] = way;
+  const level = [
+    { size: x, words: x > 0 ? "+x" : "-x" },
+    { size: y, words: y > 0 ? "+y" : "-y" },
+  ].filter(({ size }) => Math.abs(size) > GOES);
+  if (level.length === 0) return z < 0 ? "from above" : "from below";
+  const slope = Math.abs(z) > GOES ? [z < 0 ? "down" : "up"] : [];
+  return `moving along ${listed([...level.map(({ words }) => words), ...slope])}`;
 }
 
 /** What a piece is called: the author's name, or that of its first bar. */

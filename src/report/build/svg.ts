@@ -1,25 +1,47 @@
 import { escaped, tidy } from "../../drawing/svg.ts";
 import type { PlannedPiece, PlannedStep } from "../../facts/build-plan.ts";
 import { listed } from "../count.ts";
+import { wrap } from "../text/wrap.ts";
 import type { BuildSheet } from "./build-sheet.ts";
 import { runNumbers, stepRuns } from "./step-runs.ts";
-import { pieceName, torqueWords } from "./step-words.ts";
+import { named, pieceName, torqueWords, wayWords } from "./step-words.ts";
 
 /** One picture with its number and words, in picture units. */
-const CELL = { wide: 420, high: 360, words: 54 } as const;
+const CELL = { wide: 420, high: 360, words: 72 } as const;
 const COLUMNS = 3;
 const MARGIN = 20;
 /** More names than this do not fit under a picture. */
 const MOST_NAMES = 5;
+/** Lines of small words under a picture, one under the other, and letters that surely fit on one: of large words and of small ones. */
+const LINES = { most: 2, apart: 16 } as const;
+const FITS = { head: 50, small: 60 } as const;
 
 const letterOf = (index: number): string => String.fromCharCode(65 + (index % 26));
 
-function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildSheet): readonly string[] {
+/** Words on as many lines as there is room for; what is cut off ends in an ellipsis. */
+function fitted(words: string, width: number, most: number): readonly string[] {
+  const lines = wrap(words, width, { front: "", indent: 0 });
+  const cut = (line: string): string => (line.length > width ? `${line.slice(0, width - 1)}…` : line);
+  return lines.slice(0, most).map((line, i) => cut(i === most - 1 && lines.length > most ? `${line} …` : line));
+}
+
+function placeWords(run: readonly PlannedStep[], piece: PlannedPiece): string {
+  const [first] = run;
+  if (!first) return "";
+  const way = piece.from === "frame" ? wayWords(first.step.way) : "";
+  const each = run.length > 1 && first.connectors.length > 0 ? "each with " : "";
+  const fixes = first.connectors.length > 0 ? `${each}${named(first.connectors)}` : "";
+  return [way, fixes].filter((words) => words !== "").join("; ");
+}
+
+function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildSheet): readonly [string, string] {
   const names = listed(
     run.flatMap(({ step, lifts }) =>
       step.places.map(({ id }) => {
-        const inner = lifts.find((one) => one.ref.id === id && one.assembly !== undefined)?.assembly;
-        return inner === undefined ? id : letterOf(sheet.pieces.findIndex(({ planned }) => planned.id === inner));
+        const inner = lifts.find((one) => one.ref.id === id && one.assembly !== undefined);
+        if (inner === undefined) return id;
+        const letter = letterOf(sheet.pieces.findIndex(({ planned }) => planned.id === inner.assembly));
+        return inner.what === inner.ref.id ? `${letter} (${inner.what})` : letter;
       }),
     ),
     MOST_NAMES,
@@ -38,7 +60,7 @@ function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildS
     case "equipment":
       return [first.step.assembly === "" ? "equipment, once it stands" : "equipment", names];
     default:
-      return [names];
+      return [names, placeWords(run, piece)];
   }
 }
 
@@ -62,7 +84,7 @@ export function* buildSvg(sheet: BuildSheet): Generator<string> {
       MARGIN + Math.floor(i / COLUMNS) * (CELL.high + CELL.words + MARGIN),
     ];
     const name = piece.from === "frame" ? "the frame" : pieceName(piece);
-    const [head = "", ...more] = caption(run, piece, sheet);
+    const [head, more] = caption(run, piece, sheet);
     const steps = { first: run[0]?.step.number ?? 1, last: run.at(-1)?.step.number ?? 1 };
     const picture = draw(steps, `step ${runNumbers(run)}`);
     yield `<g transform="translate(${tidy(x)} ${tidy(y)})">\n`;
@@ -70,9 +92,9 @@ export function* buildSvg(sheet: BuildSheet): Generator<string> {
     yield picture.replace("<svg ", `<svg width="${CELL.wide}" height="${CELL.high}" `);
     yield `<text x="10" y="24" font-size="22" font-weight="bold">${runNumbers(run)}</text>\n`;
     yield `<text x="${CELL.wide - 10}" y="24" text-anchor="end" fill="#5b656d">${letter}: ${escaped(name)}</text>\n`;
-    yield `<text x="10" y="${CELL.high + 20}">${escaped(head)}</text>\n`;
-    for (const line of more)
-      yield `<text x="10" y="${CELL.high + 40}" font-size="12" fill="#5b656d">${escaped(line)}</text>\n`;
+    yield `<text x="10" y="${CELL.high + 20}">${escaped(fitted(head, FITS.head, 1)[0] ?? "")}</text>\n`;
+    for (const [n, line] of fitted(more, FITS.small, LINES.most).entries())
+      yield `<text x="10" y="${CELL.high + 40 + n * LINES.apart}" font-size="12" fill="#5b656d">${escaped(line)}</text>\n`;
     yield "</g>\n";
   }
   yield "</svg>\n";

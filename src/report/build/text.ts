@@ -86,13 +86,17 @@ function* nutLines(bar: string, piece: SheetPiece): Generator<string> {
 function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameOf: NameOf): Generator<string> {
   const { planned, handling } = piece;
   const weight = handling ? `, ${handlingWords(handling, sheet)}` : "";
-  const title = planned.from === "frame" ? "The frame" : `${pieceName(planned)}, flat on a table${weight}`;
+  const where = planned.built ? "arrives built" : "flat on a table";
+  const title = planned.from === "frame" ? "The frame" : `${pieceName(planned)}, ${where}${weight}`;
   yield `\n${letter}  ${title.charAt(0).toUpperCase()}${title.slice(1)}\n`;
-  if (planned.bars.length > 0) yield `   Lay out ${listed(planned.bars.map(showHidden))}.\n`;
+  if (planned.bars.length > 0 && !planned.built) yield `   Lay out ${listed(planned.bars.map(showHidden))}.\n`;
   if (planned.rawEnds.length > 0)
     yield `   Deburr ${listed(planned.rawEnds.map(showHidden))}: gloves and eye protection on.\n`;
   if (planned.nuts.length > 0) yield "   Lay into the slots, and count them:\n";
   for (const bar of planned.bars) yield* nutLines(bar, piece);
+  if (planned.trapped.length > 0)
+    yield `   No way in any more for ${listed(planned.trapped.map(showHidden))}: take drop-in nuts.\n`;
+  if (planned.built && planned.nuts.length === 0 && planned.steps.length === 0) yield "   Nothing to do to it.\n";
   let first = true;
   for (const run of stepRuns(planned.steps)) {
     const [step, ...others] = run;
@@ -118,8 +122,10 @@ export function* buildText(sheet: BuildSheet): Generator<string> {
   yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)} · ${count(steps.length, "step")}\n`;
   if (sheet.deadlock !== undefined)
     yield `\nNo order of building exists: ${showHidden(sheet.deadlock)}. The steps below put these parts in first, as if they could be.\n`;
-  for (const group of sheet.undone)
-    yield `\n"${showHidden(group)}" cannot be built as one: its parts go in one by one.\n`;
+  for (const { id, built } of sheet.undone) {
+    const why = built ? "comes built but cannot be put in whole; take it apart" : "cannot be built as one";
+    yield `\n"${showHidden(id)}" ${why}: its parts go in one by one.\n`;
+  }
   yield "\nEye protection and gloves while cutting and deburring, no gloves near turning tools. Deburr every cut:\nburrs jam nuts and stand joints off. Safety shoes while lifting.\n";
   const letters = new Map(sheet.pieces.map(({ planned }, i) => [planned.id, String.fromCharCode(65 + (i % 26))]));
   const nameOf: NameOf = (step, id) => {

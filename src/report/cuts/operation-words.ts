@@ -1,4 +1,6 @@
-import type { CutLine, CutPair, Operation } from "../../facts/cut-list.ts";
+import type { Arrival } from "../../facts/arrivals.ts";
+import type { Operation } from "../../facts/bar-work.ts";
+import type { CutLine, CutPair } from "../../facts/cut-list.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 import { listed } from "../count.ts";
@@ -50,4 +52,9 @@ export function operationWords(operations: readonly Operation[], units: UnitSyst
     words.push(`${kindWords(first, alike.length, units)} at ${listed([...new Set(places)])}`);
   }
   return words.join("; ");
+}
+
+/** What is left to do to the bars of a piece that comes built: "post-1: 7 mm access hole from face C at 20 mm". */
+export function workWords(work: Arrival["work"], units: UnitSystem): string {
+  return work.map(({ bar, operations }) => `${bar}: ${operationWords(operations, units)}`).join("; ");
 }

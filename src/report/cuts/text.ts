@@ -1,8 +1,8 @@
 import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
-import { count } from "../count.ts";
-import type { CutSheet, ProfilePlan } from "./cut-sheet.ts";
-import { cutWords, operationWords } from "./operation-words.ts";
+import { count, listed } from "../count.ts";
+import { type CutSheet, massesOf, type ProfilePlan } from "./cut-sheet.ts";
+import { cutWords, operationWords, workWords } from "./operation-words.ts";
 
 const headings: Readonly<Record<string, string>> = {
   cap: "Caps",
@@ -26,9 +26,24 @@ function* planLines(plan: ProfilePlan, sheet: CutSheet): Generator<string> {
     yield `  ${showHidden(piece.id)} is ${mm(piece.length)} long: longer than a stock bar\n`;
 }
 
+/** "44.4 kg of bars, 35 kg of panels, 1.2 kg of connectors, 0.8 kg of feet and casters: 81.4 kg in all". */
+function massWords(sheet: CutSheet): string {
+  const { bar, sheet: panels, connector, stand } = massesOf(sheet);
+  const kg = (mass: number): string => formatQuantity(mass, "mass", sheet.units);
+  const kinds = [
+    [bar, "bars"],
+    [panels, "panels"],
+    [connector, "connectors"],
+    [stand, "feet and casters"],
+  ] as const;
+  const known = kinds.filter(([mass]) => mass > 0).map(([mass, what]) => `${kg(mass)} of ${what}`);
+  return `${listed(known)}: ${kg(bar + panels + connector + stand)}, without screws, nuts, caps and strips.`;
+}
+
 /** The cut list as the saw and the store want it. */
 export function* cutText(sheet: CutSheet): Generator<string> {
-  yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)}\n\nBars\n`;
+  yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)}\n`;
+  if (sheet.lines.length > 0) yield "\nBars\n";
   for (const line of sheet.lines) {
     const cuts = cutWords(line, sheet.units);
     const length = `${formatQuantity(line.length, "length", sheet.units)}${cuts === "" ? "" : ` ${cuts}`}`;
@@ -47,7 +62,16 @@ export function* cutText(sheet: CutSheet): Generator<string> {
     const size = part.size ? `, ${sides(part.size)}` : "";
     const length = part.length === undefined ? "" : `, ${formatQuantity(part.length, "length", sheet.units)}`;
     const notches = part.notches ? `, corners notched ${sides(part.notches)}` : "";
-    yield `  ${part.count} × ${part.name}${size}${length}${notches}\n`;
+    const each =
+      part.kind === "sheet" && part.mass !== undefined ? `, ${formatQuantity(part.mass, "mass", sheet.units)}` : "";
+    const apiece = each !== "" && part.count > 1 ? `${each} each` : each;
+    yield `  ${part.count} × ${part.name}${size}${length}${notches}${apiece}\n`;
+  }
+  yield `\n${massWords(sheet)}\n`;
+  if (sheet.arrivals.length > 0) yield "\nArrives built\n";
+  for (const { ref, mass, parts, work } of sheet.arrivals) {
+    yield `  ${showHidden(ref.id)}, ${formatQuantity(mass, "mass", sheet.units)}\n      ${parts.map(showHidden).join(", ")}\n`;
+    if (work.length > 0) yield `      still to do: ${workWords(work, sheet.units)}\n`;
   }
   yield "\nWear eye protection and hearing protection at the saw, gloves for sawn bars but not near turning tools;\ndeburr every cut before assembly. Check lengths against the drawing before the first cut.\n";
 }

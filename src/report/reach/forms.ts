@@ -27,7 +27,15 @@ export function reachWords({ trial, serves, inTheWay, hand }: ReachLine, units: 
   return `${serves ? "turns" : "does not turn:"} ${arc}${serves ? "" : " free"}, ${swing} needed${stop}${held}`;
 }
 
-function* screwText({ room, lines, atEnd }: ReachScrew, sheet: ReachSheet): Generator<string> {
+/** The least move that helps, in words: "move doubler by 12 mm towards front/to". */
+function moveWords(move: ReachScrew["move"], units: ReachSheet["units"]): string {
+  if (move === undefined) return "";
+  if (move === "none") return "no move along its slot was found that frees it";
+  const by = formatQuantity(move.by, "length", units);
+  return `free once ${showHidden(move.moves)} is moved ${by} towards ${showHidden(move.towards)}`;
+}
+
+function* screwText({ room, lines, atEnd, move }: ReachScrew, sheet: ReachSheet): Generator<string> {
   const { screw, socket } = room;
   if (sheet.one) {
     const depth = formatQuantity(socket.depth, "length", sheet.units);
@@ -35,6 +43,8 @@ function* screwText({ room, lines, atEnd }: ReachScrew, sheet: ReachSheet): Gene
     if (lines.length === 0) yield "  no tool in stock fits: none has its size, its torque and the length\n";
     const widest = Math.max(0, ...lines.map(({ trial }) => wayWords(trial).length));
     for (const line of lines) yield `  ${wayWords(line.trial).padEnd(widest)}  ${reachWords(line, sheet.units)}\n`;
+    const moved = moveWords(move, sheet.units);
+    if (moved !== "") yield `${moved.charAt(0).toUpperCase()}${moved.slice(1)}.\n`;
     yield atEnd
       ? "With everything in place a tool still gets there.\n"
       : "With everything in place no tool gets there any more.\n";
@@ -42,7 +52,7 @@ function* screwText({ room, lines, atEnd }: ReachScrew, sheet: ReachSheet): Gene
   }
   const [line] = lines;
   yield line
-    ? `  ${showHidden(screw.ref.id)}: ${wayWords(line.trial)} ${reachWords(line, sheet.units)}${atEnd ? "" : "; covered in the end"}\n`
+    ? `  ${showHidden(screw.ref.id)}: ${wayWords(line.trial)} ${reachWords(line, sheet.units)}${atEnd ? "" : "; covered in the end"}${move === undefined ? "" : `; ${moveWords(move, sheet.units)}`}\n`
     : `  ${showHidden(screw.ref.id)}: no tool in stock fits\n`;
 }
 
@@ -57,12 +67,13 @@ export function* reachJson(sheet: ReachSheet): Generator<string> {
   yield safeJson({
     formatVersion: "1.0",
     file: sheet.file,
-    screws: sheet.list.map(({ room, lines, atEnd }) => ({
+    screws: sheet.list.map(({ room, lines, atEnd, move }) => ({
       screw: room.screw.ref.id,
       mouth: room.socket.mouth,
       out: room.socket.out,
       depth: room.socket.depth,
       reachedInTheEnd: atEnd,
+      ...(move === undefined ? {} : { leastMove: move === "none" ? null : move }),
       ways: lines.map(({ trial, serves, inTheWay, hand }) => ({
         tool: trial.way.tool.name,
         by: trial.way.by,

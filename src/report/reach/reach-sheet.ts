@@ -18,6 +18,15 @@ export interface ReachScrew {
   readonly lines: readonly ReachLine[];
   /** Whether a tool still gets there when everything is in place. */
   readonly atEnd: boolean;
+  /** Where no tool does, or none leaves the hand enough: the least move that frees it, or "none" where none was found; else undefined. */
+  readonly move: LeastMove | "none" | undefined;
+}
+
+/** What moves along its slot, how far, m, and towards which end of the bar it slides on. */
+export interface LeastMove {
+  readonly moves: string;
+  readonly by: number;
+  readonly towards: string;
 }
 
 /** The tools on the screws of a frame, or on one of them. */

@@ -28,7 +28,13 @@ function closestOf(tallies: readonly Tally[]): string | undefined {
   }
   if (closest === undefined) return undefined;
   const { rule, near } = closest;
-  return `Closest to its limit: ${rule} on ${near.at.id}, ${near.measured}, ${near.limit} ${near.sense === "at most" ? "allowed" : "needed"} (${shareOfLimit(near.utilisation, near.sense)})`;
+  const bound = near.sense === "at most" ? "allowed" : "needed";
+  const share = shareOfLimit(near.utilisation, near.sense);
+  const numbers =
+    near.quantity === "ratio"
+      ? `at ${share.replace(" of it", "")} of what is ${bound}`
+      : `${near.measured}, ${near.limit} ${bound} (${share})`;
+  return `Closest to its limit: ${rule} on ${near.at.id}, ${numbers}`;
 }
 
 /** What was looked at and how it came out, also when all is well; then what was assumed; then the caution. */

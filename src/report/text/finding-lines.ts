@@ -32,6 +32,10 @@ function* findingLines(page: Page, finding: Finding): Generator<string> {
     yield paragraph(page, words, INDENT);
   }
   if (finding.advice !== undefined) yield paragraph(page, `mend: ${finding.advice}`, INDENT);
+}
+
+/** Changes that mend a finding. */
+function* cureLines(page: Page, finding: Finding): Generator<string> {
   for (const cure of finding.cures) {
     const before = finding.measure?.shown.measured;
     const change = cure.after === undefined || before === undefined ? "" : `; ${before} becomes ${cure.after}`;
@@ -55,6 +59,9 @@ export function findingsOfPart(page: Page, findings: readonly Finding[]): string
   for (const [block, [first, ...rest]] of blocks) {
     lines += block;
     if (first === undefined) continue;
+    // A change tried for one of them mends the others as well, or has words of its own.
+    const cures = new Set([first, ...rest].flatMap((finding) => [...cureLines(page, finding)]));
+    lines += [...cures].join("");
     const inFileOrder = [first, ...rest].sort(
       (a, b) => comparePlaces(a.place, b.place) || compareNaturally(a.at.id, b.at.id),
     );

@@ -1,0 +1,53 @@
+import { expect, it } from "vitest";
+import { buildSheetOf } from "../../src/cli/build-sheet-of.ts";
+import { stepPictures } from "../../src/drawing/step-picture.ts";
+import { buildOrder } from "../../src/facts/build-order.ts";
+import { factOf } from "../../src/facts/fact.ts";
+import { noSettings } from "../../src/house/settings.ts";
+import { buildSvg } from "../../src/report/build/svg.ts";
+import { glazed, standingBox } from "../facts/build-frames.ts";
+import { frameOf, one } from "../facts/known.ts";
+import { edited } from "../rules/base-frames.ts";
+
+const SEEN_THROUGH = /fill-opacity="0\.35"/;
+
+it("a panel is drawn as it is put in, before the last bar round it", () => {
+  const frame = frameOf(glazed());
+  const order = factOf(buildOrder, frame);
+  const draw = stepPictures(frame, [400, 300]);
+  const pane = (number: number): boolean => SEEN_THROUGH.test(draw({ first: number, last: number }, "step"));
+  const at = one(order.placedAt("pane"));
+  expect(order.steps.find(({ number }) => number > at && number)?.what).toBe("place");
+  expect([pane(at - 1), pane(at)]).toEqual([false, true]);
+});
+
+it("equipment and caps are drawn from the step that puts them on, brought out there", () => {
+  const frame = frameOf(
+    edited(standingBox(1000), (file) => {
+      file.masses = [
+        { id: "box", mass: 3, centre: [300, 0, 500], box: [100, 60, 100], on: ["front-low"] },
+        { id: "goods", mass: 3, centre: [300, 200, 500], box: [100, 60, 100], on: ["front-low"], fixed: false },
+      ];
+    }),
+  );
+  const { steps } = factOf(buildOrder, frame);
+  const draw = stepPictures(frame, [400, 300]);
+  const shown = (number: number): string => draw({ first: number, last: number }, "step");
+  const equipment = one(steps.find(({ what }) => what === "equipment")).number;
+  expect(shown(equipment - 1)).not.toMatch(SEEN_THROUGH);
+  expect(shown(equipment)).toMatch(SEEN_THROUGH);
+  expect(shown(equipment)).not.toContain("mass goods");
+  // Once on, it is drawn as the rest.
+  const boxIn = (picture: string) => /<g data-part="mass box"[\s\S]*?<\/g>/.exec(picture)?.[0];
+  expect(boxIn(shown(equipment + 1))).toBeDefined();
+  expect(boxIn(shown(equipment + 1))).not.toBe(boxIn(shown(equipment)));
+});
+
+it("words under a picture stay inside its cell", () => {
+  const frame = frameOf(standingBox(1000));
+  const svg = [...buildSvg(buildSheetOf("box.frame.json", frame, noSettings("2027-03-31")))].join("");
+  const words = [...svg.matchAll(/<text x="10"[^>]*>([^<]*)</g)].map(([, text = ""]) => text);
+  expect(words.some((text) => text.includes("end-fastener-8"))).toBe(true);
+  // A letter of this size is at most about 6.6 wide in the mean; the cell is 420 wide.
+  for (const text of words) expect(text.length).toBeLessThanOrEqual(60);
+});
