@@ -2,6 +2,7 @@ import type { Acting } from "./acting.ts";
 import { type Effect, type Parts, type Picked, pickAdverse, type Roamer } from "./adverse.ts";
 import { fullestSets } from "./compatible-sets.ts";
 import type { Excludes } from "./excluding.ts";
+import { MIDDLE } from "./roaming-places.ts";
 
 /** Cases that act together, each load that roams at one place of its own. */
 export interface Choice {
@@ -24,17 +25,9 @@ interface Choices {
   readonly accidental: readonly Choice[];
 }
 
-/** Where along its bar a load that roams is, in the order of its places; a bar is named where several loads of a case roam. */
-const PLACES = [
-  "at the from end",
-  "a quarter along",
-  "half way along",
-  "three quarters along",
-  "at the to end",
-] as const;
+/** Where a load that roams is; a bar is named where several loads of a case roam. */
 const onBar = (place: string, bar: string): string =>
   place.endsWith("end") ? `${place} of ${bar}` : `${place} ${bar}`;
-const MIDDLE = 2;
 
 /** More fullest sets than these are not all tried: each is solved leaning four ways with three stiffnesses of joints. */
 const MOST_SETS = 16;
@@ -87,8 +80,8 @@ export function together(known: Acting, excludes: Excludes, influence: () => rea
       });
       const [only] = places;
       if (!only) return name;
-      const words = places.map(({ place, bar }) => onBar(PLACES[place] ?? "", bar));
-      return places.length === 1 ? `${name} ${PLACES[only.place]}` : `${name} (${words.join(", ")})`;
+      const words = places.map((place) => onBar(place.words, place.bar));
+      return places.length === 1 ? `${name} ${only.words}` : `${name} (${words.join(", ")})`;
     }),
   });
   /** All of these, with loads that roam each at the places that are worst for some part of the frame. */
@@ -97,7 +90,8 @@ export function together(known: Acting, excludes: Excludes, influence: () => rea
     const at = (place: number): Picked =>
       own.flatMap(({ still, roamers }) => [...still, ...roamers.flatMap(({ acts }) => acts[place] ?? [])]);
     if (roaming(names) === 0) return [choice(names, at(0))];
-    if (roaming(names) === 1) return PLACES.map((_, place) => choice(names, at(place)));
+    const [only] = own.flatMap(({ roamers }) => roamers);
+    if (only && roaming(names) === 1) return only.acts.map((_, place) => choice(names, at(place)));
     const start = [at(MIDDLE)];
     const picked = pickAdverse(
       influence() ?? [],

@@ -8,6 +8,7 @@ import { chooseFace } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
 import { frameMiddle } from "./frame-middle.ts";
 import { type PanelShare, panelShares } from "./panel-shares.ts";
+import { roamingPlaces } from "./roaming-places.ts";
 import { pulledOut } from "./slides.ts";
 import { spreadForce } from "./spread-force.ts";
 import { type Structure, structure } from "./structure.ts";
@@ -31,8 +32,8 @@ export interface Roaming {
   /** Which of the roaming loads of its case: one on several bars is one on each. */
   readonly load: number;
   readonly bar: string;
-  /** Which of the places along the bar, from its from end. */
-  readonly place: number;
+  /** Where along the bar, in words: "half way along". */
+  readonly words: string;
   /** m */
   readonly at: Vec3;
 }
@@ -43,8 +44,6 @@ export interface Acting {
   readonly lost: readonly string[];
 }
 
-/** Places tried for a load that roams along a bar, as shares of its length. */
-const ROAMING = [0, 0.25, 0.5, 0.75, 1] as const;
 const DOWN: Vec3 = [0, 0, -1];
 
 class Gathering {
@@ -235,12 +234,7 @@ export const acting = defineFact<
     /** Whether a load moves along the bar that it is on. */
     const roams = ({ at, amount }: Load, id: string): boolean =>
       at.kind === "worst" && (amount.kind === "force" || amount.kind === "moment") && all.get(id)?.prism !== undefined;
-    const stationAt = (body: Body, share: number): number => {
-      const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
-      return low + share * (high - low);
-    };
-
-    const put = (gathering: Gathering, load: Load, id: string, share = 0.5): boolean => {
+    const put = (gathering: Gathering, load: Load, id: string, where?: number): boolean => {
       const { amount, direction } = load;
       const mass = masses.get(id);
       if (mass) {
@@ -270,7 +264,7 @@ export const acting = defineFact<
         return true;
       }
       if (amount.kind === "pressure") return false;
-      const station = load.at.kind === "distance" ? load.at.value : stationAt(body, share);
+      const station = load.at.kind === "distance" ? load.at.value : (where ?? (low + high) / 2);
       if (amount.kind === "moment") gathering.point(id, station, [0, 0, 0], [0, 0, 0], scale(direction, amount.value));
       else gathering.point(id, station, scale(direction, amount.value), arm);
       return true;
@@ -289,13 +283,13 @@ export const acting = defineFact<
             if (still.members.length === before) lost.push(load.ref.id);
             continue;
           }
-          for (const [place, share] of ROAMING.entries()) {
+          for (const [place, { station, words }] of roamingPlaces(body, known).entries()) {
             const gathering = new Gathering(known, shares);
-            put(gathering, load, id, share);
+            put(gathering, load, id, station);
             if (gathering.members.length === 0 && place === 0) lost.push(load.ref.id);
-            const at = along(body.bar.from, body.axes.x, stationAt(body, share));
+            const at = along(body.bar.from, body.axes.x, station);
             const loads = { members: gathering.members, nodes: gathering.nodes };
-            moving.push({ name, kind, roams: { load: roaming, bar: id, place, at }, loads });
+            moving.push({ name, kind, roams: { load: roaming, bar: id, words, at }, loads });
           }
           roaming += 1;
         }

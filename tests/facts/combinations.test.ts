@@ -13,6 +13,12 @@ function loaded(cases: NonNullable<FrameFile["cases"]>, ...names: readonly strin
   return file;
 }
 
+function loadedRoaming(): FrameFile {
+  const file = loaded([], "goods");
+  file.loads = [{ case: "goods", on: "front", force: 100, at: "worst" }];
+  return file;
+}
+
 const namesOf = (file: FrameFile, kind: string): readonly string[] =>
   known(combinations, file)
     .all.filter((c) => c.kind === kind)
@@ -86,6 +92,40 @@ describe("combinations", () => {
     expect(service.map((c) => c.factors.slice(0, 6))).toEqual(
       [0, 1, 2, 3, 4].map((place) => [1, ...[0, 1, 2, 3, 4].map((i) => (i === place ? 1 : 0))]),
     );
+  });
+
+  it("try a roaming load in the middle of every span besides, where the quarters lie on posts", () => {
+    const props = (count: number): FrameFile => {
+      const file = loaded([], "goods");
+      const front = file.bars.find(({ id }) => id === "front");
+      const [from = 0, y = 0, z = 0] = (front?.from ?? []) as number[];
+      const to = Number(front?.to[0]);
+      const bars = Array.from({ length: count }, (_, i) => {
+        const x = from + ((i + 1) * (to - from)) / (count + 1);
+        return { id: `prop-${i}`, profile: "40x40-8", from: [x, y, z], to: [x, y, z - 300] } as const;
+      });
+      file.bars.push(...(bars as unknown as typeof file.bars));
+      file.joints?.push({
+        bars: bars.map(({ id }) => `${id}/from`) as unknown as [string],
+        by: [{ connector: "inside-bracket-40", on: "+x" }],
+      });
+      file.loads = [{ case: "goods", on: "front", force: 100, at: "worst" }];
+      return file;
+    };
+    const placesOf = (file: FrameFile) =>
+      known(acting, file).cases.flatMap(({ roams }) => (roams ? [Math.round(roams.at[0] * 1e3)] : []));
+    const usual = placesOf(loadedRoaming());
+    const [low = 0, , , , high = 0] = usual;
+    // What the bar is joined to: its legs near its ends, and the props.
+    const found = placesOf(props(3));
+    expect(found.slice(0, 5)).toEqual(usual);
+    for (const share of [0.375, 0.625]) expect(found.slice(5)).toContain(Math.round(low + share * (high - low)));
+    // Of many spans every sixteenth.
+    const many = placesOf(props(11)).slice(5);
+    expect(many).toEqual(
+      [1, 2, 3, 5, 6, 7, 9, 10, 11, 13, 14, 15].map((i) => Math.round(low + (i / 16) * (high - low))),
+    );
+    expect(namesOf(props(3), "service")).toContain("self-weight + goods 38 % along");
   });
 
   it("take accidents for strength alone, at their own size beside 0.8 of what else may stand there (EN 1990, 6.4.3.3)", () => {
