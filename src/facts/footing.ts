@@ -4,7 +4,7 @@ import { up } from "./axes.ts";
 import { bodies, cutPoint, cutStation } from "./bodies.ts";
 import { TOUCH } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
-import { overhead } from "./standings.ts";
+import { offTheFloor } from "./standings.ts";
 import { structure } from "./structure.ts";
 
 /** A point where the frame meets the floor. */
@@ -29,8 +29,8 @@ export const footing = defineFact<readonly Foothold[], { structure: typeof struc
     const list: Foothold[] = [];
     for (const { standing, node } of known.stands) {
       const { stand, top } = standing;
-      // Anchored overhead it is where it is drawn: the floor is not what holds it.
-      const at: Vec3 = overhead(standing) ? top : [top[0], top[1], Math.min(top[2], frame.floor.z)];
+      // Anchored to a wall or a ceiling it is where it is drawn: the floor is not what holds it.
+      const at: Vec3 = offTheFloor(standing) ? top : [top[0], top[1], Math.min(top[2], frame.floor.z)];
       list.push({
         ref: stand.ref,
         node,

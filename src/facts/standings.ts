@@ -61,7 +61,10 @@ export function downwards(standing: Standing): number {
   return -dot(standDirection(standing), up);
 }
 
-/** Whether it is anchored to what lies over its bar: a ceiling. */
-export function overhead(standing: Standing): boolean {
-  return standing.stand.hold === "anchored" && dot(standDirection(standing), up) > Math.SQRT1_2;
+/** An anchored stand that points down by less than this (cosine, 45°) is on a wall or a ceiling. */
+const DOWN = Math.SQRT1_2;
+
+/** Whether it is anchored to what does not lie under its bar: a wall, a ceiling. */
+export function offTheFloor(standing: Standing): boolean {
+  return standing.stand.hold === "anchored" && downwards(standing) < DOWN;
 }

@@ -1,6 +1,6 @@
 import { defineCriterion, type Limit } from "../criteria/criterion.ts";
 import { defineFact } from "../facts/fact.ts";
-import { overhead, standings } from "../facts/standings.ts";
+import { offTheFloor, standings } from "../facts/standings.ts";
 import { si } from "../model/units/quantity.ts";
 import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
@@ -50,8 +50,8 @@ export const rule = defineRule({
   *inspect({ standings: feet, floorHeight: floor }, { gap: allowed }, say) {
     for (const standing of feet.all) {
       const { stand, top } = standing;
-      if (overhead(standing)) {
-        yield notApplicable(stand.ref, "anchored overhead: how far it is to what holds it is not drawn");
+      if (offTheFloor(standing)) {
+        yield notApplicable(stand.ref, "anchored to a wall or ceiling: how far it is to what holds it is not drawn");
         continue;
       }
       const [low, high] = stand.part.raise;

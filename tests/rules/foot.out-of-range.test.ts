@@ -27,6 +27,15 @@ it("foot.out-of-range: range of the part against the drawing (geometry)", () => 
       },
       finds: [],
     },
+    {
+      title: "anchored to a wall",
+      edit: (file) => {
+        for (const bar of file.bars)
+          if (bar.id === "leg-1") Object.assign(bar, { from: [-200, 0, 1200], to: [200, 0, 1200] });
+        file.stands = [{ part: "foot-40-M8", bars: ["leg-1"], hold: "anchored", end: "to" }];
+      },
+      finds: [],
+    },
     { title: "set within a millimetre of the drawing", edit: ending(46, 45.5), finds: [] },
     {
       title: "set elsewhere than drawn",

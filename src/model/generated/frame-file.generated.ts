@@ -946,7 +946,7 @@ end?: ("from" | "to")
  */
 raise?: (number | string)
 /**
- * rest on the floor (standard for feet), anchored to it, or rolling (standard for casters).
+ * rest on the floor (standard for feet), anchored to it, or to the wall or ceiling that the end looks at, or rolling (standard for casters).
  */
 hold?: ("rest" | "anchored" | "rolling")
 /**
