@@ -1,4 +1,4 @@
-import type { Vec3 } from "../geometry/vector.ts";
+import { scale, type Vec3 } from "../geometry/vector.ts";
 import type { MemberLoad, NodeLoad, LoadCase as SolverCase } from "../mechanics/model.ts";
 import { formatQuantity } from "../model/units/format-quantity.ts";
 import { acting } from "./acting.ts";
@@ -13,6 +13,7 @@ import { appliedLoads, sumOf } from "./free-body.ts";
 import { loadEffects } from "./load-effects.ts";
 import { loadFactors } from "./load-factors.ts";
 import { oddFloors } from "./odd-floors.ts";
+import { planAxes } from "./plan-axes.ts";
 import { pushLevel } from "./push-level.ts";
 import { sheetBraces } from "./sheet-braces.ts";
 import { solverModel } from "./solver-model.ts";
@@ -49,7 +50,7 @@ export interface Combined {
 }
 
 /** What it is but for the way it leans or is pushed. */
-const laden = ({ name }: Combined): string => name.replace(/ along [+-][xy]$/, "");
+const laden = ({ name }: Combined): string => name.replace(/ along [+-][xy]( turned by -?\d+°)?$/, "");
 
 /** Whether two combinations are one, leaning, leant on or pushed one way and the other. */
 export function opposed(a: Combined, b: Combined): boolean {
@@ -57,6 +58,7 @@ export function opposed(a: Combined, b: Combined): boolean {
 }
 
 export interface Side {
+  /** Which of the frame's own axes in plan. */
   readonly axis: 0 | 1;
   readonly sign: 1 | -1;
 }
@@ -82,16 +84,16 @@ const LEAST_PUSH = 1;
 const times = (factor: number, name: string): string =>
   factor === 1 ? name : `${Number(factor.toPrecision(3))} ${name}`;
 
-const SIDES: readonly { readonly words: string; readonly side: Side }[] = [
-  { words: "+x", side: { axis: 0, sign: 1 } },
-  { words: "-x", side: { axis: 0, sign: -1 } },
-  { words: "+y", side: { axis: 1, sign: 1 } },
-  { words: "-y", side: { axis: 1, sign: -1 } },
+const SIDES: readonly Side[] = [
+  { axis: 0, sign: 1 },
+  { axis: 0, sign: -1 },
+  { axis: 1, sign: 1 },
+  { axis: 1, sign: -1 },
 ];
 
 /** The weight in a case laid over sideways: what leaning by one radian would put across. */
-function sideways(loads: SolverCase, axis: 0 | 1): SolverCase {
-  const over = (f: Vec3): Vec3 => (axis === 0 ? [-f[2], 0, 0] : [0, -f[2], 0]);
+function sideways(loads: SolverCase, direction: Vec3): SolverCase {
+  const over = (f: Vec3): Vec3 => scale(direction, -f[2]);
   const members: MemberLoad[] = [];
   for (const load of loads.members ?? []) {
     if (load.kind === "point" && load.force)
@@ -151,6 +153,7 @@ export const combinations = defineFact<
     footing: typeof footing;
     by: typeof loadFactors;
     warm: typeof warmth;
+    plan: typeof planAxes;
   }
 >({
   id: "combinations",
@@ -163,15 +166,15 @@ export const combinations = defineFact<
     footing,
     by: loadFactors,
     warm: warmth,
+    plan: planAxes,
   },
-  compute({ acting: known, bodies: all, fastened, structure: nodes, level, footing: feet, by, warm }, frame) {
+  compute({ acting: known, bodies: all, fastened, structure: nodes, level, footing: feet, by, warm, plan }, frame) {
     const base = known.cases.map((c) => c.loads);
     const n = base.length;
-    const cases: SolverCase[] = [...base, ...base.map((c) => sideways(c, 0)), ...base.map((c) => sideways(c, 1))];
+    const cases: SolverCase[] = [...base, ...plan.directions.flatMap((way) => base.map((c) => sideways(c, way)))];
     const pushAt = cases.length;
-    for (const axis of [0, 1] as const) {
-      const force: Vec3 =
-        axis === 0 ? [1 / Math.max(1, level.nodes.length), 0, 0] : [0, 1 / Math.max(1, level.nodes.length), 0];
+    for (const way of plan.directions) {
+      const force = scale(way, 1 / Math.max(1, level.nodes.length));
       cases.push({ nodes: level.nodes.map((node) => ({ node, force })) });
     }
     const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
@@ -194,7 +197,7 @@ export const combinations = defineFact<
     const edges = feet.some(({ hold }) => hold === "anchored") ? [] : tippingEdges(feet, frame.stands);
     /** What a frame with these loads is pushed with to see how stiff it stands, N. */
     const pushOn = (loads: readonly number[], axis: Side["axis"]): number => {
-      const tips = tippingPush(sumOf(appliedLoads(nodes, cases, loads)), edges, axis, {
+      const tips = tippingPush(sumOf(appliedLoads(nodes, cases, loads)), edges, plan.directions[axis], {
         height: level.height,
         floor: frame.floor.z,
       });
@@ -224,10 +227,13 @@ export const combinations = defineFact<
       const name = words(by.permanent, by.variable, choice);
       // With all factors 1 it is what the frame serves under, judged by other limits.
       add("strength", by.variable === 1 ? `${name}, for strength` : name, strong, acts, { across });
-      for (const { words: way, side } of alsoLeaning ? SIDES : []) {
+      for (const side of alsoLeaning ? SIDES : []) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);
-        add("strength", `${name}, out of plumb along ${way}`, tilted, acts, { across, side });
+        add("strength", `${name}, out of plumb along ${plan.words(side.axis, side.sign)}`, tilted, acts, {
+          across,
+          side,
+        });
       }
       if (choice !== undefined)
         add("strength", words(by.helping, by.variable, choice), factors(by.helping, by.variable, choice), acts);
@@ -265,7 +271,8 @@ export const combinations = defineFact<
         const name = `${words(by.accidental, by.accompanying, beside)} + ${struck} by accident`;
         add("strength", name, rare, [...namesOf(beside), ...choice.names]);
       }
-    for (const { words: way, side } of SIDES) {
+    for (const side of SIDES) {
+      const way = plan.words(side.axis, side.sign);
       for (const choice of orNone(choices.fullest)) {
         const leaning = factors(by.permanent, by.beside, choice);
         const across = pushes(cases, leaning);

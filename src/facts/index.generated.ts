@@ -63,6 +63,7 @@ export { panelSupports } from "./panel-support.ts";
 export { partCounts } from "./part-counts.ts";
 export { pivotForces } from "./pivot-forces.ts";
 export { placements } from "./placements.ts";
+export { planAxes } from "./plan-axes.ts";
 export { plateEdges } from "./plate-edges.ts";
 export { pushLevel } from "./push-level.ts";
 export { repeatedLoads } from "./repeated-loads.ts";

@@ -3,6 +3,7 @@ import { up } from "./axes.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { fastenedSheets } from "./fastened-sheets.ts";
+import { planAxes } from "./plan-axes.ts";
 import { structure } from "./structure.ts";
 
 /** What resists sway along one axis of the plan beside plain brackets. */
@@ -14,16 +15,16 @@ const SLANT = Math.PI / 12;
 const FOLLOWS = 0.5;
 
 /**
- * What braces the frame along x and along y: a panel screwed to upright faces at a close pitch, a slanting bar, or a joint of
+ * What braces the frame along either of its axes in plan: a panel screwed to upright faces at a close pitch, a slanting bar, or a joint of
  * post and rail with side walls, two screws a leg, a plate or an end screw.
  */
 export const sideBracing = defineFact<
   readonly [ReadonlySet<SideBrace>, ReadonlySet<SideBrace>],
-  { bodies: typeof bodies; structure: typeof structure; fastened: typeof fastenedSheets }
+  { bodies: typeof bodies; structure: typeof structure; fastened: typeof fastenedSheets; plan: typeof planAxes }
 >({
   id: "side-bracing",
-  needs: { bodies, structure, fastened: fastenedSheets },
-  compute({ bodies: all, structure: known, fastened }) {
+  needs: { bodies, structure, fastened: fastenedSheets, plan: planAxes },
+  compute({ bodies: all, structure: known, fastened, plan }) {
     const found = [new Set<SideBrace>(), new Set<SideBrace>()] as const;
     for (const axis of [0, 1] as const) {
       const across = axis === 0 ? 1 : 0;
@@ -31,15 +32,16 @@ export const sideBracing = defineFact<
         const rise = Math.abs(Math.asin(Math.min(1, Math.max(-1, dot(axes.x, up)))));
         const level = Math.cos(rise);
         const slants = rise > SLANT && rise < Math.PI / 2 - SLANT;
-        if (slants && Math.abs(axes.x[across]) < FOLLOWS * level) found[axis].add("brace");
+        if (slants && Math.abs(dot(axes.x, plan.directions[across])) < FOLLOWS * level) found[axis].add("brace");
       }
       for (const { normal } of fastened)
-        if (Math.abs(normal[2]) < FOLLOWS && Math.abs(normal[axis]) < FOLLOWS) found[axis].add("panel");
+        if (Math.abs(normal[2]) < FOLLOWS && Math.abs(dot(normal, plan.directions[axis])) < FOLLOWS)
+          found[axis].add("panel");
       for (const { bar, onto, connectors } of known.links) {
         const [a, b] = [all.get(bar)?.axes.x, all.get(onto)?.axes.x];
         if (!a || !b) continue;
         const [post, rail] = Math.abs(dot(a, up)) > Math.abs(dot(b, up)) ? [a, b] : [b, a];
-        if (Math.abs(dot(post, up)) < 1 - FOLLOWS || Math.abs(rail[axis]) < FOLLOWS) continue;
+        if (Math.abs(dot(post, up)) < 1 - FOLLOWS || Math.abs(dot(rail, plan.directions[axis])) < FOLLOWS) continue;
         const stiff = connectors.some(
           ({ part }) =>
             part.kind === "plate" ||

@@ -1,9 +1,11 @@
+import { dot, subtract } from "../geometry/vector.ts";
 import { defineFact } from "./fact.ts";
 import { opposite } from "./opposite.ts";
+import { planAxes } from "./plan-axes.ts";
 import { pushLevel } from "./push-level.ts";
 import { response, type View } from "./response.ts";
 
-/** How far the frame gives under a push along one axis of the plan. */
+/** How far the frame gives under a push along one of its axes in plan. */
 export interface Sway {
   /** The view of the push along the positive axis. */
   readonly view: View;
@@ -16,10 +18,13 @@ export interface Sway {
  * Sway of the pushed nodes: half the difference between pushes to one side and to the other, so that what the loads alone
  * put askew is not counted. Pushes under which the frame lifts off its feet have no view and are left out.
  */
-export const sways = defineFact<readonly Sway[], { response: typeof response; level: typeof pushLevel }>({
+export const sways = defineFact<
+  readonly Sway[],
+  { response: typeof response; level: typeof pushLevel; plan: typeof planAxes }
+>({
   id: "sways",
-  needs: { response, level: pushLevel },
-  compute({ response: found, level }) {
+  needs: { response, level: pushLevel, plan: planAxes },
+  compute({ response: found, level, plan }) {
     if (found.kind !== "solved") return [];
     const list: Sway[] = [];
     for (const view of found.views) {
@@ -29,7 +34,7 @@ export const sways = defineFact<readonly Sway[], { response: typeof response; le
       if (!back) continue;
       let amount = 0;
       for (const node of level.nodes) {
-        const half = (view.moved(node)[side.axis] - back.moved(node)[side.axis]) / 2;
+        const half = dot(subtract(view.moved(node), back.moved(node)), plan.directions[side.axis]) / 2;
         amount = Math.max(amount, Math.abs(half));
       }
       list.push({ view, axis: side.axis, amount });

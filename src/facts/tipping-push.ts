@@ -1,19 +1,20 @@
+import type { Vec3 } from "../geometry/vector.ts";
 import type { Sum } from "./free-body.ts";
 import type { TippingEdge } from "./tipping-edges.ts";
 
 /**
- * The least push along one axis of the plan, one way or the other, that tips what stands on these edges, N: moments about each edge,
+ * The least push along a level direction, one way or the other, that tips what stands on these edges, N: moments about each edge,
  * of the loads and of the push at its height over the floor (statics of rigid bodies). Infinity where there is nothing to tip over.
  */
 export function tippingPush(
   { force, moment }: Sum,
   edges: readonly TippingEdge[],
-  axis: 0 | 1,
+  way: Vec3,
   at: { readonly height: number; readonly floor: number },
 ): number {
   let least = Infinity;
   for (const { from, inward } of edges) {
-    const lever = Math.abs(inward[axis]) * at.height;
+    const lever = Math.abs(inward[0] * way[0] + inward[1] * way[1]) * at.height;
     if (lever <= 0) continue;
     const [x, y] = inward;
     const held =

@@ -1,6 +1,7 @@
 import { combinations } from "../facts/combinations.ts";
 import { factOf } from "../facts/fact.ts";
 import { bounds } from "../facts/joint-stiffness.ts";
+import { planAxes } from "../facts/plan-axes.ts";
 import { response } from "../facts/response.ts";
 import { secondOrder } from "../facts/second-order.ts";
 import type { Frame } from "../model/frame.ts";
@@ -14,10 +15,11 @@ export function tippedByLeaning(frame: Frame, rules: readonly AnyRule[]): readon
   if (!rules.some(({ needs }) => Object.values(needs).includes(secondOrder))) return [];
   const found = factOf(response, frame);
   if (found.kind !== "solved") return [];
+  const plan = factOf(planAxes, frame);
   const solved = new Set(found.views.map(({ combination, bound }) => `${bound} ${combination.name}`));
   const ways = factOf(combinations, frame).all.flatMap(({ leaning, side, name }) => {
     const all = bounds.every((bound) => solved.has(`${bound} ${name}`));
-    return leaning && side && !all ? [`${side.sign > 0 ? "+" : "-"}${"xy"[side.axis]}`] : [];
+    return leaning && side && !all ? [plan.words(side.axis, side.sign)] : [];
   });
   const told = [...new Set(ways)];
   if (told.length === 0) return [];

@@ -1,5 +1,6 @@
 import { keeps } from "../criteria/keeps.ts";
 import { sway } from "../criteria/sway.ts";
+import { planAxes } from "../facts/plan-axes.ts";
 import { pushLevel } from "../facts/push-level.ts";
 import { response } from "../facts/response.ts";
 import { sideBracing } from "../facts/side-bracing.ts";
@@ -16,7 +17,7 @@ export const rule = defineRule({
   group: "frame",
   level: "note",
   basis: ["common practice"],
-  needs: { response, sways, sideBracing, level: pushLevel },
+  needs: { response, sways, sideBracing, level: pushLevel, plan: planAxes },
   criteria: { allowed: sway },
   messages: {
     unbraced: {
@@ -24,7 +25,7 @@ export const rule = defineRule({
       advice: "add a brace, a panel screwed at 300 mm or closer, or brackets whose side walls stand along {axis:word}",
     },
   },
-  *inspect({ response: found, sways: pushed, sideBracing: bracing, level }, { allowed }, say) {
+  *inspect({ response: found, sways: pushed, sideBracing: bracing, level, plan }, { allowed }, say) {
     if (found.kind !== "solved") {
       yield undecided(frameRef, whyNotSolved(found));
       return;
@@ -36,7 +37,7 @@ export const rule = defineRule({
     const limit = allowed.at(frameRef, level.height);
     for (const axis of [0, 1] as const) {
       const soft = pushed.filter((push) => push.axis === axis && push.view.bound === "soft");
-      const name = axis === 0 ? "x" : "y";
+      const name = plan.words(axis, 1).slice(1);
       if (soft.length === 0) {
         yield notApplicable(frameRef, `pushed along ${name} it lifts off its feet before it sways`);
         continue;

@@ -19,7 +19,7 @@ export function viewOfFinding(frame: Frame, { measure }: Finding): View | undefi
 /** The push under which it gives most along an axis with soft joints: what a frame without bracing is held against. */
 function softest(frame: Frame, axis: string | undefined): View | undefined {
   const soft = factOf(sways, frame).filter(
-    (push) => push.view.bound === "soft" && (push.axis === 0 ? "x" : "y") === axis,
+    (push) => push.view.bound === "soft" && (push.axis === 0 ? "x" : "y") === axis?.[0],
   );
   return soft.reduce<(typeof soft)[number] | undefined>((a, b) => (a && a.amount >= b.amount ? a : b), undefined)?.view;
 }
