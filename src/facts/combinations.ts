@@ -112,6 +112,28 @@ function sideways(loads: SolverCase, direction: Vec3): SolverCase {
   return { members, nodes };
 }
 
+/** The same loads with nothing level in them: what bears down of them, and moments. Undefined where that is all of them. */
+function downOnly(loads: SolverCase): SolverCase | undefined {
+  const down = (f: Vec3): Vec3 => [0, 0, f[2]];
+  const level = (f: Vec3 | undefined): boolean => f !== undefined && Math.hypot(f[0], f[1]) > 0;
+  const { members = [], nodes = [] } = loads;
+  const any =
+    nodes.some(({ force }) => level(force)) ||
+    members.some((load) =>
+      load.kind === "line" ? load.force?.some(level) === true : load.kind === "point" && level(load.force),
+    );
+  if (!any) return undefined;
+  return {
+    ...loads,
+    nodes: nodes.map((load) => (load.force ? { ...load, force: down(load.force) } : load)),
+    members: members.map((load): MemberLoad => {
+      if (load.kind === "point" && load.force) return { ...load, force: down(load.force) };
+      if (load.kind === "line" && load.force) return { ...load, force: [down(load.force[0]), down(load.force[1])] };
+      return load;
+    }),
+  };
+}
+
 /** A load pushes sideways from this share of its weight on: below, it is a slope of the drawing. */
 const ACROSS = 0.02;
 
@@ -177,6 +199,14 @@ export const combinations = defineFact<
       const force = scale(way, 1 / Math.max(1, level.nodes.length));
       cases.push({ nodes: level.nodes.map((node) => ({ node, force })) });
     }
+    // Where each case with something level in it stands again without that.
+    const downOf = new Map<number, number>();
+    for (const [i, loads] of base.entries()) {
+      const down = downOnly(loads);
+      if (!down) continue;
+      downOf.set(i, cases.length);
+      cases.push(down);
+    }
     const permanent = known.cases.flatMap((c, i) => (c.kind === "permanent" ? [i] : []));
     let effects: readonly Effect[] | undefined;
     const influence = (): readonly Effect[] | undefined => {
@@ -215,6 +245,18 @@ export const combinations = defineFact<
       const { across = pushes(cases, list), side } = more;
       combined.push({ kind, name, factors: list, sideways: across || side !== undefined, acts, ...more, across });
     };
+    /**
+     * Loads that push sideways have all feet hold by friction, which lends thrust to what else they bear. So much of them as bears down
+     * is asked besides, on feet that slide.
+     */
+    const alsoDown = (kind: CombinationKind, name: string, list: readonly number[], acts: readonly string[]): void => {
+      const down = [...list];
+      for (const [i, at] of downOf) {
+        down[at] = list[i] ?? 0;
+        down[i] = 0;
+      }
+      add(kind, `${name}, its push sideways left out`, down, acts);
+    };
     const namesOf = (choice: Choice | undefined): readonly string[] => choice?.names ?? [];
     const orNone = (list: readonly Choice[]): readonly (Choice | undefined)[] => (list.length > 0 ? list : [undefined]);
     /** In plumb, and of a set that counts in full out of it as well. */
@@ -223,10 +265,12 @@ export const combinations = defineFact<
       const own = factors(1, 1, choice);
       const across = pushes(cases, own);
       add("service", words(1, 1, choice), own, acts, { across });
+      if (across) alsoDown("service", words(1, 1, choice), own, acts);
       const strong = factors(by.permanent, by.variable, choice);
       const name = words(by.permanent, by.variable, choice);
       // With all factors 1 it is what the frame serves under, judged by other limits.
       add("strength", by.variable === 1 ? `${name}, for strength` : name, strong, acts, { across });
+      if (across) alsoDown("strength", by.variable === 1 ? `${name}, for strength` : name, strong, acts);
       for (const side of alsoLeaning ? SIDES : []) {
         const tilted = [...strong];
         for (let i = 0; i < n; i += 1) tilted[n * (1 + side.axis) + i] = side.sign * slope * (strong[i] ?? 0);

@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
 import { acting } from "../../src/facts/acting.ts";
-import { combinations, opposed } from "../../src/facts/combinations.ts";
+import { combinations, opposed, resultantOf } from "../../src/facts/combinations.ts";
 import { factOf } from "../../src/facts/fact.ts";
+import { response } from "../../src/facts/response.ts";
+import { governedSag, sags } from "../../src/facts/sag.ts";
+import { spans } from "../../src/facts/spans.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { gantry } from "../rules/gantry.ts";
-import { frameOf, known } from "./known.ts";
+import { portal } from "../rules/portal.ts";
+import { frameOf, known, one } from "./known.ts";
 
 function loaded(cases: NonNullable<FrameFile["cases"]>, ...names: readonly string[]): FrameFile {
   const file = gantry();
@@ -126,6 +130,39 @@ describe("combinations", () => {
       [1, 2, 3, 5, 6, 7, 9, 10, 11, 13, 14, 15].map((i) => Math.round(low + (i / 16) * (high - low))),
     );
     expect(namesOf(props(3), "service")).toContain("self-weight + goods 38 % along");
+  });
+
+  it("ask what bears down besides without what pushes sideways, for friction then lends thrust to it", () => {
+    const file = loaded([], "goods");
+    file.loads = [
+      { case: "goods", on: "front", force: 100 },
+      { case: "goods", on: "front", force: 60, direction: "+y" },
+    ];
+    const { all, cases } = known(combinations, file);
+    const left = all.filter(({ name }) => name.endsWith("its push sideways left out"));
+    expect(left.map(({ kind, sideways }) => `${kind} ${sideways}`)).toEqual(["service false", "strength false"]);
+    const [service] = left;
+    const whole = all.find(({ name }) => name === "self-weight + goods");
+    expect(whole?.sideways).toBe(true);
+    const [x, y, z] = resultantOf(cases, service?.factors ?? []);
+    const [, pushed, down] = resultantOf(cases, whole?.factors ?? []);
+    expect([x, y, pushed]).toEqual([0, 0, 60]);
+    expect(z).toBeCloseTo(down, 9);
+    // Of loads that only bear down nothing is left out.
+    expect(namesOf(loaded([], "goods"), "service").some((name) => name.includes("left out"))).toBe(false);
+  });
+
+  it("give a bench no less sag for a push beside its goods: feet of two portals lend no thrust (within the drift of its ends)", () => {
+    const sagUnder = (push: number): number => {
+      const file = portal();
+      if (push > 0) file.loads?.push({ case: "goods", on: "top-2", force: push, direction: "+y" });
+      const frame = frameOf(file);
+      const found = factOf(response, frame);
+      const [span] = factOf(spans, frame).get("top-1") ?? [];
+      const views = found.kind === "solved" ? found.views : [];
+      return one(governedSag(factOf(sags, frame), views, "top-1", one(span, "span")), "sag").measured;
+    };
+    expect(sagUnder(120) / sagUnder(0)).toBeGreaterThan(0.97);
   });
 
   it("take accidents for strength alone, at their own size beside 0.8 of what else may stand there (EN 1990, 6.4.3.3)", () => {
