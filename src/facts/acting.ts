@@ -4,6 +4,7 @@ import type { LoadCase, MemberLoad, NodeLoad } from "../mechanics/model.ts";
 import type { Load, Mass } from "../model/frame.ts";
 import { faceNormal } from "./axes.ts";
 import { type Body, bodies, cutStation } from "./bodies.ts";
+import { type Carrier, carriers } from "./carriers.ts";
 import { chooseFace } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
 import { frameMiddle } from "./frame-middle.ts";
@@ -45,6 +46,9 @@ export interface Acting {
 }
 
 const DOWN: Vec3 = [0, 0, -1];
+const NOTHING: Vec3 = [0, 0, 0];
+/** A stretch no longer than this is a point, m. */
+const POINT = 1e-6;
 
 class Gathering {
   readonly members: MemberLoad[] = [];
@@ -89,6 +93,17 @@ class Gathering {
     }
   }
 
+  /** What a thing gives the stretches of bars on which it rests: a force [N] spread along each, and a moment [N·m]. */
+  rest(points: readonly Carrier[], forces: readonly Vec3[], moments: readonly Vec3[]): void {
+    for (const [i, { bar, from, to }] of points.entries()) {
+      const [force, moment] = [forces[i] ?? NOTHING, moments[i] ?? NOTHING];
+      const spread = to - from > POINT;
+      if (spread) this.line(bar, from, to, scale(force, 1 / (to - from)), NOTHING);
+      if (!spread || dot(moment, moment) > 0)
+        this.point(bar, (from + to) / 2, spread ? NOTHING : force, NOTHING, moment);
+    }
+  }
+
   /** A pressure [Pa] on a panel, in a direction. */
   pressure(panel: string, pressure: number, direction: Vec3): boolean {
     const share = this.shares.get(panel);
@@ -98,37 +113,11 @@ class Gathering {
   }
 }
 
-/** Points at which a thing rests on the bars that carry it. */
-export function carriers(
-  mass: Mass,
-  all: ReadonlyMap<string, Body>,
-  shares: ReadonlyMap<string, PanelShare>,
-): { bar: string; station: number; at: Vec3 }[] {
-  const bars = mass.on.flatMap((id) =>
-    shares.get(id) ? [...new Set(shares.get(id)?.strips.map((strip) => strip.bar))] : [id],
-  );
-  const points: { bar: string; station: number; at: Vec3 }[] = [];
-  for (const id of [...new Set(bars)]) {
-    const body = all.get(id);
-    if (!body?.prism) continue;
-    const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
-    const middle = dot(subtract(mass.centre, body.bar.from), body.axes.x);
-    const half = mass.box
-      ? [0, 1, 2].reduce((sum, i) => sum + Math.abs(body.axes.x[i as 0]) * (mass.box?.[i as 0] ?? 0), 0) / 2
-      : 0;
-    for (const station of half > 0.01 ? [middle - half, middle + half] : [middle]) {
-      const at = Math.min(Math.max(station, low), high);
-      points.push({ bar: id, station: at, at: along(body.bar.from, body.axes.x, at) });
-    }
-  }
-  return points;
-}
-
-/** What forces at the carriers leave of the moment of a force, N·m: carriers in one line take it as moments, alike. */
-function leftOver(force: Vec3, at: Vec3, forces: readonly Vec3[], points: readonly { readonly at: Vec3 }[]): Vec3 {
-  let left = cross(at, force);
-  for (const [i, point] of points.entries()) left = subtract(left, cross(point.at, forces[i] ?? [0, 0, 0]));
-  return scale(left, 1 / Math.max(1, points.length));
+/** What forces on the carriers leave of the moment of a force, N·m: carriers in one line take it as moments, by their shares. */
+function leftOver(moment: Vec3, forces: readonly Vec3[], points: readonly Carrier[]): readonly Vec3[] {
+  const left = points.reduce((rest, point, i) => subtract(rest, cross(point.at, forces[i] ?? NOTHING)), moment);
+  const size = points.reduce((sum, { share }) => sum + Math.abs(share), 0);
+  return points.map(({ share }) => scale(left, Math.abs(share) / size));
 }
 
 /** Self-weight, equipment and declared loads on the bars that take them; pressures on panels carried to their bars. */
@@ -141,22 +130,23 @@ export const acting = defineFact<
   compute({ bodies: all, structure: known, shares, middle }, frame) {
     const lost: string[] = [];
     const masses = new Map(frame.masses.map((mass) => [mass.ref.id, mass]));
+    /** A force on a thing as forces on its carriers. */
+    const spread = (force: Vec3, at: Vec3, points: readonly Carrier[]): readonly Vec3[] =>
+      spreadForce(
+        force,
+        at,
+        points.map((p) => p.at),
+        points.map((p) => p.share),
+      );
     const heavy = (gathering: Gathering, mass: Mass, force: Vec3): void => {
       const points = carriers(mass, all, shares);
-      const forces = spreadForce(
-        force,
-        mass.centre,
-        points.map((p) => p.at),
-      );
-      const moment = leftOver(force, mass.centre, forces, points);
-      for (const [i, point] of points.entries())
-        gathering.point(point.bar, point.station, forces[i] ?? [0, 0, 0], [0, 0, 0], moment);
+      const forces = spread(force, mass.centre, points);
+      gathering.rest(points, forces, leftOver(cross(mass.centre, force), forces, points));
     };
 
-    // A moment [N·m] on a thing turns it on what carries it: as couples, and alike as moments where the carriers are in one line.
+    // A moment [N·m] on a thing turns it on what carries it: as couples, and as moments where the carriers are in one line.
     const turn = (gathering: Gathering, mass: Mass, moment: Vec3): void => {
       const points = carriers(mass, all, shares);
-      const places = points.map((p) => p.at);
       // A pair of forces square to it, an arm apart: r × F = M with r = F × M / F².
       const [x, y, z] = moment.map(Math.abs) as [number, number, number];
       const least: Vec3 = x <= y && x <= z ? [1, 0, 0] : y <= z ? [0, 1, 0] : [0, 0, 1];
@@ -164,29 +154,22 @@ export const acting = defineFact<
       const square = dot(force, force);
       if (square === 0) return;
       const arm = scale(cross(force, moment), 1 / square);
-      const near = spreadForce(force, mass.centre, places);
-      const far = spreadForce(force, add(mass.centre, arm), places);
-      const couple = places.map((_, i) => subtract(far[i] ?? [0, 0, 0], near[i] ?? [0, 0, 0]));
-      const left = places.reduce((rest, at, i) => subtract(rest, cross(at, couple[i] ?? [0, 0, 0])), moment);
-      for (const [i, point] of points.entries())
-        gathering.point(point.bar, point.station, couple[i] ?? [0, 0, 0], [0, 0, 0], scale(left, 1 / points.length));
+      const near = spread(force, mass.centre, points);
+      const far = spread(force, add(mass.centre, arm), points);
+      const couple = points.map((_, i) => subtract(far[i] ?? NOTHING, near[i] ?? NOTHING));
+      gathering.rest(points, couple, leftOver(moment, couple, points));
     };
 
     // Pulled out it turns about what carries it.
     const pull = (gathering: Gathering, mass: Mass, by: Vec3): void => {
       const points = carriers(mass, all, shares);
-      const places = points.map((p) => p.at);
       const weight = scale(DOWN, mass.mass * GRAVITY);
-      const shut = spreadForce(weight, mass.centre, places);
-      const out = spreadForce(weight, add(mass.centre, by), places);
-      let left = cross(by, weight);
-      for (const [i, at] of places.entries())
-        left = subtract(left, cross(at, subtract(out[i] ?? [0, 0, 0], shut[i] ?? [0, 0, 0])));
-      for (const [i, point] of points.entries()) {
-        // What is bolted down is in the self-weight where it is pushed in.
-        const force = mass.fixed ? subtract(out[i] ?? [0, 0, 0], shut[i] ?? [0, 0, 0]) : (out[i] ?? [0, 0, 0]);
-        gathering.point(point.bar, point.station, force, [0, 0, 0], scale(left, 1 / points.length));
-      }
+      const shut = spread(weight, mass.centre, points);
+      const out = spread(weight, add(mass.centre, by), points);
+      const change = points.map((_, i) => subtract(out[i] ?? NOTHING, shut[i] ?? NOTHING));
+      const left = leftOver(cross(by, weight), change, points);
+      // What is bolted down is in the self-weight where it is pushed in.
+      gathering.rest(points, mass.fixed ? change : out, left);
     };
 
     const own = new Gathering(known, shares);

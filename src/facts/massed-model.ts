@@ -1,8 +1,8 @@
 import { along } from "../geometry/vector.ts";
 import type { FrameModel, Member, NodeMass } from "../mechanics/model.ts";
 import type { Frame, Mass } from "../model/frame.ts";
-import { carriers } from "./acting.ts";
 import type { Body } from "./bodies.ts";
+import { carriers } from "./carriers.ts";
 import type { PanelShare } from "./panel-shares.ts";
 import { spreadForce } from "./spread-force.ts";
 import type { Structure } from "./structure.ts";
@@ -82,14 +82,15 @@ export function massedModel(
   const carrying = new Map<Mass, readonly number[]>();
   for (const mass of frame.masses) {
     const places = carriers(mass, bodies, shares).flatMap((point) => {
-      const place = structure.locate(point.bar, point.station);
+      const place = structure.locate(point.bar, (point.from + point.to) / 2);
       const node = place && nodeOn(place.piece, place.along);
-      return node === undefined ? [] : [{ node, at: point.at }];
+      return node === undefined ? [] : [{ node, at: point.at, share: point.share }];
     });
     const borne = spreadForce(
       [0, 0, mass.mass],
       mass.centre,
       places.map(({ at }) => at),
+      places.map(({ share }) => share),
     );
     for (const [i, share] of sharesOf(borne.map((force) => force[2])).entries())
       masses.push({ node: places[i]?.node ?? 0, mass: share * mass.mass });

@@ -30,23 +30,34 @@ function solve(rows: number[][], n: number): number[] {
 }
 
 /**
- * Shares a force [N] on a rigid thing among the points [m] that carry it: the least forces that balance it, in force and in
- * moment. Supports in one line take what they can; the moment about that line is left out. Returns one force a point.
+ * Shares a force [N] on a rigid thing among the points [m] that carry it, in `shares` that sum to 1 (alike where none are given):
+ * so much of the force each, and beside it the couples that balance its moment, least for what each share is worth. Points in one
+ * line take what they can; the moment about that line is left out. Returns one force a point.
  */
-export function spreadForce(force: Vec3, at: Vec3, points: readonly Vec3[]): readonly Vec3[] {
-  const n = points.length;
-  if (n === 0) return [];
-  const middle = scale(points.reduce(add, [0, 0, 0] as Vec3), 1 / n);
+export function spreadForce(
+  force: Vec3,
+  at: Vec3,
+  points: readonly Vec3[],
+  shares: readonly number[] = points.map(() => 1 / points.length),
+): readonly Vec3[] {
+  if (points.length === 0) return [];
+  // A share may be less than nothing, past the last support: it counts as much in couples as one that presses.
+  const sizes = shares.map(Math.abs);
+  const size = sizes.reduce((a, b) => a + b, 0);
+  const mean = (weights: readonly number[]): Vec3 =>
+    points.reduce((sum, p, i) => add(sum, scale(p, weights[i] ?? 0)), [0, 0, 0] as Vec3);
+  const middle = scale(mean(sizes), 1 / size);
   const arms = points.map((p) => subtract(p, middle));
-  const moment = cross(subtract(at, middle), force);
-  // f_i = F/n + b × r_i is the least solution; b from Σ r_i × (b × r_i) = M.
+  const moment = cross(subtract(at, mean(shares)), force);
+  // f_i = s_i F + |s_i| b × r_i is the least solution; b from Σ |s_i| r_i × (b × r_i) = M.
   const inertia = [0, 1, 2].map(() => [0, 0, 0, 0]);
-  for (const r of arms) {
+  for (const [k, r] of arms.entries()) {
     const square = r[0] ** 2 + r[1] ** 2 + r[2] ** 2;
     for (const i of [0, 1, 2] as const) {
       const row = inertia[i];
       if (!row) continue;
-      for (const j of [0, 1, 2] as const) row[j] = (row[j] ?? 0) + (i === j ? square : 0) - r[i] * r[j];
+      for (const j of [0, 1, 2] as const)
+        row[j] = (row[j] ?? 0) + (sizes[k] ?? 0) * ((i === j ? square : 0) - r[i] * r[j]);
     }
   }
   for (const i of [0, 1, 2] as const) {
@@ -54,5 +65,5 @@ export function spreadForce(force: Vec3, at: Vec3, points: readonly Vec3[]): rea
     if (row) row[3] = moment[i];
   }
   const [x = 0, y = 0, z = 0] = solve(inertia, 3);
-  return arms.map((r) => add(scale(force, 1 / n), cross([x, y, z], r)));
+  return arms.map((r, i) => add(scale(force, shares[i] ?? 0), scale(cross([x, y, z], r), sizes[i] ?? 0)));
 }

@@ -1,13 +1,55 @@
-import { expect, it } from "vitest";
-import { acting } from "../../src/facts/acting.ts";
+import { describe, expect, it } from "vitest";
+import { acting, GRAVITY } from "../../src/facts/acting.ts";
 import { bodies } from "../../src/facts/bodies.ts";
 import { factOf } from "../../src/facts/fact.ts";
+import { response } from "../../src/facts/response.ts";
+import { sags } from "../../src/facts/sag.ts";
+import { spans } from "../../src/facts/spans.ts";
 import { structure } from "../../src/facts/structure.ts";
-import { add, along, cross, type Vec3 } from "../../src/geometry/vector.ts";
+import { add, along, cross, scale, type Vec3 } from "../../src/geometry/vector.ts";
+import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { tee } from "../rules/base-frames.ts";
+import { barData, gantry } from "../rules/gantry.ts";
 import { frameOf, one } from "./known.ts";
 
 const NOTHING: Vec3 = [0, 0, 0];
+
+interface Resting {
+  readonly bar: string;
+  /** Stations along the bar, m; alike for a point. */
+  readonly from: number;
+  readonly to: number;
+  readonly force: Vec3;
+  readonly moment: Vec3;
+  /** About the origin, N·m. */
+  readonly turning: Vec3;
+}
+
+/** What one case puts on the bars, stretch by stretch. */
+function resting(file: FrameFile, name: string): readonly Resting[] {
+  const frame = frameOf(file);
+  const { cases, lost } = factOf(acting, frame);
+  expect(lost).toEqual([]);
+  const members = one(cases.find((each) => each.name === name)).loads.members ?? [];
+  return members.flatMap((load): Resting[] => {
+    if (load.kind === "strain") throw new Error("a strain is no load of equipment");
+    const piece = one(factOf(structure, frame).pieces[load.member]);
+    const { bar, axes } = one(factOf(bodies, frame).get(piece.bar));
+    const [from, to] = load.kind === "line" ? [load.start, load.end] : [load.along, load.along];
+    const [first, last] = load.kind === "line" ? (load.force ?? [NOTHING, NOTHING]) : [load.force, load.force];
+    expect(last).toEqual(first);
+    const force = load.kind === "line" ? scale(first ?? NOTHING, to - from) : (first ?? NOTHING);
+    const moment = load.kind === "line" ? NOTHING : (load.moment ?? NOTHING);
+    const stations = [piece.stations[0] + from, piece.stations[0] + to] as const;
+    const at = along(bar.from, axes.x, (stations[0] + stations[1]) / 2);
+    const turning = add(cross(at, force), moment);
+    return [{ bar: piece.bar, from: stations[0], to: stations[1], force, moment, turning }];
+  });
+}
+
+function sumsOf(parts: readonly Resting[]): readonly [Vec3, Vec3] {
+  return [parts.reduce((sum, p) => add(sum, p.force), NOTHING), parts.reduce((sum, p) => add(sum, p.turning), NOTHING)];
+}
 
 /** Force and moment about the origin of what the case "turn" puts on the bars, N and N·m. */
 function sums(
@@ -18,24 +60,12 @@ function sums(
   const file = tee();
   file.masses = [{ id: "motor", mass: 5, centre: [200, 50, 600], on, ...(box ? { box } : {}) }];
   file.loads = [{ case: "turn", on: "motor", moment: 20, direction }];
-  const frame = frameOf(file);
-  const { cases, lost } = factOf(acting, frame);
-  expect(lost).toEqual([]);
-  let [force, moment] = [NOTHING, NOTHING];
-  for (const load of one(cases.find(({ name }) => name === "turn")).loads.members ?? []) {
-    if (load.kind !== "point") continue;
-    const piece = one(factOf(structure, frame).pieces[load.member]);
-    const { bar, axes } = one(factOf(bodies, frame).get(piece.bar));
-    const at = along(bar.from, axes.x, piece.stations[0] + load.along);
-    force = add(force, load.force ?? NOTHING);
-    moment = add(moment, add(cross(at, load.force ?? NOTHING), load.moment ?? NOTHING));
-  }
-  return [force, moment];
+  return sumsOf(resting(file, "turn"));
 }
 
 it.each([
   ["one point", ["rail"], undefined],
-  ["two points in a line", ["rail"], [200, 100, 100]],
+  ["a stretch of one bar", ["rail"], [200, 100, 100]],
   ["bars at an angle", ["rail", "post"], [200, 100, 100]],
 ] as const)("a moment on a thing reaches what carries it whole, without a force: %s", (_, on, box) => {
   for (const [direction, expected] of [
@@ -48,4 +78,83 @@ it.each([
       expect(moment[i]).toBeCloseTo(expected[i], 9);
     }
   }
+});
+
+type Put = NonNullable<FrameFile["masses"]>[number];
+
+/** Two beams along x at y = 0 and 500 mm, axes 600 mm up, with a thing of 100 kg on them that is taken off in use. */
+function carrying(put: Partial<Put>, top?: readonly string[]): FrameFile {
+  const file = gantry(1000, { depth: 500 });
+  file.masses = [{ id: "chest", mass: 100, centre: [500, 250, 700], on: ["front", "back"], fixed: false, ...put }];
+  if (top)
+    file.panels = [{ id: "top", sheet: "plywood-18", held: "laid", bars: [...top] }] as NonNullable<
+      FrameFile["panels"]
+    >;
+  return file;
+}
+const W = 100 * GRAVITY;
+
+describe("a thing with a box on bars", () => {
+  it("is a line load as long as its box, by the lever from bar to bar", () => {
+    const parts = resting(carrying({ centre: [400, 100, 700], box: [600, 300, 200] }), "chest");
+    for (const [bar, share] of [
+      ["front", 0.8],
+      ["back", 0.2],
+    ] as const) {
+      const own = parts.filter((part) => part.bar === bar);
+      // Stations run from the drawn end, 20 mm before the axis of the posts at x = 0.
+      expect(Math.min(...own.map((part) => part.from))).toBeCloseTo(0.12, 9);
+      expect(Math.max(...own.map((part) => part.to))).toBeCloseTo(0.72, 9);
+      for (const { from, to, force } of own)
+        if (to > from) expect(force[2] / (to - from)).toBeCloseTo((-share * W) / 0.6, 6);
+    }
+    for (const { moment } of parts) expect(Math.hypot(...moment)).toBeLessThan(1e-9);
+  });
+
+  it("sags no less than 5qL⁴/384EI + qL²/8GA (Gere) where its box is as long as the span", () => {
+    const frame = frameOf(carrying({ box: [1000, 600, 200] }));
+    const found = factOf(response, frame);
+    if (found.kind !== "solved") throw new Error(found.kind);
+    const views = found.views.filter(({ combination, bound }) => combination.kind === "service" && bound === "typical");
+    const span = one(factOf(spans, frame).get("front")?.[0]);
+    const sag = Math.max(...views.map((view) => factOf(sags, frame).of(view, "front", span) ?? 0));
+    const { section, E, G, weight } = barData("40x40-8");
+    const q = W / 2 + weight;
+    const expected = (5 * q) / (384 * E * section.Iz) + q / (8 * G * section.Avy);
+    expect(Math.abs(sag / expected - 1)).toBeLessThan(0.01);
+  });
+
+  it("rests on the two ends of it where it is rigid", () => {
+    const parts = resting(carrying({ box: [600, 600, 200], rigid: true }), "chest");
+    expect(parts).toHaveLength(4);
+    for (const { from, to, force } of parts) {
+      expect(to).toBe(from);
+      expect(Math.abs(from - 0.52)).toBeCloseTo(0.3, 9);
+      expect(force[2]).toBeCloseTo(-W / 4, 9);
+    }
+  });
+
+  it.each([
+    ["in the middle", { box: [600, 300, 200] }],
+    ["to one side", { centre: [200, 430, 900], box: [300, 100, 200] }],
+    ["past the end of the bars", { centre: [900, 100, 700], box: [600, 100, 200] }],
+    ["clear of the bars", { centre: [1500, -200, 700], box: [600, 100, 200] }],
+    ["on one bar, out to its side", { centre: [300, -80, 700], box: [300, 100, 200], on: ["front"] }],
+    ["on bars and a post", { box: [600, 300, 200], on: ["front", "cross-1", "leg-3"] }],
+    ["on bars, rigid", { centre: [300, 80, 700], box: [300, 100, 200], rigid: true }],
+    ["a point", { centre: [300, 80, 700] }],
+  ] as const)("keeps the force and the moment of its weight and of a push: %s", (_, put) => {
+    const file = carrying(JSON.parse(JSON.stringify(put)) as Partial<Put>);
+    file.loads = [{ case: "push", on: "chest", force: 300, direction: "+x" }];
+    const centre = scale((put as { centre?: Vec3 }).centre ?? [500, 250, 700], 1e-3);
+    for (const [name, force] of [
+      ["chest", [0, 0, -W]],
+      ["push", [300, 0, 0]],
+    ] as const) {
+      const found = sumsOf(resting(file, name));
+      const expected = [force, cross(centre, [...force])];
+      for (const k of [0, 1] as const)
+        for (const i of [0, 1, 2] as const) expect(found[k][i]).toBeCloseTo(one(expected[k])[i] ?? 0, 8);
+    }
+  });
 });

@@ -982,7 +982,7 @@ on: [Ref, ...(Ref)[]]
  */
 fixed?: boolean
 /**
- * Stiff enough to stiffen the frame; standard false.
+ * Stiff as a block: it stands on the two ends of its box on each bar instead of evenly along it; standard false.
  */
 rigid?: boolean
 /**

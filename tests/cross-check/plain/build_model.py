@@ -26,13 +26,13 @@ class Model:
         self.anchored = read.file["stands"][0].get("hold") == "anchored"
 
     def rests(self, mass):
-        """Equipment on one level bar along x: half of it at each end of its box, and its place beside the axis of the bar."""
+        """Equipment on one level bar along x: a quarter of it in the middle of each quarter of its box, and its place beside the axis."""
         (n,) = mass["on"]
         bar, unit = self.read.bars[n], self.read.unit
-        for side in (-1, 1):
+        for side in (-0.75, -0.25, 0.25, 0.75):
             x = (mass["centre"][0] + side * mass["box"][0] / 2) * unit
             beside = mass["centre"][1] * unit - float(bar.ends[0][1])
-            yield n, round(float((x - bar.ends[0][0]) * bar.x[0]), 9), mass["mass"] * self.read.kilo / 2, beside
+            yield n, round(float((x - bar.ends[0][0]) * bar.x[0]), 9), mass["mass"] * self.read.kilo / 4, beside
 
     def lay(self, name, bar):
         own = sorted({round(s, 9) for s in bar.cut} | {s for s in bar.stations if bar.cut[0] < s < bar.cut[1]})
