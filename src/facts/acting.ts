@@ -3,7 +3,7 @@ import { add, along, cross, dot, scale, subtract, type Vec3 } from "../geometry/
 import type { LoadCase, MemberLoad, NodeLoad } from "../mechanics/model.ts";
 import type { Load, Mass } from "../model/frame.ts";
 import { faceNormal } from "./axes.ts";
-import { type Body, bodies, cutStation } from "./bodies.ts";
+import { bodies, cutStation } from "./bodies.ts";
 import { type Carrier, carriers } from "./carriers.ts";
 import { chooseFace } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";

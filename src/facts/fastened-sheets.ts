@@ -5,7 +5,7 @@ import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { type SheetRow, screwRows } from "./sheet-rows.ts";
 import { SCREW_SHARE } from "./sheet-screw.ts";
-import { planeAxes, sheets } from "./sheets.ts";
+import { sheets } from "./sheets.ts";
 
 /** A sheet that is screwed to bars so closely that it can brace them. */
 export interface FastenedSheet {
@@ -44,7 +44,7 @@ export const fastenedSheets = defineFact<readonly FastenedSheet[], { bodies: typ
       const { held, sheet: of } = panel;
       if (held.kind !== "on-face" || held.pitch === undefined || held.pitch > CLOSE_PITCH) return [];
       const pitch = held.pitch;
-      const [first] = planeAxes(normal);
+      const [first] = sheet.axes;
       const axes = [first, cross(normal, first)] as const;
       const bars = sheet.bars.flatMap((id) => all.get(id) ?? []);
       const rows = screwRows(sheet, all, pitch);

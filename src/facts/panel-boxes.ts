@@ -2,7 +2,7 @@ import type { OrientedBox } from "../geometry/box.ts";
 import { add, along, midpoint, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { defineFact } from "./fact.ts";
-import { type LaidSheet, planeAxes, sheets } from "./sheets.ts";
+import { type LaidSheet, sheets } from "./sheets.ts";
 import { type SidePair, type SlotPanel, slotPanels } from "./slot-panels.ts";
 
 /** A bar whose slot takes an edge of a panel, and the way out of the panel to it. */
@@ -45,7 +45,7 @@ function inSlots({ panel, normal, plane, edges, rectangle }: SlotPanel): PanelBo
 }
 
 function laid(sheet: LaidSheet): PanelBox {
-  const [u, v] = planeAxes(sheet.normal);
+  const [u, v] = sheet.axes;
   const { thickness } = sheet.panel.sheet;
   const centre = along(midpoint(sheet.corners[0], sheet.corners[2]), sheet.normal, thickness / 2);
   const half = [sheet.size[0] / 2, sheet.size[1] / 2, thickness / 2] as const;

@@ -5,7 +5,7 @@ import type { Panel } from "../model/frame.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { panelObstacles } from "./panel-obstacles.ts";
-import { type LaidSheet, planeAxes, sheets } from "./sheets.ts";
+import { type LaidSheet, sheets } from "./sheets.ts";
 import type { PanelSide } from "./slot-panels.ts";
 
 /** The largest field of a panel between what holds it, as a plate. */
@@ -65,7 +65,7 @@ type Reach = readonly [Range, Range];
 
 /** Bars under a sheet by the axis that they cross. */
 function linesUnder(sheet: LaidSheet, all: ReadonlyMap<string, Body>): readonly [readonly Reach[], readonly Reach[]] {
-  const axes = planeAxes(sheet.normal);
+  const { axes } = sheet;
   const lines: [Reach[], Reach[]] = [[], []];
   for (const id of sheet.bars) {
     const body = all.get(id);
@@ -94,7 +94,7 @@ const LEAST_OVERHANG = 0.005;
 /** Where a sheet reaches past the bars that cross an axis, and past the ends of two bars that run along it. */
 function overhangsOf(sheet: LaidSheet, lines: readonly [readonly Reach[], readonly Reach[]]): readonly Overhang[] {
   return ([0, 1] as const).flatMap((i) => {
-    const [low, high] = endsOf(sheet, planeAxes(sheet.normal)[i]);
+    const [low, high] = endsOf(sheet, sheet.axes[i]);
     const crossing = lines[i].map((reach) => reach[i]);
     const beside = lines[1 - i] ?? [];
     const sides = beside.map((reach) => reach[1 - i] as Range);
@@ -117,7 +117,7 @@ function overhangsOf(sheet: LaidSheet, lines: readonly [readonly Reach[], readon
 }
 
 function laidField(sheet: LaidSheet, lines: readonly [readonly Reach[], readonly Reach[]]): PlateField | undefined {
-  const [u, v] = planeAxes(sheet.normal).map((axis, i) =>
+  const [u, v] = sheet.axes.map((axis, i) =>
     gapsOf(
       lines[i as 0 | 1].map((reach) => reach[i as 0 | 1]),
       endsOf(sheet, axis),

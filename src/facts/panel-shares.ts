@@ -5,7 +5,7 @@ import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { panelBoxes } from "./panel-boxes.ts";
 import { panelNormal } from "./panel-normal.ts";
-import { planeAxes } from "./sheets.ts";
+import { planeAxes } from "./plane-axes.ts";
 
 /** A stretch of a bar and the share of one panel's area it carries: m² per m of bar. */
 export interface PanelStrip {
@@ -195,7 +195,7 @@ export const panelShares = defineFact<
       const held = ids.map((id) => all.get(id)).filter((body) => body?.prism !== undefined) as Body[];
       const { box, normal = panelNormal(held) } = boxes.get(panel.ref.id) ?? {};
       if (!normal || held.length === 0) continue;
-      const [u, v] = planeAxes(normal);
+      const [u, v] = box?.axes ?? planeAxes(normal);
       const flat = (p: Vec3): readonly [number, number] => [dot(p, u), dot(p, v)];
       const supports = held.map(
         (body): Support => ({ body, from: flat(cutPoint(body, "from")), to: flat(cutPoint(body, "to")) }),

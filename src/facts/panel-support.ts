@@ -3,7 +3,7 @@ import { dot, type Vec3 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
-import { type LaidSheet, planeAxes, sheets } from "./sheets.ts";
+import { type LaidSheet, sheets } from "./sheets.ts";
 import { slotPanels } from "./slot-panels.ts";
 
 /** How a sheet that is only laid on bars lies on them. */
@@ -35,7 +35,7 @@ const LEVEL = 0.9;
 function laidSupport(sheet: LaidSheet, carriers: readonly (readonly Vec3[])[]): LaidSupport | undefined {
   const { panel, normal, corners } = sheet;
   if (normal[2] < LEVEL) return undefined;
-  const [u, v] = planeAxes(normal);
+  const [u, v] = sheet.axes;
   const flat = corners.map((corner) => [dot(corner, u), dot(corner, v)] as const);
   const [us, vs] = [flat.map(([a]) => a), flat.map(([, b]) => b)];
   const clamp = (value: number, among: readonly number[]): number =>

@@ -9,7 +9,7 @@ import { nutScrew } from "./nut-screw.ts";
 import type { ScrewedPart } from "./placed.ts";
 import { type SheetRow, screwRows } from "./sheet-rows.ts";
 import { usualSheetScrew } from "./sheet-screw.ts";
-import { type LaidSheet, planeAxes } from "./sheets.ts";
+import type { LaidSheet } from "./sheets.ts";
 
 /** A sheet lies on a face that looks its way within this cosine: 1°. */
 const SAME_WAY = Math.cos(Math.PI / 180);
@@ -24,7 +24,7 @@ export type FilledSlots = (bar: string, face: FaceName, slot: number) => readonl
 
 /** The open slot under the sheet that lies nearest to the middle of the sheet. */
 function slotUnder(sheet: LaidSheet, body: Body, face: FaceName, station: number): Slot | undefined {
-  const [u, v] = planeAxes(sheet.normal);
+  const [u, v] = sheet.axes;
   const [low, , high] = sheet.corners;
   const under = (point: Vec3): boolean =>
     [u, v].every((axis) => dot(point, axis) > dot(low, axis) && dot(point, axis) < dot(high, axis));

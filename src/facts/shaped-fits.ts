@@ -2,8 +2,8 @@ import { dot } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { defineFact } from "./fact.ts";
 import { SAWN_WITHIN, SPARE } from "./panel-fits.ts";
+import { planeAxes } from "./plane-axes.ts";
 import { growthOf } from "./sheet-growth.ts";
-import { planeAxes } from "./sheets.ts";
 import { type SlotEdge, type SlotPanel, slotPanels } from "./slot-panels.ts";
 
 /** A panel of another outline than a rectangle, sawn to leave the usual room all round: what its edges keep. */

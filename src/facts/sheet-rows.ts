@@ -1,6 +1,6 @@
 import { along, dot, type Vec3 } from "../geometry/vector.ts";
 import { type Body, cutStation } from "./bodies.ts";
-import { type LaidSheet, planeAxes } from "./sheets.ts";
+import type { LaidSheet } from "./sheets.ts";
 
 /** A row of screws between a sheet and one bar. */
 export interface SheetRow {
@@ -19,14 +19,14 @@ const TOUCH = 0.001;
 /** Sine within which a bar lies in the plane of the sheet: 1°. */
 const FLAT = Math.sin(Math.PI / 180);
 
-function rowOf(body: Body, sheet: LaidSheet, axes: readonly [Vec3, Vec3], pitch: number): SheetRow | undefined {
+function rowOf(body: Body, sheet: LaidSheet, pitch: number): SheetRow | undefined {
   const { x } = body.axes;
   const [corner] = sheet.corners;
   const top = dot(corner, sheet.normal);
   const face = Math.max(...(body.prism?.vertices ?? []).map((vertex) => dot(vertex, sheet.normal)));
   if (Math.abs(dot(x, sheet.normal)) > FLAT || !(Math.abs(face - top) <= TOUCH)) return undefined;
   let [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
-  for (const axis of axes) {
+  for (const axis of sheet.axes) {
     const slope = dot(x, axis);
     const at = dot(body.bar.from, axis);
     const ends = sheet.corners.map((one) => dot(one, axis));
@@ -53,9 +53,8 @@ function rowOf(body: Body, sheet: LaidSheet, axes: readonly [Vec3, Vec3], pitch:
 
 /** The rows of screws of a sheet on the faces of bars, at most so far apart, m. */
 export function screwRows(sheet: LaidSheet, bodies: ReadonlyMap<string, Body>, pitch: number): readonly SheetRow[] {
-  const axes = planeAxes(sheet.normal);
   return sheet.bars.flatMap((id) => {
     const body = bodies.get(id);
-    return (body && rowOf(body, sheet, axes, pitch)) ?? [];
+    return (body && rowOf(body, sheet, pitch)) ?? [];
   });
 }

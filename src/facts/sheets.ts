@@ -1,33 +1,21 @@
-import { add, cross, dot, scale, type Vec3 } from "../geometry/vector.ts";
+import { add, dot, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Panel, Triple } from "../model/frame.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
+import { type Axes, sheetAxes } from "./sheet-axes.ts";
 
 /** A sheet that lies on the faces or ends of bars: the rectangle it covers, in the plane it touches. */
 export interface LaidSheet {
   readonly panel: Panel;
   /** Out of the bars, into the sheet. */
   readonly normal: Vec3;
+  /** The ways its sides run, in the plane. */
+  readonly axes: Axes;
   /** Four corners in the plane of contact, m. */
   readonly corners: readonly [Vec3, Vec3, Vec3, Vec3];
+  /** Along its axes, m. */
   readonly size: readonly [number, number];
   readonly bars: readonly string[];
-}
-
-const axis = (i: number): Vec3 => [i === 0 ? 1 : 0, i === 1 ? 1 : 0, i === 2 ? 1 : 0];
-
-/** Two directions in the plane, the first nearest to the first axis of the drawing that is not along the normal. */
-export function planeAxes(normal: Triple): readonly [Vec3, Vec3] {
-  const upright = [0, 1, 2].reduce((a, b) =>
-    Math.abs(normal[b as 0 | 1 | 2]) > Math.abs(normal[a as 0 | 1 | 2]) + 1e-9 ? b : a,
-  );
-  const [first] = [0, 1, 2].filter((i) => i !== upright);
-  const raw = axis(first ?? 0);
-  const u = add(raw, scale(normal, -dot(raw, normal)));
-  const unit = scale(u, 1 / Math.hypot(...u));
-  const v = cross(normal, unit);
-  const second = [0, 1, 2].filter((i) => i !== upright)[1] ?? 1;
-  return [unit, v[second as 0 | 1 | 2] < 0 ? scale(v, -1) : v];
 }
 
 function laidSheet(
@@ -36,7 +24,8 @@ function laidSheet(
   on: Triple,
   overhang: readonly [number, number, number, number],
 ): LaidSheet | undefined {
-  const [u, v] = planeAxes(on);
+  const axes = sheetAxes(on, held);
+  const [u, v] = axes;
   let [u0, u1, v0, v1, top] = [Infinity, -Infinity, Infinity, -Infinity, -Infinity];
   for (const body of held) {
     for (const vertex of body.prism?.vertices ?? []) {
@@ -53,6 +42,7 @@ function laidSheet(
   return {
     panel,
     normal: on,
+    axes,
     corners: [corner(a0, b0), corner(a1, b0), corner(a1, b1), corner(a0, b1)],
     size: [a1 - a0, b1 - b0],
     bars: held.map((body) => body.bar.ref.id),

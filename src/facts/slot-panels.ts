@@ -7,8 +7,8 @@ import { chooseSlots } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
 import { panelNormal } from "./panel-normal.ts";
 import { type EdgeRing, edgeRing, inwardOf } from "./panel-ring.ts";
+import { planeAxes } from "./plane-axes.ts";
 import type { Question } from "./question.ts";
-import { planeAxes } from "./sheets.ts";
 
 /** One edge of a panel in the slot of a bar. */
 export interface SlotEdge {

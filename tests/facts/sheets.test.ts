@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { planeAxes, sheets } from "../../src/facts/sheets.ts";
+import { planeAxes } from "../../src/facts/plane-axes.ts";
+import { sheets } from "../../src/facts/sheets.ts";
 import { dot } from "../../src/geometry/vector.ts";
 import type { FrameFile, Panel } from "../../src/model/generated/frame-file.generated.ts";
 import { edited, tee } from "../rules/base-frames.ts";

@@ -788,7 +788,7 @@ held: ("in-slot" | "on-face" | "laid")
  */
 edges?: [PanelEdge, PanelEdge, ...(PanelEdge)[]]
 /**
- * For on-face and laid: the bars it lies on; it covers the rectangle round their faces.
+ * For on-face and laid: the bars it lies on; it covers the rectangle round their faces, its sides along the bars.
  * 
  * @minItems 1
  */
@@ -798,7 +798,7 @@ bars?: [Ref, ...(Ref)[]]
  */
 on?: (("+x" | "-x" | "+y" | "-y" | "+z" | "-z") | Vector)
 /**
- * How far it stands past the bars: towards −, + of the first in-plane axis, then −, + of the second (x before y before z).
+ * How far it stands past the bars: towards −, + of the side nearest to the first in-plane axis, then −, + of the other (x before y before z).
  * 
  * @minItems 4
  * @maxItems 4
