@@ -1,15 +1,12 @@
 import { add, dot, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Body } from "./bodies.ts";
 import { planeAxes } from "./plane-axes.ts";
+import { liesUnder } from "./sheet-normal.ts";
 
 export type Axes = readonly [Vec3, Vec3];
 
-/** A bar that rises less than this out of the plane of a sheet (sine of 45°) lies under it; others stand under it. */
-const LIES = Math.SQRT1_2;
 /** Angles (radians) and areas (as a share) that differ by less are the rounding of coordinates. */
 const ALIKE = 1e-6;
-
-const liesUnder = (body: Body, normal: Vec3): boolean => Math.abs(dot(body.axes.x, normal)) < LIES;
 
 /** Bars that lie under a sheet run along it; where all stand, the sides of their sections do. */
 function runsOf(normal: Vec3, bars: readonly Body[]): readonly Vec3[] {

@@ -3,6 +3,7 @@ import type { Panel, Triple } from "../model/frame.ts";
 import { type Body, bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { type Axes, sheetAxes } from "./sheet-axes.ts";
+import { sheetNormal } from "./sheet-normal.ts";
 
 /** A sheet that lies on the faces or ends of bars: the rectangle it covers, in the plane it touches. */
 export interface LaidSheet {
@@ -21,9 +22,10 @@ export interface LaidSheet {
 function laidSheet(
   panel: Panel,
   held: readonly Body[],
-  on: Triple,
+  side: Triple,
   overhang: readonly [number, number, number, number],
 ): LaidSheet | undefined {
+  const on = sheetNormal(side, held);
   const axes = sheetAxes(on, held);
   const [u, v] = axes;
   let [u0, u1, v0, v1, top] = [Infinity, -Infinity, Infinity, -Infinity, -Infinity];

@@ -114,4 +114,31 @@ describe("the sides of a sheet on bars", () => {
       expect(sheet.size).toEqual(near([440, 340]));
     }
   });
+
+  describe("on rails that slope by 10°, 1500 mm long in plan", () => {
+    const rise = 1500 * Math.tan((10 * Math.PI) / 180);
+    const rails = [bar("r1", [0, 20, 600], [1500, 20, 600 + rise]), bar("r2", [0, 480, 600], [1500, 480, 600 + rise])];
+
+    it("are as long as the rails, and the sheet lies on their faces", () => {
+      for (const degrees of [0, 37]) {
+        const file = turnedAny(topped(rails), degrees);
+        const sheet = one(known(sheets, file)[0]);
+        expect(sheet.normal[2]).toBeCloseTo(Math.cos((10 * Math.PI) / 180), 12);
+        expect(sheet.size[0]).toBeCloseTo(1.5 / Math.cos((10 * Math.PI) / 180), 9);
+        expect(sheet.size[1]).toBeCloseTo(0.5, 9);
+        expect(known(panelFields, file)[0]?.field.span).toBeCloseTo(0.42, 9);
+      }
+    });
+
+    it("are as named where a bar between them is not flush, or lies level", () => {
+      const low = bar("low", [400, 20, 640], [400, 480, 640]);
+      expect(one(known(sheets, topped([...rails, low]))[0]).normal).toEqual([0, 0, 1]);
+    });
+  });
+
+  it("of a sheet on two level rails that are both rolled by 30° lie level on their edges", () => {
+    const rolled = [bar("a", [0, 0, 500], [900, 0, 500]), bar("b", [0, 400, 500], [900, 400, 500])];
+    for (const one of rolled) one.roll = 30;
+    expect(one(known(sheets, topped(rolled))[0]).normal).toEqual([0, 0, 1]);
+  });
 });
