@@ -1,7 +1,9 @@
 import { along, dot, subtract, type Vec3 } from "../geometry/vector.ts";
 import type { Mass } from "../model/frame.ts";
 import { type Body, cutStation } from "./bodies.ts";
+import { borneBeside, type Patch } from "./borne-beside.ts";
 import type { PanelShare } from "./panel-shares.ts";
+import { supportLines } from "./supports-beside.ts";
 
 /** A stretch of a bar on which a thing rests; a point where it has no length. */
 export interface Carrier {
@@ -17,26 +19,67 @@ export interface Carrier {
 
 /** Stretches alike in which a box rests on each bar: forces that turn it differ from one to the next. */
 const PARTS = 4;
+/** Patches along each side of a box on a panel: small beside what bars of a panel stand apart. */
+const PATCHES = 8;
 /** A thing shorter than this along a bar rests on it in one point, m. */
 const SHORT = 0.02;
 
-/** Where a thing rests on one bar: along the whole of its box, or at the two ends of it where it is rigid. */
-function restsOn(mass: Mass, body: Body): readonly (readonly [number, number])[] {
-  const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
-  const on = (station: number): number => Math.min(Math.max(station, low), high);
-  const x = body.axes.x;
-  const middle = dot(subtract(mass.centre, body.bar.from), x);
-  const [a = 0, b = 0, c = 0] = mass.box ?? [];
-  const half = (Math.abs(x[0]) * a + Math.abs(x[1]) * b + Math.abs(x[2]) * c) / 2;
-  const [from, to] = [on(middle - half), on(middle + half)];
-  if (to - from < SHORT) return [[on(middle), on(middle)]];
-  if (mass.rigid)
+/** A panel steeper than this hangs in its plane and is as good as stiff in it; on one that is less steep a thing lies. */
+const LEVEL = Math.SQRT1_2;
+
+/** Half of a thing's box along a direction, m. */
+function halfAlong({ box }: Mass, way: Vec3): number {
+  const [a = 0, b = 0, c = 0] = box ?? [];
+  return (Math.abs(way[0]) * a + Math.abs(way[1]) * b + Math.abs(way[2]) * c) / 2;
+}
+
+/** Stretches alike from one end to the other; the two ends of what is rigid, the middle of what is short. */
+function stretches(
+  from: number,
+  to: number,
+  middle: number,
+  rigid: boolean,
+  count: number,
+): readonly (readonly [number, number])[] {
+  if (to - from < SHORT) return [[middle, middle]];
+  if (rigid)
     return [
       [from, from],
       [to, to],
     ];
-  const part = (to - from) / PARTS;
-  return Array.from({ length: PARTS }, (_, i) => [from + i * part, from + (i + 1) * part] as const);
+  const part = (to - from) / count;
+  return Array.from({ length: count }, (_, i) => [from + i * part, from + (i + 1) * part] as const);
+}
+
+function carrier({ bar, axes }: Body, from: number, to: number, share: number): Carrier {
+  return { bar: bar.ref.id, from, to, at: along(bar.from, axes.x, (from + to) / 2), share };
+}
+
+/** Where a thing rests on one bar. */
+function restsOn(mass: Mass, body: Body): readonly (readonly [number, number])[] {
+  const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
+  const on = (station: number): number => Math.min(Math.max(station, low), high);
+  const middle = dot(subtract(mass.centre, body.bar.from), body.axes.x);
+  const half = halfAlong(mass, body.axes.x);
+  return stretches(on(middle - half), on(middle + half), on(middle), mass.rigid, PARTS);
+}
+
+/** Of a thing that lies on a panel, how the level ones of the bars bear it. */
+function beside(mass: Mass, { normal, ways }: PanelShare, bars: readonly Body[]): readonly Carrier[] {
+  const level = bars.filter(({ axes }) => Math.abs(dot(axes.x, normal)) < LEVEL);
+  const sides = ways.map((way) => {
+    const [middle, half] = [dot(mass.centre, way), halfAlong(mass, way)];
+    return stretches(middle - half, middle + half, middle, mass.rigid, PATCHES);
+  });
+  const [us = [], vs = []] = sides;
+  const patches = us.flatMap(([u0, u1]) =>
+    vs.map(([v0, v1]): Patch => ({ at: [(u0 + u1) / 2, (v0 + v1) / 2], size: [u1 - u0, v1 - v0] })),
+  );
+  return borneBeside(supportLines(level, ways), patches).map(({ support: { body }, from, to, share }) => {
+    const [low, high] = [cutStation(body, "from"), cutStation(body, "to")];
+    const on = (t: number): number => low + t * (high - low);
+    return carrier(body, on(from), on(to), share);
+  });
 }
 
 /** Stretches of bars on which a thing rests. */
@@ -47,14 +90,14 @@ export function carriers(
 ): readonly Carrier[] {
   const ids = mass.on.flatMap((id) => shares.get(id)?.strips.map((strip) => strip.bar) ?? [id]);
   const bars = [...new Set(ids)].map((id) => all.get(id)).filter((body) => body?.prism !== undefined) as Body[];
+  const panels = mass.on.flatMap((id) => shares.get(id) ?? []);
+  const [first] = panels;
+  if (first && panels.every(({ normal }) => Math.abs(normal[2]) > LEVEL)) {
+    const found = beside(mass, first, bars);
+    if (found.length > 0) return found;
+  }
   return bars.flatMap((body) => {
     const places = restsOn(mass, body);
-    return places.map(([from, to]) => ({
-      bar: body.bar.ref.id,
-      from,
-      to,
-      at: along(body.bar.from, body.axes.x, (from + to) / 2),
-      share: 1 / places.length / bars.length,
-    }));
+    return places.map(([from, to]) => carrier(body, from, to, 1 / places.length / bars.length));
   });
 }

@@ -1,11 +1,12 @@
 import type { OrientedBox } from "../geometry/box.ts";
 import { along, dot, type Vec3 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
-import { type Body, bodies, cutPoint, cutStation } from "./bodies.ts";
+import { type Body, bodies, cutStation } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
 import { panelBoxes } from "./panel-boxes.ts";
 import { panelNormal } from "./panel-normal.ts";
 import { planeAxes } from "./plane-axes.ts";
+import { type Between, between, nearestSupport, type Support, supportLines } from "./supports-beside.ts";
 
 /** A stretch of a bar and the share of one panel's area it carries: m² per m of bar. */
 export interface PanelStrip {
@@ -19,6 +20,8 @@ export interface PanelShare {
   readonly panel: Panel;
   /** Out of the panel, the way its positive pressure is counted against. */
   readonly normal: Vec3;
+  /** Ways in its plane along which it carries, square to each other. */
+  readonly ways: readonly [Vec3, Vec3];
   /** m² */
   readonly area: number;
   readonly strips: readonly PanelStrip[];
@@ -26,55 +29,6 @@ export interface PanelShare {
 
 /** Cells along each side into which a panel is cut to share its load. */
 const CELLS = 24;
-/** A bar carries a strip of panel that crosses it within its length and this much more, m. */
-const BEYOND = 0.001;
-
-interface Support {
-  readonly body: Body;
-  /** Line of the bar in the plane of the panel. */
-  readonly from: readonly [number, number];
-  readonly to: readonly [number, number];
-}
-
-/** Where a line at constant u (or v) meets a support: its other coordinate, or undefined. */
-function crossing(support: Support, fixed: 0 | 1, value: number): number | undefined {
-  const other = fixed === 0 ? 1 : 0;
-  const [a, b] = [support.from[fixed], support.to[fixed]];
-  const run = b - a;
-  if (Math.abs(run) < 1e-9) return undefined;
-  const t = (value - a) / run;
-  const slack = BEYOND / Math.abs(run);
-  if (t < -slack || t > 1 + slack) return undefined;
-  return support.from[other] + t * (support.to[other] - support.from[other]);
-}
-
-interface Met {
-  readonly support: Support;
-  readonly at: number;
-}
-
-interface Between {
-  /** The two supports that carry a point along one of the directions, and whether it lies between them. */
-  readonly low: Met;
-  readonly high: Met;
-  readonly inside: boolean;
-}
-
-/** The supports on both sides of a point along one of the two directions; past the last of them, the two nearest. */
-function between(supports: readonly Support[], fixed: 0 | 1, value: number, at: number): Between | undefined {
-  const met: Met[] = [];
-  for (const support of supports) {
-    const found = crossing(support, fixed, value);
-    if (found !== undefined) met.push({ support, at: found });
-  }
-  met.sort((a, b) => a.at - b.at);
-  const over = met.findIndex((one) => one.at >= at);
-  const inside = over > 0 || met[over]?.at === at;
-  const i = Math.min(Math.max(over < 0 ? met.length - 1 : over, 1), met.length - 1);
-  const [low, high] = [met[i - 1], met[i]];
-  return low && high && high.at - low.at > 1e-9 ? { low, high, inside } : undefined;
-}
-
 /** One of the cells a panel is cut into. */
 interface Cell {
   readonly index: readonly [number, number];
@@ -154,21 +108,6 @@ function share(
   return all;
 }
 
-function nearestSupport(supports: readonly Support[], uv: readonly [number, number]): { support: Support } | undefined {
-  let best: { support: Support; distance: number } | undefined;
-  for (const support of supports) {
-    const [du, dv] = [support.to[0] - support.from[0], support.to[1] - support.from[1]];
-    const square = du * du + dv * dv;
-    const t =
-      square > 0
-        ? Math.min(1, Math.max(0, ((uv[0] - support.from[0]) * du + (uv[1] - support.from[1]) * dv) / square))
-        : 0;
-    const distance = Math.hypot(uv[0] - support.from[0] - t * du, uv[1] - support.from[1] - t * dv);
-    if (!best || distance < best.distance) best = { support, distance };
-  }
-  return best;
-}
-
 /** Corners of a panel in the middle of its thickness. */
 function cornersOf({ centre, axes, half }: OrientedBox): readonly Vec3[] {
   return [-1, 1].flatMap((a) => [-1, 1].map((b) => along(along(centre, axes[0], a * half[0]), axes[1], b * half[1])));
@@ -197,9 +136,7 @@ export const panelShares = defineFact<
       if (!normal || held.length === 0) continue;
       const [u, v] = box?.axes ?? planeAxes(normal);
       const flat = (p: Vec3): readonly [number, number] => [dot(p, u), dot(p, v)];
-      const supports = held.map(
-        (body): Support => ({ body, from: flat(cutPoint(body, "from")), to: flat(cutPoint(body, "to")) }),
-      );
+      const supports = supportLines(held, [u, v]);
       // Bars of a panel in slots may run on past it: posts beside one panel over the other.
       const corners = box ? cornersOf(box).map(flat) : supports.flatMap((s) => [s.from, s.to]);
       const us = corners.map((c) => c[0]);
@@ -220,7 +157,7 @@ export const panelShares = defineFact<
               areaPerLength: area / ((to - from) * (b - a)),
             });
       }
-      shares.set(panel.ref.id, { panel, normal, area: (high[0] - low[0]) * (high[1] - low[1]), strips });
+      shares.set(panel.ref.id, { panel, normal, ways: [u, v], area: (high[0] - low[0]) * (high[1] - low[1]), strips });
     }
     return shares;
   },

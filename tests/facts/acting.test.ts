@@ -94,6 +94,21 @@ function carrying(put: Partial<Put>, top?: readonly string[]): FrameFile {
 }
 const W = 100 * GRAVITY;
 
+/** Expects the chest and a push on it to reach the bars with their whole force and moment. */
+function balanced(file: FrameFile): void {
+  const centre = scale(one(file.masses?.[0]).centre as Vec3, 1e-3);
+  file.loads = [{ case: "push", on: "chest", force: 300, direction: "+x" }];
+  for (const [name, force] of [
+    ["chest", [0, 0, -W]],
+    ["push", [300, 0, 0]],
+  ] as const) {
+    const found = sumsOf(resting(file, name));
+    const expected = [force, cross(centre, [...force])];
+    for (const k of [0, 1] as const)
+      for (const i of [0, 1, 2] as const) expect(found[k][i]).toBeCloseTo(one(expected[k])[i] ?? 0, 8);
+  }
+}
+
 describe("a thing with a box on bars", () => {
   it("is a line load as long as its box, by the lever from bar to bar", () => {
     const parts = resting(carrying({ centre: [400, 100, 700], box: [600, 300, 200] }), "chest");
@@ -143,18 +158,63 @@ describe("a thing with a box on bars", () => {
     ["on bars and a post", { box: [600, 300, 200], on: ["front", "cross-1", "leg-3"] }],
     ["on bars, rigid", { centre: [300, 80, 700], box: [300, 100, 200], rigid: true }],
     ["a point", { centre: [300, 80, 700] }],
-  ] as const)("keeps the force and the moment of its weight and of a push: %s", (_, put) => {
-    const file = carrying(JSON.parse(JSON.stringify(put)) as Partial<Put>);
-    file.loads = [{ case: "push", on: "chest", force: 300, direction: "+x" }];
-    const centre = scale((put as { centre?: Vec3 }).centre ?? [500, 250, 700], 1e-3);
-    for (const [name, force] of [
-      ["chest", [0, 0, -W]],
-      ["push", [300, 0, 0]],
-    ] as const) {
-      const found = sumsOf(resting(file, name));
-      const expected = [force, cross(centre, [...force])];
-      for (const k of [0, 1] as const)
-        for (const i of [0, 1, 2] as const) expect(found[k][i]).toBeCloseTo(one(expected[k])[i] ?? 0, 8);
-    }
+  ] as const)("keeps the force and the moment of its weight and of a push: %s", (_, put) =>
+    balanced(carrying(JSON.parse(JSON.stringify(put)) as Partial<Put>)),
+  );
+});
+
+describe("a thing on a laid sheet", () => {
+  const RING = ["front", "back", "cross-1", "cross-2"];
+  const sharesOf = (put: Partial<Put>, top: readonly string[]): ReadonlyMap<string, number> => {
+    const by = new Map<string, number>();
+    for (const { bar, force } of resting(carrying({ on: ["top"], ...put }, top), "chest"))
+      by.set(bar, (by.get(bar) ?? 0) - force[2] / W);
+    return by;
+  };
+
+  it.each([undefined, [200, 160, 100]] as const)("goes to two bars by the lever, box %j", (box) => {
+    const by = sharesOf({ centre: [600, 100, 700], ...(box ? { box: [...box] } : {}) }, ["front", "back"]);
+    expect(by.get("front")).toBeCloseTo(0.8, 9);
+    expect(by.get("back")).toBeCloseTo(0.2, 9);
   });
+
+  it("goes to the bars that have it between them, and to no other", () => {
+    const file = carrying({ on: ["top"], centre: [200, 150, 700] }, ["cross-1", "inner", "cross-2"]);
+    const cross = one(file.bars.find(({ id }) => id === "cross-1"));
+    file.bars.push({ ...cross, id: "inner", from: [400, 0, 600], to: [400, 500, 600] });
+    one(file.joints?.[1]).bars.push("inner");
+    const by = new Map<string, number>();
+    for (const { bar, force } of resting(file, "chest")) by.set(bar, (by.get(bar) ?? 0) - force[2] / W);
+    expect([...by.keys()].sort()).toEqual(["cross-1", "inner"]);
+    for (const share of by.values()) expect(share).toBeCloseTo(0.5, 9);
+  });
+
+  it("in the middle of four bars goes over the short way as the cube of the long: PL³/48EI (Gere)", () => {
+    const by = sharesOf({}, RING);
+    for (const bar of ["front", "back"]) expect(by.get(bar)).toBeCloseTo(8 / 9 / 2, 9);
+    for (const bar of ["cross-1", "cross-2"]) expect(by.get(bar)).toBeCloseTo(1 / 9 / 2, 9);
+  });
+
+  it.each([
+    [500, 5, "front"],
+    [300, 495, "back"],
+    [5, 250, "cross-1"],
+    [995, 350, "cross-2"],
+  ] as const)("over a bar loads that one alone, within a twentieth: at %d, %d", (x, y, bar) => {
+    const by = sharesOf({ centre: [x, y, 700], box: [40, 40, 100] }, RING);
+    expect(Math.abs((by.get(bar) ?? 0) - 1)).toBeLessThan(0.05);
+    for (const [other, share] of by) if (other !== bar) expect(Math.abs(share)).toBeLessThan(0.05);
+  });
+
+  it.each([
+    ["in the middle", { box: [600, 300, 200] }, RING],
+    ["in a corner, wider than the sheet", { centre: [50, 60, 700], box: [400, 300, 200] }, RING],
+    ["out over the front", { centre: [500, -90, 700], box: [200, 60, 200] }, RING],
+    ["past the ends of two bars", { centre: [1150, 100, 700], box: [200, 60, 200] }, ["front", "back"]],
+    ["past all four", { centre: [1150, -100, 700] }, RING],
+    ["rigid", { centre: [300, 100, 700], box: [300, 200, 200], rigid: true }, RING],
+    ["a point", { centre: [300, 80, 700] }, RING],
+  ] as const)("keeps the force and the moment of its weight and of a push: %s", (_, put, top) =>
+    balanced(carrying({ on: ["top"], ...(JSON.parse(JSON.stringify(put)) as Partial<Put>) }, top)),
+  );
 });
