@@ -15,18 +15,6 @@ function bench(): FrameFile {
   return file;
 }
 
-/** A push, a lean or a tilt along x and y of the drawing has a part in these: how far they are used depends on how it is drawn. */
-const PUSHED = [
-  "bar.overstressed",
-  "foot.overloaded",
-  "frame.sways",
-  "frame.tips",
-  "frame.unbraced",
-  "joint.hung",
-  "joint.slips",
-  "joint.unclamped",
-  "nut.pulls-out",
-];
 /** Solving again in other coordinates. */
 const ROUNDING = 1e-5;
 
@@ -41,13 +29,13 @@ const named = ({ rule, key, level, at, related }: Finding): string =>
 
 function said({ verdict, complete, problems, counts, findings, undecided, tallies }: Report): Said {
   const values = new Map<string, number>();
-  const measure = (name: string, rule: string, value: number | undefined): void => {
+  const measure = (name: string, value: number | undefined): void => {
     // Below a billionth a value is the rounding of a zero.
-    if (value === undefined || value < 1e-9 || PUSHED.includes(rule)) return;
+    if (value === undefined || value < 1e-9) return;
     values.set(name, value);
   };
-  for (const finding of findings) measure(named(finding), finding.rule, finding.measure?.measured);
-  for (const { rule, closest } of tallies) measure(rule, rule, closest?.utilisation);
+  for (const finding of findings) measure(named(finding), finding.measure?.measured);
+  for (const { rule, closest } of tallies) measure(rule, closest?.utilisation);
   const words = {
     verdict,
     complete,
