@@ -83,8 +83,9 @@ export const panelObstacles = defineFact<
       }
     }
     return panels.all.flatMap((slotPanel): PanelObstacles[] => {
-      const { rectangle, panel, normal, plane, edges } = slotPanel;
-      if (!rectangle) return [];
+      const { rectangle, panel, normal, plane, edges, slotless } = slotPanel;
+      // Where a bar at an edge has no slot the sheet reaches nowhere that is known: panel.misfit says so, and nothing of it is judged.
+      if (!rectangle || slotless.length > 0) return [];
       const reach = [rangeOf(rectangle.sides[0], true), rangeOf(rectangle.sides[1], true)] as const;
       const opening = [rangeOf(rectangle.sides[0], false), rangeOf(rectangle.sides[1], false)] as const;
       const slab: Range = [plane - panel.sheet.thickness / 2, plane + panel.sheet.thickness / 2];
