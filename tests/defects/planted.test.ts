@@ -16,7 +16,7 @@ describe("planted faults", () => {
   it("are there for every message of every rule but one", () => {
     const planted = new Set(faults.map(({ fault: { rule, key } }) => `${rule}/${key}`));
     const told = builtInRules.flatMap(({ id, messages }) => Object.keys(messages).map((key) => `${id}/${key}`));
-    // A sheet of no rectangle comes out of one slot alone only where its bars run together: tests/rules/panel.misfit.test.ts has such a frame.
+    // Only a sheet that is no rectangle is asked that, and no sound frame has one: a triangle in tests/rules/panel.misfit.test.ts.
     expect(told.filter((one) => !planted.has(one))).toEqual(["panel.misfit/leaves"]);
   });
 
