@@ -222,8 +222,9 @@ export const combinations = defineFact<
       for (const i of choice?.indices ?? []) list[i] = q;
       return list;
     };
+    const always = [...new Set(permanent.map((i) => known.cases[i]?.name ?? ""))];
     const words = (g: number, q: number, choice: Choice | undefined): string =>
-      [times(g, "self-weight"), ...(choice?.said ?? []).map((name) => times(q, name))].join(" + ");
+      [...always.map((name) => times(g, name)), ...(choice?.said ?? []).map((name) => times(q, name))].join(" + ");
     const edges = feet.some(({ hold }) => hold === "anchored") ? [] : tippingEdges(feet, frame.stands);
     /** What a frame with these loads is pushed with to see how stiff it stands, N. */
     const pushOn = (loads: readonly number[], axis: Side["axis"]): number => {

@@ -132,6 +132,12 @@ describe("combinations", () => {
     expect(namesOf(props(3), "service")).toContain("self-weight + goods 38 % along");
   });
 
+  it("name every case that is always there, with the factor of what is permanent", () => {
+    const file = loaded([{ id: "tank", kind: "permanent" }], "tank", "goods");
+    expect(namesOf(file, "service")).toEqual(["self-weight + tank + goods"]);
+    expect(namesOf(file, "strength")).toContain("1.35 self-weight + 1.35 tank + 1.5 goods");
+  });
+
   it("ask what bears down besides without what pushes sideways, for friction then lends thrust to it", () => {
     const file = loaded([], "goods");
     file.loads = [
