@@ -6,6 +6,7 @@ export const fault: Fault = {
   slip: "a top drawn to the back of its rails, through the uprights that stand on them",
   spots: { workstation: "upright-1 upright-2 upright-3" },
   sizes: "plain",
+  consequences: { "panel.uncut/lies": "the brackets of the uprights stand in it as well" },
   plant(file, spot) {
     const top = file.panels?.find(({ id }) => id === "top");
     if (top) delete top.overhang;

@@ -11,6 +11,7 @@ export const fault: Fault = {
   consequences: {
     "slot.mismatched": "its screws run off the slots",
     "bar.adrift": "no screw is left in a slot",
+    "panel.uncut/lies": "a corner of its brackets comes up into the board on it",
     "load.none/lost": "no screw is left in a slot",
   },
   plant(file, spot, size) {

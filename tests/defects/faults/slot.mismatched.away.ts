@@ -13,7 +13,7 @@ export const fault: Fault = {
     ),
   ),
   sizes: "plain",
-  consequences: OVERLOAD,
+  consequences: { "panel.uncut/lies": "a board lies where the bracket is now", ...OVERLOAD },
   plant(file, spot) {
     changeConnector(file, spot, "to", { on: "above" });
     return [`${spot}.to/1/b1`];

@@ -25,6 +25,7 @@ export const fault: Fault = {
     "screw.misfit": "its screw was chosen for another slot",
     "slot.mismatched": "its holes lie elsewhere",
     "bar.clash": "its legs are longer",
+    "panel.uncut/lies": "its legs are wider",
     "screw.crowded": "its holes lie elsewhere",
     "hole.near-edge": "its holes lie elsewhere",
     "joint.turns": "one screw fewer holds the bar",
