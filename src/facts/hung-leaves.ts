@@ -1,12 +1,13 @@
 import type { Pin } from "../geometry/turning-body.ts";
-import { cross, distance, dot, length, rotateAbout, scale, subtract, type Vec3 } from "../geometry/vector.ts";
-import type { LoadCase, MemberLoad } from "../mechanics/model.ts";
+import { cross, distance, dot, length, scale, subtract, type Vec3 } from "../geometry/vector.ts";
+import type { LoadCase } from "../mechanics/model.ts";
 import type { Door } from "../model/frame.ts";
 import type { ActingCase } from "./acting.ts";
 import { up } from "./axes.ts";
 import type { Leaves } from "./opened-model.ts";
 import type { Structure } from "./structure.ts";
 import { pinOf, type SwingingPart } from "./swinging-parts.ts";
+import { turnedLoads } from "./turned-loads.ts";
 
 /** A point of a leaf as drawn, and the node of the structure it moves with. */
 export interface Rider {
@@ -96,17 +97,13 @@ export function leafWeight(
   angle: number,
 ): LoadCase {
   const bars = new Set(door.bars);
-  // About plumb, so that weight stays weight where the hinge line leans a little.
-  const way = (force: Vec3): Vec3 => rotateAbout(force, up, dot(pin.axis, up) < 0 ? -angle : angle);
-  const members = weights.flatMap(({ loads }) => loads.members ?? []);
-  const nodes = weights.flatMap(({ loads }) => loads.nodes ?? []);
-  return {
-    members: members.flatMap((load): MemberLoad[] => {
-      if (!bars.has(known.pieces[load.member]?.bar ?? "") || load.kind === "strain" || !load.force) return [];
-      return load.kind === "point"
-        ? [{ ...load, force: way(load.force) }]
-        : [{ ...load, force: [way(load.force[0]), way(load.force[1])] }];
-    }),
-    nodes: nodes.filter(({ node }) => bars.has(known.nodes[node]?.bar ?? "")),
+  const own = {
+    members: weights
+      .flatMap(({ loads }) => loads.members ?? [])
+      .filter((load) => load.kind !== "strain" && load.force && bars.has(known.pieces[load.member]?.bar ?? "")),
+    nodes: weights
+      .flatMap(({ loads }) => loads.nodes ?? [])
+      .filter(({ node }) => bars.has(known.nodes[node]?.bar ?? "")),
   };
+  return turnedLoads(own, known, () => ({ pin, angle }));
 }

@@ -58,6 +58,10 @@ describe("pushes of the floor while a door stands open", () => {
     const close = (v: readonly number[]) => v.map((c) => expect.closeTo(c, 12));
     expect(turned([0, -20, 0])).toEqual([close([-20, 0, 0]), close([0.02, 0, 0])]);
     expect(turned([0, 0, -50])).toEqual([close([0, 0, -50]), close([0.02, 0, 0])]);
+    // The moment of a box that hangs before the leaf goes round with it.
+    const moment: Vec3 = [3, 0, 0];
+    const [found] = turnedLoads({ members: [{ ...load([0, 0, -50]), moment }] }, on, () => turn).members ?? [];
+    expect(found?.kind === "point" && found.moment).toEqual(close([0, -3, 0]));
   });
 
   it("are asked of no frame without doors, nor of a door that hangs on nothing upright", () => {
