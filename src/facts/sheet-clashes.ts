@@ -3,6 +3,7 @@ import type { OrientedBox } from "../geometry/box.ts";
 import { type Prism, prismFromBox } from "../geometry/prism.ts";
 import { prismPenetration } from "../geometry/prism-penetration.ts";
 import { overlappingPairs } from "../geometry/sweep-and-prune.ts";
+import type { Panel } from "../model/frame.ts";
 import { type Ref, ref } from "../model/ref.ts";
 import { bodies } from "./bodies.ts";
 import { NO_DEPTH } from "./contacts.ts";
@@ -19,7 +20,7 @@ export interface SheetClash {
 }
 
 /** The sheet less the notches in its four corners, as two boxes across each other. */
-export function notchedPieces(box: OrientedBox, [u, v]: readonly [number, number]): readonly OrientedBox[] {
+function notchedPieces(box: OrientedBox, [u, v]: readonly [number, number]): readonly OrientedBox[] {
   const [a, b, t] = box.half;
   if (u <= 0 || v <= 0) return [box];
   const halves = [
@@ -27,6 +28,17 @@ export function notchedPieces(box: OrientedBox, [u, v]: readonly [number, number
     [a, b - v, t],
   ] as const;
   return halves.filter(([p, q]) => p > 0 && q > 0).map((half) => ({ ...box, half }));
+}
+
+/** What of a sheet its notches leave, as convex solids; none where its place is not known. */
+export function sheetPieces(
+  panel: Panel,
+  box: OrientedBox | undefined,
+): readonly { readonly prism: Prism; readonly bounds: Bounds3 }[] {
+  return (box ? notchedPieces(box, panel.notches ?? [0, 0]) : []).map((piece) => {
+    const prism = prismFromBox(piece);
+    return { prism, bounds: boundsOf(prism.vertices) };
+  });
 }
 
 interface Solid {
@@ -46,13 +58,9 @@ export const sheetClashes = defineFact<
   id: "sheet-clashes",
   needs: { bodies, sheets, boxes: panelBoxes },
   compute({ bodies: all, sheets: laid, boxes }) {
-    const solids: Solid[] = laid.flatMap(({ panel }) => {
-      const box = boxes.get(panel.ref.id)?.box;
-      return (box ? notchedPieces(box, panel.notches ?? [0, 0]) : []).map((piece) => {
-        const prism = prismFromBox(piece);
-        return { of: panel.ref, prism, bounds: boundsOf(prism.vertices) };
-      });
-    });
+    const solids: Solid[] = laid.flatMap(({ panel }) =>
+      sheetPieces(panel, boxes.get(panel.ref.id)?.box).map((piece) => ({ of: panel.ref, ...piece })),
+    );
     if (solids.length === 0) return [];
     for (const { bar, prism, bounds } of all.values()) if (prism) solids.push({ of: bar.ref, prism, bounds });
     const worst = new Map<string, SheetClash>();

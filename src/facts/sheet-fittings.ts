@@ -1,5 +1,3 @@
-import { boundsOf } from "../geometry/bounds.ts";
-import { prismFromBox } from "../geometry/prism.ts";
 import { prismPenetration } from "../geometry/prism-penetration.ts";
 import { overlappingPairs } from "../geometry/sweep-and-prune.ts";
 import type { Panel } from "../model/frame.ts";
@@ -8,7 +6,7 @@ import { NO_DEPTH } from "./contacts.ts";
 import { defineFact } from "./fact.ts";
 import { obstacles } from "./obstacles.ts";
 import { panelBoxes } from "./panel-boxes.ts";
-import { notchedPieces } from "./sheet-clashes.ts";
+import { sheetPieces } from "./sheet-clashes.ts";
 import { sheets } from "./sheets.ts";
 
 /** Brackets, plates and heads that stand where a sheet should lie on its bars. */
@@ -27,13 +25,9 @@ export const sheetFittings = defineFact<
   id: "sheet-fittings",
   needs: { obstacles, sheets, boxes: panelBoxes },
   compute({ obstacles: things, sheets: laid, boxes }) {
-    const pieces = laid.flatMap(({ panel }) => {
-      const box = boxes.get(panel.ref.id)?.box;
-      return (box ? notchedPieces(box, panel.notches ?? [0, 0]) : []).map((piece) => {
-        const prism = prismFromBox(piece);
-        return { panel, prism, bounds: boundsOf(prism.vertices) };
-      });
-    });
+    const pieces = laid.flatMap(({ panel }) =>
+      sheetPieces(panel, boxes.get(panel.ref.id)?.box).map((piece) => ({ panel, ...piece })),
+    );
     const fittings = things.filter(({ of }) => of.kind === "connector" || of.kind === "screw");
     const found = new Map<Panel, Map<string, { readonly by: Ref; readonly depth: number }>>();
     for (const [i, j] of overlappingPairs([...pieces, ...fittings].map(({ bounds }) => bounds))) {
