@@ -1,4 +1,4 @@
-import { bodies, cutPoint } from "../facts/bodies.ts";
+import { type Body, bodies, cutPoint } from "../facts/bodies.ts";
 import { factOf } from "../facts/fact.ts";
 import { screwedParts } from "../facts/screwed-parts.ts";
 import { standings } from "../facts/standings.ts";
@@ -21,16 +21,25 @@ export function pointsOf(frame: Frame, scene: Scene): (at: Ref) => Vec3 | undefi
   const { links } = factOf(structure, frame);
   const drawn = (id: string): Vec3 | undefined =>
     middle(scene.solids.filter((solid) => solid.of.id === id).flatMap(({ prism }) => prism.vertices));
+  const middleOf = (body: Body | undefined): Vec3 | undefined =>
+    body && midpoint(cutPoint(body, "from"), cutPoint(body, "to"));
+  /** Of a joint that holds nothing as drawn: the end it is on, or between the bars it is to hold. */
+  const asWritten = (id: string): Vec3 | undefined => {
+    const joint = frame.joints.find(({ ref }) => ref.id === id);
+    const body = joint && all.get(joint.bar);
+    if (body) return cutPoint(body, joint.end);
+    const held = [...frame.ties, ...frame.pivots].find(({ ref }) => ref.id === id)?.bars ?? [];
+    return middle(held.map((bar) => middleOf(all.get(bar))).filter((point) => point !== undefined));
+  };
   const ofJoint = (id: string): Vec3 | undefined =>
     links.find((link) => link.joint.id === id)?.at ??
     middle(placed.filter((one) => one.joint.id === id).flatMap((one) => one.screws.map((screw) => screw.seat))) ??
-    drawn(id);
+    drawn(id) ??
+    asWritten(id);
   return (at) => {
     switch (at.kind) {
-      case "bar": {
-        const body = all.get(at.id);
-        return body && midpoint(cutPoint(body, "from"), cutPoint(body, "to"));
-      }
+      case "bar":
+        return middleOf(all.get(at.id));
       case "end": {
         const slash = at.id.lastIndexOf("/");
         const body = all.get(at.id.slice(0, slash));

@@ -30,7 +30,7 @@ function entries(model: ModelData): readonly Entry[] {
         type: "button",
         class: "pick",
         "aria-pressed": "false",
-        title: pin < 0 && !pose ? "It has no place on the drawing" : "Show it on the drawing",
+        title: pin < 0 ? "Show the whole frame" : "Show it on the drawing",
       },
       number?.textContent ?? "",
     );
@@ -102,8 +102,9 @@ export function listFor(model: ModelData, stage: Stage | undefined, looks: LookT
     }
     const seen = least(model, entry?.pose);
     stage?.choose(entry && entry.pin >= 0 ? entry.pin : undefined, seen);
-    // A finding of the frame as a whole, or one with which all of it moves, is seen on all of it.
-    if (entry && (entry.pin < 0 || seen === LEAST.shape)) stage?.view("whole");
+    // A finding of the frame as a whole is seen on all of it as it is first shown; one with which all of it moves on all of it.
+    if (entry && entry.pin < 0) stage?.view("isometric");
+    else if (entry && seen === LEAST.shape) stage?.view("whole");
     looks?.pose(entry?.pose);
   };
   for (const entry of all)

@@ -8,7 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { KINDS } from "../../src/cli/start/kinds.ts";
 import { frameText } from "../../src/cli/start/layout.ts";
 import { wishOf } from "../../src/cli/start/order.ts";
-import { textOf } from "../demo/inspect-demo.ts";
+import { FAULTY, textOf } from "../demo/inspect-demo.ts";
 import { sheetOfText } from "../report/sheet-of-text.ts";
 import { browserPath, startBrowser, without } from "./browser.ts";
 
@@ -176,6 +176,26 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
       expect(await turnOf(page)).not.toBe(before);
       expect(await page.locator(".pick[aria-pressed=true]").count()).toBe(1);
       expect(await page.locator(".pin.chosen").count()).toBe(1);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it.each(FAULTY)(
+    "turns to every finding of %s, with a balloon for all but those of the whole frame",
+    async (demo) => {
+      const { page } = await open(write(`${demo}.html`, sheetOfText(textOf(demo))));
+      await page.waitForSelector("body.turning");
+      const articles = await page.locator("article.finding").all();
+      expect(articles.length).toBeGreaterThan(5);
+      for (const article of articles) {
+        await page.locator("button[data-view=top]").click();
+        const before = await turnOf(page);
+        await article.locator("h4 .pick").click();
+        expect(await turnOf(page)).not.toBe(before);
+        const whole = (await article.getAttribute("data-at"))?.startsWith("frame ");
+        expect(await page.locator(".pin.chosen:visible").count()).toBe(whole ? 0 : 1);
+      }
       await page.context().close();
     },
     SLOW,

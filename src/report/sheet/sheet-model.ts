@@ -1,12 +1,12 @@
 import type { ModelData, PinData } from "../../drawing/model3d/model-data.ts";
 import { modelOf, pinPoint } from "../../drawing/model3d/model-of.ts";
-import { pointsOf } from "../../drawing/point-of.ts";
 import type { Scene } from "../../drawing/scene.ts";
 import { symbolsOf } from "../../drawing/symbols.ts";
 import type { Report, RuleCard } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { showHidden } from "../../model/text/quote.ts";
 import { findingPoses } from "./finding-poses.ts";
+import { placesOfParts } from "./part-places.ts";
 import type { PartOfSheet } from "./parts.ts";
 import { sharesOfBars } from "./sections/bars.ts";
 
@@ -36,9 +36,9 @@ export function sheetModel(
   parts: readonly PartOfSheet[],
   cards: readonly RuleCard[],
 ): ModelData {
-  const pointOf = pointsOf(frame, scene);
+  const placeOf = placesOfParts(frame, scene);
   const pins = parts.flatMap((part): PinData[] => {
-    const at = part.findings.map(({ finding }) => pointOf(finding.at)).find((point) => point !== undefined);
+    const at = placeOf(part);
     const { number, where, level } = part;
     const id = part.findings[0]?.finding.at.id ?? "";
     return at ? [{ number, where, level, at: pinPoint(at), part: id, bars: barsOf(frame, scene, part) }] : [];

@@ -2,7 +2,6 @@ import { arcBands, openDoor, swingsOf } from "../../../drawing/door-swing.ts";
 import { lineDrawing } from "../../../drawing/line-drawing.ts";
 import { MANY_BARS } from "../../../drawing/many-bars.ts";
 import type { Mark } from "../../../drawing/marks.ts";
-import { pointsOf } from "../../../drawing/point-of.ts";
 import { coarseScene, type Scene } from "../../../drawing/scene.ts";
 import { sharePicture, shareSwatch } from "../../../drawing/share-picture.ts";
 import { SHARE_STEPS, UNJUDGED } from "../../../drawing/share-steps.ts";
@@ -11,6 +10,7 @@ import { views } from "../../../drawing/view.ts";
 import type { Report } from "../../../inspection/report.ts";
 import type { Frame } from "../../../model/frame.ts";
 import { drawn, html, type Markup } from "../html.ts";
+import { placesOfParts } from "../part-places.ts";
 import type { PartOfSheet } from "../parts.ts";
 import { greatestShares } from "./bars.ts";
 
@@ -49,10 +49,10 @@ const BALLOONS_OF_MANY = { isometric: 30, small: 8 } as const;
 
 /** Balloons of the parts that have findings and a place. */
 export function marksOf(frame: Frame, scene: Scene, parts: readonly PartOfSheet[]): readonly Mark[] {
-  const pointOf = pointsOf(frame, scene);
-  return parts.flatMap(({ number, findings, level }) => {
-    const at = findings.map(({ finding }) => pointOf(finding.at)).find((point) => point !== undefined);
-    return at ? [{ at, word: String(number), weight: WEIGHT[level] }] : [];
+  const placeOf = placesOfParts(frame, scene);
+  return parts.flatMap((part) => {
+    const at = placeOf(part);
+    return at ? [{ at, word: String(part.number), weight: WEIGHT[part.level] }] : [];
   });
 }
 
