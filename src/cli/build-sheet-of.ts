@@ -18,7 +18,8 @@ import type { BuildSheet, Handling } from "../report/build/build-sheet.ts";
 export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): BuildSheet {
   const limits = new Limits(frame, { ...house, rules: [] });
   const [spare, mass, people] = [limits.given(spareNuts), limits.given(liftMass), limits.given(lifters)];
-  const handlingOf = (one: Lifted): Handling => ({ ...one, people: peopleFor(one.mass, mass.value, people.value) });
+  const peopleToLift = (kg: number): number | undefined => peopleFor(kg, mass.value, people.value);
+  const handlingOf = (one: Lifted): Handling => ({ ...one, people: peopleToLift(one.mass) });
   const all = factOf(lifted, frame);
   const { deadlock, undone } = factOf(buildOrder, frame);
   return {
@@ -34,6 +35,7 @@ export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): 
       };
     }),
     handlingOf,
+    peopleFor: peopleToLift,
     pictures: (size) => stepPictures(frame, size),
     overhead: limits.given(workHeight).value,
     deadlock: deadlock && ringWords(deadlock.ring),

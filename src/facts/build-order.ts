@@ -3,6 +3,7 @@ import { type Ref, ref } from "../model/ref.ts";
 import type { Built, Ground } from "./build/assemble.ts";
 import { byPlace } from "./build/by-place.ts";
 import { deadlockOf } from "./build/deadlock.ts";
+import { lyingSide } from "./build/lying-side.ts";
 import type { Assembly, BuildOrder } from "./build/plan.ts";
 import { reachFirst } from "./build/reach-first.ts";
 import { isHeld, type Loose, StepMaker } from "./build/steps.ts";
@@ -18,6 +19,7 @@ import { screwCovers } from "./screw-covers.ts";
 import { screwedParts } from "./screwed-parts.ts";
 import { standings } from "./standings.ts";
 import { LIFTABLE, type SubAssembly, subAssemblies } from "./sub-assemblies.ts";
+import { waysOut } from "./ways-out.ts";
 
 export type { Assembly, BuildOrder, BuildStep, Deadlock, Item } from "./build/plan.ts";
 
@@ -33,7 +35,7 @@ function stagesOf(frame: Frame): ReadonlyMap<string, number> {
 
 /** A piece that arrives put together: nobody has to find an order for it. */
 function asItComes(sub: SubAssembly): Built {
-  const items = sub.parts.map((part) => ({ part, way: undefined, parts: [part] }));
+  const items = sub.parts.map((part) => ({ part, path: undefined, lying: false, parts: [part] }));
   return { assembly: { id: sub.id, sub, items }, stuck: [] };
 }
 
@@ -75,6 +77,7 @@ export const buildOrder = defineFact<
   BuildOrder,
   {
     hindrances: typeof hindrances;
+    room: typeof waysOut;
     subs: typeof subAssemblies;
     connections: typeof connections;
     parts: typeof screwedParts;
@@ -88,6 +91,7 @@ export const buildOrder = defineFact<
   id: "build-order",
   needs: {
     hindrances,
+    room: waysOut,
     subs: subAssemblies,
     connections,
     parts: screwedParts,
@@ -100,6 +104,7 @@ export const buildOrder = defineFact<
   compute(
     {
       hindrances: known,
+      room,
       subs,
       connections: held,
       parts: screwed,
@@ -131,11 +136,13 @@ export const buildOrder = defineFact<
       links.push(...bars.map((bar) => [panel.ref.id, bar] as const));
     }
     const onFeet = new Set(standing.all.map(({ body }) => body.bar.ref.id));
+    const late = (part: string): boolean => (stages.get(part) ?? 0) >= STAGE.laid;
     const ground: Ground = {
       hindrances: known.all,
-      ways: known.ways,
+      room,
       links,
       stage: (part) => stages.get(part) ?? 0,
+      late,
       height: (ids) => together(ids).centre[2],
       mass: (ids) => together(ids).mass,
       stands: (part) => onFeet.has(part),
@@ -159,7 +166,7 @@ export const buildOrder = defineFact<
       ],
       refOf,
       covers: covers.of,
-      late: (part) => (stages.get(part) ?? 0) >= STAGE.laid,
+      late,
     };
     const { built, undone, made } = reachFirst((kept) => {
       const planned = plan(parts, subs, { ...ground, hindrances: [...known.all, ...kept] }, tied);
@@ -181,6 +188,7 @@ export const buildOrder = defineFact<
     }
     return {
       steps: made.steps,
+      lyingOn: lyingSide(built.assembly.items, room.ways, room.reach),
       assemblies: made.assemblies,
       deadlock:
         built.stuck.length > 0

@@ -3,10 +3,12 @@ import type { Ref } from "../model/ref.ts";
 import { faceNormal } from "./axes.ts";
 import { facingWords } from "./axis-words.ts";
 import { bodies } from "./bodies.ts";
+import { type Balance, balanceOf, raisedShare, staysUpright } from "./build/poise.ts";
 import { squares } from "./build/steps.ts";
-import { type BuildStep, buildOrder } from "./build-order.ts";
+import { type BuildStep, buildOrder, type Item } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
 import { type Lifted, lifted } from "./lifted.ts";
+import { gathered, masses } from "./mass.ts";
 import { type NutEntry, nutEntries, slotKey } from "./nut-entries.ts";
 import { screwedParts } from "./screwed-parts.ts";
 
@@ -46,6 +48,10 @@ export interface PlannedStep {
   readonly lowestScrew: number | undefined;
   /** Panels that the part put in closes into its slot. */
   readonly closesIn: readonly string[];
+  /** What falls over unless it is held, of two pieces that nothing joins yet: parts and sub-assemblies by the name they are put in by. */
+  readonly falls: readonly Ref[];
+  /** Of all that is there where it is stood up or tipped, kg, and what of it the hands at its top lift. */
+  readonly raised: { readonly mass: number; readonly lifted: number } | undefined;
 }
 
 /** One piece as it is built: what is laid out first, then its steps. */
@@ -60,6 +66,10 @@ export interface PlannedPiece {
   /** By how much its diagonals over the outer corners may differ, m; undefined where all its bars run one way. */
   readonly squareWithin: number | undefined;
   readonly parts: readonly string[];
+  /** Where it balances as it is lifted; none of the frame. */
+  readonly balance: Balance | undefined;
+  /** Out of the side the frame is begun on, where it is begun lying. */
+  readonly lyingOn: Vec3 | undefined;
   /** It arrives put together: nothing of it is sawn, laid out or tightened. */
   readonly built: boolean;
   /** Nuts that its joints to other parts want and that do not get into its slots any more. */
@@ -100,11 +110,30 @@ export const buildPlan = defineFact<
     parts: typeof screwedParts;
     entries: typeof nutEntries;
     lifted: typeof lifted;
+    masses: typeof masses;
   }
 >({
   id: "build-plan",
-  needs: { order: buildOrder, bodies, parts: screwedParts, entries: nutEntries, lifted },
-  compute({ order, bodies: all, parts: screwed, entries, lifted: weights }, frame) {
+  needs: { order: buildOrder, bodies, parts: screwedParts, entries: nutEntries, lifted, masses },
+  compute({ order, bodies: all, parts: screwed, entries, lifted: weights, masses: known }, frame) {
+    const own = new Map([...known.own, ...known.fixed].map((one) => [one.ref.id, one]));
+    const together = (ids: Iterable<string>) => gathered([...ids].flatMap((id) => own.get(id) ?? []));
+    const cornersOf = (ids: Iterable<string>) => [...ids].flatMap((id) => all.get(id)?.prism?.vertices ?? []);
+    const raisedAt = (step: BuildStep): PlannedStep["raised"] => {
+      if (step.what !== "stand" && (step.what !== "feet" || step.lying)) return undefined;
+      const bolted = frame.masses.filter(({ ref }) => (order.placedAt(ref.id) ?? Infinity) <= step.number);
+      const there = [...order.presentAt(step.number), ...bolted.map(({ ref }) => ref.id)];
+      const { mass, centre } = together(there);
+      return { mass, lifted: mass * raisedShare(cornersOf(there), centre) };
+    };
+    const falling = (step: BuildStep, items: readonly Item[]): readonly Ref[] => {
+      if (step.assembly !== "" || step.connectors.length > 0 || items.length === 0) return [];
+      const down: Vec3 | undefined = step.lying ? order.lyingOn : [0, 0, -1];
+      return step.places.filter((_, i) => {
+        const parts = items[i]?.parts ?? [];
+        return !down || !staysUpright(cornersOf(parts), together(parts).centre, down);
+      });
+    };
     const connectors = new Map(screwed.all.map((one) => [one.ref.id, one]));
     const screws = new Map(
       screwed.all.flatMap((one) => one.screws.map((screw) => [screw.ref.id, { screw, of: one }] as const)),
@@ -149,11 +178,11 @@ export const buildPlan = defineFact<
         const there = (order.placedAt(panel.ref.id) ?? Number.POSITIVE_INFINITY) < step.number;
         return there && edges.includes(bar) ? [panel.ref.id] : [];
       });
-    const plannedOf = (step: BuildStep): PlannedStep => {
+    const plannedOf = (step: BuildStep, begun: readonly Item[]): PlannedStep => {
       const on = step.connectors.map((one) => connectors.get(one.id)).filter((one) => one !== undefined);
-      const own = on.flatMap((one) => one.screws);
-      const heights = own.map((screw) => screw.drive.point[2] - frame.floor.z);
-      const turned = own.flatMap(({ into }) => {
+      const turnedHere = on.flatMap((one) => one.screws);
+      const heights = turnedHere.map((screw) => screw.drive.point[2] - frame.floor.z);
+      const turned = turnedHere.flatMap(({ into }) => {
         const entry = into.kind === "nut" ? entryOf.get(into.ref.id) : undefined;
         return entry?.by === "face" ? [entry.nut.name] : [];
       });
@@ -176,6 +205,8 @@ export const buildPlan = defineFact<
             { ref: thing.ref, what: id, mass: thing.mass, centre: thing.centre, slides: thing.slides !== undefined },
           ];
         }),
+        falls: falling(step, begun),
+        raised: raisedAt(step),
         lowestScrew: heights.length > 0 ? Math.min(...heights) : undefined,
         closesIn: [
           ...new Set(
@@ -192,6 +223,7 @@ export const buildPlan = defineFact<
     return order.assemblies.map((assembly): PlannedPiece => {
       const steps = order.steps.filter((step) => step.assembly === assembly.id);
       const single = assembly.items.flatMap(({ part }) => (typeof part === "string" ? [part] : []));
+      const whole = weights.find((one) => one.assembly === assembly.id);
       const bars = single.filter((part) => all.has(part));
       const parts = assembly.items.flatMap((item) => item.parts);
       const ends = bars.flatMap((bar) => {
@@ -204,11 +236,13 @@ export const buildPlan = defineFact<
         bars,
         rawEnds: ends.filter((end) => end.edge === "raw").map((end) => end.ref.id),
         nuts: nutsOf(new Set(bars)),
-        steps: steps.map(plannedOf),
+        steps: steps.map((step, i) => plannedOf(step, i === 0 ? assembly.items : [])),
         squareWithin: runOneWay(parts.map((part) => all.get(part)?.axes.x).filter((way) => way !== undefined))
           ? undefined
           : SQUARE * diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),
         parts,
+        balance: whole && balanceOf(cornersOf(parts), whole.centre),
+        lyingOn: assembly.id === "" ? order.lyingOn : undefined,
         built: assembly.sub?.built ?? false,
         trapped: entries.filter((one) => one.trappedBy && bars.includes(one.bar)).map((one) => one.ref.id),
       };

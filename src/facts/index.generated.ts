@@ -102,3 +102,4 @@ export { torqueLimit } from "./torque-limit.ts";
 export { tubes } from "./tubes.ts";
 export { turning } from "./turning.ts";
 export { warmth } from "./warmth.ts";
+export { waysOut } from "./ways-out.ts";

@@ -42,7 +42,7 @@ describe("trysquare build", () => {
       "Square it",
       "Screw the feet or casters on while it lies",
       "The frame\n",
-      "Hold or clamp both upright",
+      "Hold or clamp both, so that nothing falls over",
       "cross-1, cross-2, cross-3 and cross-4, from above",
       "Put in top, from above",
       "Push caps on",

@@ -87,7 +87,7 @@ describe("a piece that comes built", () => {
   });
 
   it("is told in text, table and JSON", () => {
-    expect(text(kit.frame)).toMatch(/"kit", arrives built, [\d.]+ kg: 1 person\n/);
+    expect(text(kit.frame)).toMatch(/"kit", arrives built, [\d.]+ kg: 1 person; balances in its middle\n/);
     expect(text(kit.frame)).not.toMatch(/Lay out [^.]*front/);
     expect(text(own.frame)).toMatch(/"kit", flat on a table/);
     const sheet = buildSheetOf("box.frame.json", kit.frame, noSettings("2027-03-31"));

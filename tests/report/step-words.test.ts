@@ -2,7 +2,6 @@ import { expect, it } from "vitest";
 import { wayWords } from "../../src/report/build/step-words.ts";
 
 it.each([
-  [undefined, ""],
   [[0, 0, -1], "from above"],
   [[0, 0, 1], "from below"],
   [[-1, 0, 0], "moving along -x"],
@@ -14,5 +13,29 @@ it.each([
   // 10° off an axis is that axis.
   [[0.985, 0.174, 0], "moving along +x"],
 ] as const)("a part that moves in %j goes %j", (way, words) => {
-  expect(wayWords(way)).toBe(words);
+  expect(wayWords({ path: { legs: [way], past: [] }, lying: false })).toBe(words);
+});
+
+it.each([
+  [{ path: undefined, lying: false }, ""],
+  [{ path: { legs: [[0, 0, 1]], past: [] }, lying: true }, "from its underside"],
+  [
+    {
+      path: {
+        legs: [
+          [-1, 0, 0],
+          [0, 0, 1],
+        ],
+        past: [],
+      },
+      lying: false,
+    },
+    "moving along -x, then up",
+  ],
+  [
+    { path: { legs: [[0, 0, -1]], past: ["front", "back"] }, lying: false },
+    "turned past front and back, the last bit down",
+  ],
+] as const)("and %j reads %j", (step, words) => {
+  expect(wayWords(step)).toBe(words);
 });

@@ -1,17 +1,20 @@
-import type { Vec3 } from "../../geometry/vector.ts";
 import type { Hindrance } from "../hindrances.ts";
 import type { SubAssembly } from "../sub-assemblies.ts";
+import type { WaysOut } from "../ways-out.ts";
+import { type Path, walkedBack } from "./path.ts";
 import type { Assembly, Item } from "./plan.ts";
 import { takeApart, type Unit } from "./take-apart.ts";
 
 /** What the plan needs to know of the frame. */
 export interface Ground {
   readonly hindrances: readonly Hindrance[];
-  readonly ways: readonly Vec3[];
+  readonly room: WaysOut;
   /** Parts held to each other. */
   readonly links: readonly (readonly [string, string])[];
   /** How late a part goes on, by id: what the numbers mean is said where they are made. */
   readonly stage: (part: string) => number;
+  /** Whether a part waits until the frame is square and on its feet. */
+  readonly late: (part: string) => boolean;
   /** Height of the middle of a set of parts, m, and its mass, kg. */
   readonly height: (parts: readonly string[]) => number;
   readonly mass: (parts: readonly string[]) => number;
@@ -50,6 +53,9 @@ function rankOf(piece: Piece, lying: boolean, ground: Ground): readonly number[]
 /** Later than any panel: a door is hung when the frame is square. */
 const DOOR = 9;
 
+const isLate = (piece: Piece, ground: Ground): boolean =>
+  typeof piece === "string" ? ground.late(piece) : piece.sub?.from === "door";
+
 /** Puts pieces together by taking them apart; sets that only move together become assemblies of their own. */
 export function assemble(id: string, sub: SubAssembly | undefined, pieces: readonly Piece[], ground: Ground): Built {
   const pieceOf = new Map<string, Piece>();
@@ -62,28 +68,31 @@ export function assemble(id: string, sub: SubAssembly | undefined, pieces: reado
       parts,
       rank: rankOf(piece, sub !== undefined, ground),
       stands: sub === undefined && parts.some(ground.stands),
+      late: isLate(piece, ground),
     };
   });
-  const { removals, stuck } = takeApart(units, ground.hindrances, ground.ways, ground.links);
+  const { hindrances, links, room } = ground;
+  // What has no name is the whole frame: it is put together where it stands.
+  const { removals, stuck } = takeApart(units, { hindrances, links, room, standing: id === "" });
   const caught: Unit[] = [...stuck];
   const items: Item[] = [];
-  const put = (unit: Unit, way: Vec3 | undefined): void => {
+  const put = (unit: Unit, path: Path | undefined, lying: boolean): void => {
     const part = pieceOf.get(unit.parts[0] ?? "");
-    if (part !== undefined) items.push({ part, way, parts: unit.parts });
+    if (part !== undefined) items.push({ part, path, lying, parts: unit.parts });
   };
-  for (const unit of [...stuck].reverse()) put(unit, undefined);
-  for (const { units: together, way } of [...removals].reverse()) {
-    const inwards: Vec3 | undefined = way && [-way[0], -way[1], -way[2]];
+  for (const unit of [...stuck].reverse()) put(unit, undefined, removals.at(-1)?.lying ?? false);
+  for (const { units: together, path, lying } of [...removals].reverse()) {
+    const inwards = path && walkedBack(path);
     const [only] = together;
     if (only && together.length === 1) {
-      put(only, inwards);
+      put(only, inwards, lying);
       continue;
     }
     const inner = together.map((unit) => pieceOf.get(unit.parts[0] ?? "")).filter((piece) => piece !== undefined);
     const name = together.reduce((a, b) => (ground.order(b.parts[0] ?? "") < ground.order(a.parts[0] ?? "") ? b : a));
     const nested = assemble(`${name.id}+`, undefined, inner, ground);
     caught.push(...nested.stuck);
-    items.push({ part: nested.assembly, way: inwards, parts: partsOf(nested.assembly) });
+    items.push({ part: nested.assembly, path: inwards, lying, parts: partsOf(nested.assembly) });
   }
   return { assembly: { id, sub, items }, stuck: caught };
 }

@@ -2,6 +2,7 @@ import type { Vec3 } from "../../geometry/vector.ts";
 import type { Ref } from "../../model/ref.ts";
 import type { Hinders } from "../hindrances.ts";
 import type { SubAssembly } from "../sub-assemblies.ts";
+import type { Path } from "./path.ts";
 
 /** Something put together on its own: the whole frame, or a part of it that is lifted in as one. */
 export interface Assembly {
@@ -14,8 +15,10 @@ export interface Assembly {
 
 export interface Item {
   readonly part: string | Assembly;
-  /** The way it is moved into its place; undefined for the first, and for what goes on with something else. */
-  readonly way: Vec3 | undefined;
+  /** How it is moved into its place; undefined for the first, and for what nothing frees. */
+  readonly path: Path | undefined;
+  /** What it goes into lies on a side, so that its underside is open. */
+  readonly lying: boolean;
   readonly parts: readonly string[];
 }
 
@@ -23,7 +26,7 @@ export interface Item {
 export interface BuildStep {
   /** From 1. */
   readonly number: number;
-  readonly what: "place" | "square" | "feet" | "equipment" | "finish";
+  readonly what: "place" | "stand" | "square" | "feet" | "equipment" | "finish";
   /** Of the assembly worked on; "" for the whole frame. */
   readonly assembly: string;
   /** Bars, panels, feet, casters, caps, equipment and sub-assemblies put in place. */
@@ -34,7 +37,10 @@ export interface BuildStep {
   readonly connectors: readonly Ref<"connector">[];
   /** Screws tightened to their torque now. */
   readonly tightens: readonly Ref<"screw">[];
-  readonly way: Vec3 | undefined;
+  /** How it is moved into its place. */
+  readonly path: Path | undefined;
+  /** The frame lies on a side while it is done. */
+  readonly lying: boolean;
 }
 
 /** Why parts keep each other from being built in any order. */
@@ -57,6 +63,8 @@ export interface BuildOrder {
   readonly deadlock: Deadlock | undefined;
   /** Groups of the author that cannot be built as one, or put in as one; a group that comes built can only be taken apart again. */
   readonly undone: readonly { readonly group: Ref; readonly built: boolean }[];
+  /** Of a frame that is begun lying: out of the side it lies on, where one serves all that is put in so. */
+  readonly lyingOn: Vec3 | undefined;
   /** Number of the step a part is put in place at, by the id of a bar, panel, connector, screw, nut, stand, capped end or mass. */
   placedAt(id: string): number | undefined;
   /** Number of the step a screw is tightened at. */

@@ -2,7 +2,7 @@ import type { Ref } from "../../model/ref.ts";
 import type { EndState } from "../ends.ts";
 import type { PlacedScrew, ScrewedPart } from "../placed.ts";
 import type { Standing } from "../standings.ts";
-import type { Assembly, BuildStep } from "./plan.ts";
+import type { Assembly, BuildStep, Item } from "./plan.ts";
 
 /** What is put into steps beside bars and panels. */
 export interface Loose {
@@ -83,9 +83,11 @@ export class StepMaker {
     };
   }
 
-  #add(what: BuildStep["what"], assembly: string, there: ReadonlySet<string>, way?: BuildStep["way"]): Made {
+  #add(what: BuildStep["what"], assembly: string, there: ReadonlySet<string>, item?: Item): Made {
     const number = this.#made.length + 1;
-    const step: Made["step"] = { number, what, assembly, places: [], bolts: [], connectors: [], tightens: [], way };
+    const { path, lying = false } = item ?? {};
+    const none = { places: [], bolts: [], connectors: [], tightens: [] };
+    const step: Made["step"] = { number, what, assembly, ...none, path, lying };
     const made = { step, there };
     this.#made.push(made);
     return made;
@@ -102,21 +104,31 @@ export class StepMaker {
     const there = new Set<string>();
     const pending: ScrewedPart[] = [];
     let squared = false;
+    let lies = assembly.items[0]?.lying ?? false;
+    const stand = (): void => {
+      if (!lies) return;
+      // While it lies its feet are at hand.
+      this.#feet(assembly, there, true);
+      lies = false;
+      this.#add("stand", id, new Set(there));
+    };
     const settle = (): void => {
       if (squared) return;
       squared = true;
+      stand();
       this.#square(id, there, pending);
-      this.#feet(assembly, there);
+      this.#feet(assembly, there, false);
     };
     let made: Made | undefined;
     for (const [i, item] of assembly.items.entries()) {
       const late = typeof item.part === "string" ? this.#loose.late(item.part) : item.part.sub?.from === "door";
       if (late && i > 1) settle();
+      if (!item.lying) stand();
       for (const part of item.parts) there.add(part);
       // The first piece alone is no step: it is what the second is put on.
-      if (i !== 1 || !made) made = this.#add("place", id, new Set(there), item.way);
+      if (i !== 1 || !made) made = this.#add("place", id, new Set(there), item);
       else {
-        made.step.way = item.way;
+        made.step.path = item.path;
         this.#made[this.#made.length - 1] = { step: made.step, there: new Set(there) };
       }
       const { step } = made;
@@ -147,7 +159,7 @@ export class StepMaker {
     const number = this.#made.length + 1;
     const inside = this.#loose.connectors.filter((connector) => isHeld(connector, there)).map(({ ref }) => ref.id);
     for (const id of [...there, ...inside, ...this.#loose.arrive(assembly.id)]) this.#placed.set(id, number);
-    this.#feet(assembly, there);
+    this.#feet(assembly, there, false);
   }
 
   /** What is bolted on here and was not before. */
@@ -194,13 +206,14 @@ export class StepMaker {
     this.#tightened.set(screw.ref.id, at.step.number);
   }
 
-  #feet(assembly: Assembly, there: ReadonlySet<string>): void {
+  #feet(assembly: Assembly, there: ReadonlySet<string>, lying: boolean): void {
     const own = new Set(assembly.items.flatMap(({ part }) => (typeof part === "string" ? [part] : [])));
     const stands = this.#loose.stands.filter(
-      ({ stand, body }) => own.has(body.bar.ref.id) && !this.#placed.has(stand.ref.id),
+      ({ stand, body }) => own.has(body.bar.ref.id) && there.has(body.bar.ref.id) && !this.#placed.has(stand.ref.id),
     );
     if (stands.length === 0) return;
     const { step } = this.#add("feet", assembly.id, new Set(there));
+    step.lying = lying || assembly.id !== "";
     for (const { stand } of stands) {
       step.places.push(stand.ref);
       this.#placed.set(stand.ref.id, step.number);

@@ -1,5 +1,7 @@
 import type { Vec3 } from "../../geometry/vector.ts";
 import type { Hindrance } from "../hindrances.ts";
+import type { WaysOut } from "../ways-out.ts";
+import { MANNERS, type Path, pathOf } from "./path.ts";
 import { strongComponents } from "./strong-components.ts";
 
 /** What is moved as one: a bar, a panel, or a sub-assembly. */
@@ -10,12 +12,16 @@ export interface Unit {
   readonly rank: readonly number[];
   /** It has feet of its own to stand on. */
   readonly stands: boolean;
+  /** It waits until the frame is square and on its feet. */
+  readonly late: boolean;
 }
 
-/** Units taken off together, and the way they go. */
+/** Units taken off together, and how. */
 export interface Removal {
   readonly units: readonly Unit[];
-  readonly way: Vec3 | undefined;
+  readonly path: Path | undefined;
+  /** All of it lies on a side by then, so that its underside is open. */
+  readonly lying: boolean;
 }
 
 export interface TakenApart {
@@ -102,7 +108,7 @@ function smallestSet(
   ways: readonly Vec3[],
   holding: Holding,
   gently: boolean,
-): Removal | undefined {
+): { readonly units: readonly Unit[]; readonly way: number } | undefined {
   const all = [...there];
   let best: { units: readonly Unit[]; way: number } | undefined;
   for (const way of ways.keys()) {
@@ -113,20 +119,36 @@ function smallestSet(
       if (!best || set.length < best.units.length) best = { units: set, way };
     }
   }
-  return best && { units: best.units, way: ways[best.way] };
+  return best;
+}
+
+/** What keeps the units of a set, what holds them up, and where they are put together. */
+export interface Surroundings {
+  readonly hindrances: readonly Hindrance[];
+  readonly links: readonly (readonly [string, string])[];
+  readonly room: WaysOut;
+  /** As it will stand, on the floor; else on a table, any side up. */
+  readonly standing: boolean;
 }
 
 /**
  * Takes a set of units apart by straight moves, one at a time where one is free, else the smallest set that is free
- * together: built the other way round, this is an order of assembly. A unit goes first if its rank is greatest among those
- * that are free and leave the rest standing.
+ * together: built the other way round, this is an order of assembly. What comes out straight, the whole way, goes before what comes out in two
+ * legs, that before what comes out downwards once the rest is laid on a side, and last what is free for a small move only and has to be turned past
+ * others. Of each manner a unit goes first if its rank is greatest among those that are free and leave the rest standing.
  */
-export function takeApart(
+export function takeApart(units: readonly Unit[], surroundings: Surroundings): TakenApart {
+  const upright = takenApart(units, surroundings, false);
+  // What lies for one of its parts lies for all of them: it is stood up once, when nothing in it is loose.
+  return upright.removals.some((removal) => removal.lying) ? takenApart(units, surroundings, true) : upright;
+}
+
+function takenApart(
   units: readonly Unit[],
-  hindrances: readonly Hindrance[],
-  ways: readonly Vec3[],
-  links: readonly (readonly [string, string])[],
+  { hindrances, links, room, standing }: Surroundings,
+  lyingFirst: boolean,
 ): TakenApart {
+  const { ways } = room;
   const holding = new Holding(units, hindrances, ways);
   const unitOf = new Map(units.flatMap((unit) => unit.parts.map((part) => [part, unit] as const)));
   const linked = new Map<Unit, Set<Unit>>(units.map((unit) => [unit, new Set()]));
@@ -138,36 +160,58 @@ export function takeApart(
   }
   const sorted = [...units].sort(comesFirst);
   const there = new Set(sorted);
+  const parts = new Set(sorted.flatMap((unit) => unit.parts));
   const removals: Removal[] = [];
+  let lying = false;
   const take = (removal: Removal): void => {
     removals.push(removal);
-    for (const unit of removal.units) there.delete(unit);
+    lying = removal.lying;
+    for (const unit of removal.units) {
+      there.delete(unit);
+      for (const part of unit.parts) parts.delete(part);
+    }
+  };
+  /** How some units come off one of these ways, in the best manner of these. */
+  const removalOf = (together: readonly Unit[], free: readonly number[], manners = MANNERS): Removal | undefined => {
+    const own = together.flatMap((unit) => unit.parts);
+    for (const manner of manners) {
+      const path = pathOf(own, free, manner, parts, standing && !lying, room);
+      if (path) return { units: together, path, lying: lying || manner === "lying" };
+    }
+    return undefined;
   };
   /** The next unit to come off: the first that leaves the rest standing, else the first that is free at all. */
   const single = (gently: boolean, fromBelow: boolean): Removal | undefined => {
-    let free: Removal | undefined;
-    for (const unit of sorted) {
-      if (!there.has(unit)) continue;
-      const way = ways.findIndex((_, i) => holding.free(unit, i, there, gently));
-      if (way < 0) continue;
+    const left = sorted.flatMap((unit) => {
+      if (!there.has(unit)) return [];
       // What is heavy is lowered in or brought from a side, not held up from below.
-      if (!fromBelow && unit.parts.length > 1 && (ways[way]?.[2] ?? 0) < DOWN) continue;
-      const removal = { units: [unit], way: ways[way] };
-      if (staysUp(there, unit, (at) => linked.get(at) ?? [])) return removal;
-      free ??= removal;
+      const heavy = standing && !lying && !fromBelow && unit.parts.length > 1;
+      const free = [...ways.keys()].filter(
+        (way) => holding.free(unit, way, there, gently) && !(heavy && (ways[way]?.[2] ?? 0) < DOWN),
+      );
+      return free.length > 0 ? [{ unit, free }] : [];
+    });
+    let any: Removal | undefined;
+    for (const manner of MANNERS) {
+      for (const { unit, free } of left) {
+        const removal = removalOf([unit], free, [manner]);
+        if (!removal) continue;
+        if (staysUp(there, unit, (at) => linked.get(at) ?? [])) return removal;
+        any ??= removal;
+      }
     }
-    return free;
+    return any;
+  };
+  const set = (gently: boolean): Removal | undefined => {
+    const found = smallestSet(there, ways, holding, gently);
+    return found && removalOf(found.units, [found.way]);
   };
   while (there.size > 1) {
-    const next =
-      single(true, false) ??
-      single(true, true) ??
-      smallestSet(there, ways, holding, true) ??
-      single(false, true) ??
-      smallestSet(there, ways, holding, false);
+    lying ||= lyingFirst && ![...there].some((unit) => unit.late);
+    const next = single(true, false) ?? single(true, true) ?? set(true) ?? single(false, true) ?? set(false);
     if (!next) return { removals, stuck: sorted.filter((unit) => there.has(unit)) };
     take(next);
   }
-  if (there.size > 0) take({ units: [...there], way: undefined });
+  if (there.size > 0) take({ units: [...there], path: undefined, lying });
   return { removals, stuck: [] };
 }

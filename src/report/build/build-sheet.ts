@@ -24,6 +24,8 @@ export interface BuildSheet {
   readonly units: UnitSystem;
   readonly pieces: readonly SheetPiece[];
   readonly handlingOf: (lifted: Lifted) => Handling;
+  /** The fewest people who may lift so many kg; undefined where it takes more than there are. */
+  readonly peopleFor: (mass: number) => number | undefined;
   /** Draws steps to this size, picture units. */
   readonly pictures: (size: readonly [number, number]) => StepPicture;
   /** Above this height over the floor a bar is held up before it is screwed, m. */

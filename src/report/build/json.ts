@@ -1,8 +1,9 @@
 import { safeJson } from "../json/safe-json.ts";
 import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
-import { cautions } from "./step-words.ts";
+import { nameIn } from "./piece-names.ts";
+import { cautions, type NameOf } from "./step-words.ts";
 
-function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
+function pieceRecord(piece: SheetPiece, sheet: BuildSheet, nameOf: NameOf): object {
   const { planned, handling } = piece;
   return {
     id: planned.id,
@@ -12,19 +13,26 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
     rawEnds: planned.rawEnds,
     ...(planned.built ? { built: true, trapped: planned.trapped } : {}),
     nuts: planned.nuts.map((nuts) => ({ ...nuts, spare: piece.spare(nuts) })),
+    ...(planned.balance ? { balance: planned.balance } : {}),
+    ...(planned.lyingOn ? { lyingOn: planned.lyingOn } : {}),
     squareWithin: planned.squareWithin ?? null,
     ...(handling ? { mass: handling.mass, centre: handling.centre, people: handling.people ?? null } : {}),
-    steps: planned.steps.map((step, i) => ({
+    steps: planned.steps.map((step) => ({
       number: step.step.number,
       what: step.step.what,
       places: step.step.places,
-      way: step.step.way ?? null,
+      way: step.step.path?.legs.at(-1) ?? null,
+      legs: step.step.path?.legs ?? [],
+      past: step.step.path?.past ?? [],
+      lying: step.step.lying,
       connectors: step.connectors,
       dropIn: step.dropIn,
       tightens: step.tightens,
       fixes: step.fixes,
+      ...(step.raised ? { raised: { ...step.raised, people: sheet.peopleFor(step.raised.lifted) ?? null } } : {}),
       lifts: step.lifts.map((one) => ({
         what: one.what,
+        piece: one.assembly ?? null,
         mass: one.mass,
         people: sheet.handlingOf(one).people ?? null,
       })),
@@ -33,20 +41,21 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet): object {
         mass: one.mass,
         people: sheet.handlingOf(one).people ?? null,
       })),
-      cautions: cautions(step, i === 0, sheet),
+      cautions: cautions(step, sheet, nameOf),
     })),
   };
 }
 
 /** The order of building as one JSON document; lengths in m, masses in kg, torques in N·m. */
 export function* buildJson(sheet: BuildSheet): Generator<string> {
+  const { nameOf } = nameIn(sheet);
   yield safeJson({
     formatVersion: "1.0",
     file: sheet.file,
     title: sheet.title,
     deadlock: sheet.deadlock ?? null,
     undone: sheet.undone.map(({ id }) => id),
-    pieces: sheet.pieces.map((piece) => pieceRecord(piece, sheet)),
+    pieces: sheet.pieces.map((piece) => pieceRecord(piece, sheet, nameOf)),
   });
   yield "\n";
 }

@@ -7,7 +7,8 @@ function sameWork(a: PlannedStep, b: PlannedStep): boolean {
     return JSON.stringify([
       step.what,
       step.assembly,
-      step.way,
+      step.path,
+      step.lying,
       connectors,
       dropIn,
       tightens,

@@ -1,28 +1,56 @@
+import type { BuildStep } from "../../facts/build-order.ts";
 import type { PlannedPiece, PlannedStep, Tightening } from "../../facts/build-plan.ts";
 import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { count, listed } from "../count.ts";
 import type { BuildSheet, Handling } from "./build-sheet.ts";
 
+/** A unit vector. */
+type Way = NonNullable<PlannedPiece["lyingOn"]>;
 type Counted = { readonly name: string; readonly count: number };
 
 export const named = (lines: readonly Counted[]): string =>
   listed(lines.map(({ name, count: many }) => `${many} × ${showHidden(name)}`));
 
+/** So many names of parts that something is turned past: the rest are in the JSON. */
+const MOST_PAST = 3;
 /** A way goes this way too where so much of it does: 20° off the others. */
 const GOES = Math.sin((20 * Math.PI) / 180);
 
-/** "from above", "moving along +x", and of a slanting way "moving along +x and down". */
-export function wayWords(way: PlannedStep["step"]["way"]): string {
-  if (!way) return "";
-  const [x, y, z] = way;
+/** "+x", and of a slanting way "+x and down"; "" of an upright one. */
+export function levelWords([x, y, z]: Way): string {
   const level = [
     { size: x, words: x > 0 ? "+x" : "-x" },
     { size: y, words: y > 0 ? "+y" : "-y" },
   ].filter(({ size }) => Math.abs(size) > GOES);
-  if (level.length === 0) return z < 0 ? "from above" : "from below";
-  const slope = Math.abs(z) > GOES ? [z < 0 ? "down" : "up"] : [];
-  return `moving along ${listed([...level.map(({ words }) => words), ...slope])}`;
+  const slope = level.length > 0 && Math.abs(z) > GOES ? [z < 0 ? "down" : "up"] : [];
+  return listed([...level.map(({ words }) => words), ...slope]);
+}
+
+/** "from above", "moving along +x", and of a slanting way "moving along +x and down"; of what lies on a side "from its top". */
+function fromWords(leg: Way, lying: boolean): string {
+  const level = levelWords(leg);
+  if (level !== "") return `moving along ${level}`;
+  const [above, below] = lying ? ["its top", "its underside"] : ["above", "below"];
+  return `from ${leg[2] < 0 ? above : below}`;
+}
+
+/** "down", "along +x": how the last bit goes. */
+function onWords(leg: Way, lying: boolean): string {
+  const level = levelWords(leg);
+  if (level !== "") return `along ${level}`;
+  if (lying) return `towards its ${leg[2] < 0 ? "underside" : "top"}`;
+  return leg[2] < 0 ? "down" : "up";
+}
+
+/** "from above", "moving along +x, then up", "past front and back, the last bit down": how something goes in. */
+export function wayWords({ path, lying }: Pick<BuildStep, "path" | "lying">): string {
+  const [first, ...others] = path?.legs ?? [];
+  const last = path?.legs.at(-1);
+  if (!path || !first || !last) return "";
+  if (path.past.length > 0)
+    return `turned past ${listed(path.past.map(showHidden), MOST_PAST)}, the last bit ${onWords(last, lying)}`;
+  return [fromWords(first, lying), ...others.map((leg) => `then ${onWords(leg, lying)}`)].join(", ");
 }
 
 /** What a piece is called: the author's name, or that of its first bar. */
@@ -71,20 +99,57 @@ export function equipmentWords({ equipment, step }: PlannedStep, sheet: BuildShe
   ];
 }
 
+/** What a part that is put in is called; of a sub-assembly its letter, with its name or its bars. */
+export type NameOf = (step: PlannedStep, id: string) => string;
+
+/** "Hold or clamp both until something joins them." Empty where nothing falls over. */
+function holdWords(step: PlannedStep, nameOf: NameOf): readonly string[] {
+  const { falls } = step;
+  if (falls.length === 0) return [];
+  const names = falls.length === step.step.places.length && falls.length === 2 ? "both" : undefined;
+  const joined = step.step.places.length > 1 ? " until they are joined" : "";
+  return [
+    `Hold or clamp ${names ?? listed(falls.map(({ id }) => nameOf(step, id)))}, so that nothing falls over${joined}.`,
+  ];
+}
+
 /** Cautions that belong to a step. */
-export function cautions(step: PlannedStep, first: boolean, sheet: BuildSheet): readonly string[] {
+export function cautions(step: PlannedStep, sheet: BuildSheet, nameOf: NameOf): readonly string[] {
   const lines: string[] = [];
+  if (step.step.what === "stand")
+    return ["Its joints are hand-tight yet: keep it from racking; nobody where it could fall."];
   if (step.step.what !== "place") return lines;
-  const pieces = step.lifts.filter((one) => one.assembly !== undefined);
-  if (first && pieces.length > 0 && step.connectors.length === 0)
-    lines.push("Hold or clamp both upright until something joins them.");
-  for (const one of pieces) {
+  lines.push(...holdWords(step, nameOf));
+  for (const one of step.lifts.filter(({ assembly }) => assembly !== undefined)) {
     const handling = sheet.handlingOf(one);
-    if (handling.people !== 1) lines.push(`${showHidden(one.what)}: ${handlingWords(handling, sheet)}.`);
+    if (handling.people !== 1) lines.push(`${nameOf(step, one.ref.id)}: ${handlingWords(handling, sheet)}.`);
   }
-  if (step.step.assembly === "" && (step.lowestScrew ?? 0) > sheet.overhead)
+  if (step.step.assembly === "" && !step.step.lying && (step.lowestScrew ?? 0) > sheet.overhead)
     lines.push("Support it before you screw it; nobody stands under it.");
   if (step.closesIn.length > 0)
     lines.push(`Ease ${listed(step.closesIn.map(showHidden))} into the slot; hands out of the closing corner.`);
   return lines;
 }
+
+/** "62 kg, 33 kg of it to lift at its top: 2 people": what stands up, or is tipped. */
+export function raisedWords({ mass, lifted }: NonNullable<PlannedStep["raised"]>, sheet: BuildSheet): string {
+  const whole = formatQuantity(mass, "mass", sheet.units);
+  const people = sheet.peopleFor(lifted);
+  const by = people === undefined ? "use a hoist" : count(people, "person", "people");
+  return `${whole}, ${formatQuantity(lifted, "mass", sheet.units)} of it to lift at its top: ${by}`;
+}
+
+/** Balanced within this share of its length a piece balances in its middle. */
+const MIDDLE = 0.02;
+
+/** "balances 640 mm from its lower end", of a piece long enough for it to matter. */
+export function balanceWords({ axis, at, length }: NonNullable<PlannedPiece["balance"]>, sheet: BuildSheet): string {
+  if (Math.abs(at / length - 1 / 2) < MIDDLE) return "balances in its middle";
+  const end = (["-x", "-y", "lower"] as const)[axis];
+  return `balances ${roundLength(at, sheet)} from its ${end} end`;
+}
+
+/** To whole centimetres: nobody takes hold any nearer. */
+const GRIP = 0.01;
+const roundLength = (length: number, { units }: BuildSheet): string =>
+  formatQuantity(Math.round(length / GRIP) * GRIP, "length", units);

@@ -3,8 +3,9 @@ import type { PlannedPiece, PlannedStep } from "../../facts/build-plan.ts";
 import { listed } from "../count.ts";
 import { wrap } from "../text/wrap.ts";
 import type { BuildSheet } from "./build-sheet.ts";
+import { nameIn } from "./piece-names.ts";
 import { runNumbers, stepRuns } from "./step-runs.ts";
-import { named, pieceName, torqueWords, wayWords } from "./step-words.ts";
+import { type NameOf, named, pieceName, raisedWords, torqueWords, wayWords } from "./step-words.ts";
 
 /** One picture with its number and words, in picture units. */
 const CELL = { wide: 420, high: 360, words: 72 } as const;
@@ -16,8 +17,6 @@ const MOST_NAMES = 5;
 const LINES = { most: 2, apart: 16 } as const;
 const FITS = { head: 50, small: 60 } as const;
 
-const letterOf = (index: number): string => String.fromCharCode(65 + (index % 26));
-
 /** Words on as many lines as there is room for; what is cut off ends in an ellipsis. */
 function fitted(words: string, width: number, most: number): readonly string[] {
   const lines = wrap(words, width, { front: "", indent: 0 });
@@ -28,22 +27,20 @@ function fitted(words: string, width: number, most: number): readonly string[] {
 function placeWords(run: readonly PlannedStep[], piece: PlannedPiece): string {
   const [first] = run;
   if (!first) return "";
-  const way = piece.from === "frame" ? wayWords(first.step.way) : "";
+  const way = piece.from === "frame" ? wayWords(first.step) : "";
   const each = run.length > 1 && first.connectors.length > 0 ? "each with " : "";
   const fixes = first.connectors.length > 0 ? `${each}${named(first.connectors)}` : "";
   return [way, fixes].filter((words) => words !== "").join("; ");
 }
 
-function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildSheet): readonly [string, string] {
+function caption(
+  run: readonly PlannedStep[],
+  piece: PlannedPiece,
+  sheet: BuildSheet,
+  nameOf: NameOf,
+): readonly [string, string] {
   const names = listed(
-    run.flatMap(({ step, lifts }) =>
-      step.places.map(({ id }) => {
-        const inner = lifts.find((one) => one.ref.id === id && one.assembly !== undefined);
-        if (inner === undefined) return id;
-        const letter = letterOf(sheet.pieces.findIndex(({ planned }) => planned.id === inner.assembly));
-        return inner.what === inner.ref.id ? `${letter} (${inner.what})` : letter;
-      }),
-    ),
+    run.flatMap((step) => step.step.places.map(({ id }) => nameOf(step, id))),
     MOST_NAMES,
   );
   const [first] = run;
@@ -53,6 +50,8 @@ function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildS
         piece.squareWithin === undefined ? "lay them true, then tighten" : "square it, then tighten",
         torqueWords(first.tightens, sheet),
       ];
+    case "stand":
+      return ["stand it up", first.raised ? raisedWords(first.raised, sheet) : ""];
     case "feet":
       return ["feet or casters", names];
     case "finish":
@@ -67,11 +66,12 @@ function caption(run: readonly PlannedStep[], piece: PlannedPiece, sheet: BuildS
 /** The order of building as pictures, one for each step or run of like steps: what goes on is brought out. */
 export function* buildSvg(sheet: BuildSheet): Generator<string> {
   const draw = sheet.pictures([CELL.wide, CELL.high]);
-  const cells = sheet.pieces.flatMap((piece, i) =>
+  const { letterOf, nameOf } = nameIn(sheet);
+  const cells = sheet.pieces.flatMap((piece) =>
     stepRuns(piece.planned.steps).map((run) => ({
       run,
       piece: piece.planned,
-      letter: letterOf(i),
+      letter: letterOf(piece.planned.id),
     })),
   );
   const rows = Math.ceil(cells.length / COLUMNS);
@@ -84,7 +84,7 @@ export function* buildSvg(sheet: BuildSheet): Generator<string> {
       MARGIN + Math.floor(i / COLUMNS) * (CELL.high + CELL.words + MARGIN),
     ];
     const name = piece.from === "frame" ? "the frame" : pieceName(piece);
-    const [head, more] = caption(run, piece, sheet);
+    const [head, more] = caption(run, piece, sheet, nameOf);
     const steps = { first: run[0]?.step.number ?? 1, last: run.at(-1)?.step.number ?? 1 };
     const picture = draw(steps, `step ${runNumbers(run)}`);
     yield `<g transform="translate(${tidy(x)} ${tidy(y)})">\n`;

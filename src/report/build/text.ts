@@ -3,26 +3,37 @@ import { showHidden } from "../../model/text/quote.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { count, listed } from "../count.ts";
 import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
+import { nameIn } from "./piece-names.ts";
 import { runNumbers, stepRuns } from "./step-runs.ts";
-import { cautions, equipmentWords, handlingWords, named, pieceName, torqueWords, wayWords } from "./step-words.ts";
+import {
+  balanceWords,
+  cautions,
+  equipmentWords,
+  handlingWords,
+  levelWords,
+  type NameOf,
+  named,
+  pieceName,
+  raisedWords,
+  torqueWords,
+  wayWords,
+} from "./step-words.ts";
 
+/** What is lighter is no lift: ISO 11228-1 is for 3 kg and more. */
+const LIFTED = 3;
 /** Names are cut off after so many: the rest are in the JSON. */
 const MOST_CAPS = 8;
 
-/** Where a part of another piece is meant, by the name of that piece. */
-type NameOf = (step: PlannedStep, id: string) => string;
-
 function placeWords(step: PlannedStep, first: boolean, nameOf: NameOf): string {
   const names = step.step.places.map((part) => nameOf(step, part.id));
-  const way = step.step.assembly === "" ? wayWords(step.step.way) : "";
+  const way = step.step.assembly === "" ? wayWords(step.step) : "";
   const how = way === "" ? "" : `, ${way}`;
   const [base = "", ...others] = names;
-  const what =
-    first && others.length > 0
-      ? step.connectors.length > 0
-        ? `Take ${base}; put ${listed(others)} on it${how}`
-        : `Set ${listed(names)} in place${how}`
-      : `Put in ${listed(names)}${how}`;
+  const what = !first
+    ? `Put in ${listed(names)}${how}`
+    : others.length > 0 && step.connectors.length > 0
+      ? `Take ${base}; put ${listed(others)} on it${how}`
+      : `Set ${listed(names)} in place`;
   const drop = step.dropIn.length > 0 ? `; turn in ${named(step.dropIn)}` : "";
   return `${what}${step.connectors.length > 0 ? `: ${named(step.connectors)}, hand-tight` : ""}${drop}.`;
 }
@@ -30,6 +41,11 @@ function placeWords(step: PlannedStep, first: boolean, nameOf: NameOf): string {
 function squareWords({ planned: { squareWithin } }: SheetPiece, { units }: BuildSheet): string {
   if (squareWithin === undefined) return "Lay the bars true to each other along their whole length.";
   return `Square it: both diagonals over the outer corners equal within ${formatQuantity(squareWithin, "length", units)}.`;
+}
+
+function feetWords({ step, raised }: PlannedStep, sheet: BuildSheet): string {
+  if (step.lying || !raised) return "Screw the feet or casters on while it lies";
+  return `Tip it, ${raisedWords(raised, sheet)}, and screw the feet or casters on`;
 }
 
 function* stepLines(
@@ -48,12 +64,15 @@ function* stepLines(
       yield* equipmentWords(step, sheet);
       if (tighten !== "") yield `Before anything covers them, ${tighten}.`;
       break;
+    case "stand":
+      yield `Stand it up${step.raised ? `, ${raisedWords(step.raised, sheet)}` : ""}.`;
+      break;
     case "square":
       yield squareWords(piece, sheet);
       if (tighten !== "") yield `Then ${tighten}: half all round, look again, then full, from the middle outwards.`;
       break;
     case "feet":
-      yield `Screw the feet or casters on while it lies: ${listed(places.map((part) => showHidden(part.id)))}.`;
+      yield `${feetWords(step, sheet)}: ${listed(places.map((part) => showHidden(part.id)))}.`;
       break;
     case "equipment":
       yield* equipmentWords(step, sheet);
@@ -65,7 +84,7 @@ function* stepLines(
       )}.`;
       break;
   }
-  yield* cautions(step, first, sheet);
+  yield* cautions(step, sheet, nameOf);
 }
 
 /** "leg-4: 1 × nut in A1 (facing +x), 2 in D1 (facing -y); leg-4.foot will close them". */
@@ -86,14 +105,20 @@ function* nutLines(bar: string, piece: SheetPiece): Generator<string> {
 function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameOf: NameOf): Generator<string> {
   const { planned, handling } = piece;
   const weight = handling ? `, ${handlingWords(handling, sheet)}` : "";
+  const balance =
+    handling && planned.balance && handling.mass > LIFTED ? `; ${balanceWords(planned.balance, sheet)}` : "";
   const where = planned.built ? "arrives built" : "flat on a table";
-  const title = planned.from === "frame" ? "The frame" : `${pieceName(planned)}, ${where}${weight}`;
+  const title = planned.from === "frame" ? "The frame" : `${pieceName(planned)}, ${where}${weight}${balance}`;
   yield `\n${letter}  ${title.charAt(0).toUpperCase()}${title.slice(1)}\n`;
   if (planned.bars.length > 0 && !planned.built) yield `   Lay out ${listed(planned.bars.map(showHidden))}.\n`;
   if (planned.rawEnds.length > 0)
     yield `   Deburr ${listed(planned.rawEnds.map(showHidden))}: gloves and eye protection on.\n`;
   if (planned.nuts.length > 0) yield "   Lay into the slots, and count them:\n";
   for (const bar of planned.bars) yield* nutLines(bar, piece);
+  if (planned.steps[0]?.step.lying && planned.from === "frame") {
+    const side = planned.lyingOn ? `its ${levelWords(planned.lyingOn)} side` : "a side, turned as the pieces ask for";
+    yield `   Begin it lying on ${side}: some of it goes in from underneath, where the floor would be in the way.\n`;
+  }
   if (planned.trapped.length > 0)
     yield `   No way in any more for ${listed(planned.trapped.map(showHidden))}: take drop-in nuts.\n`;
   if (planned.built && planned.nuts.length === 0 && planned.steps.length === 0) yield "   Nothing to do to it.\n";
@@ -103,7 +128,13 @@ function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameO
     if (!step) continue;
     const numbers = runNumbers(run);
     const told: PlannedStep =
-      others.length > 0 ? { ...step, step: { ...step.step, places: run.flatMap((one) => one.step.places) } } : step;
+      others.length > 0
+        ? {
+            ...step,
+            step: { ...step.step, places: run.flatMap((one) => one.step.places) },
+            lifts: run.flatMap((one) => one.lifts),
+          }
+        : step;
     const lines = [...stepLines(told, piece, first, sheet, nameOf)];
     first = false;
     for (const [i, line] of lines.entries()) {
@@ -127,12 +158,7 @@ export function* buildText(sheet: BuildSheet): Generator<string> {
     yield `\n"${showHidden(id)}" ${why}: its parts go in one by one.\n`;
   }
   yield "\nEye protection and gloves while cutting and deburring, no gloves near turning tools. Deburr every cut:\nburrs jam nuts and stand joints off. Safety shoes while lifting.\n";
-  const letters = new Map(sheet.pieces.map(({ planned }, i) => [planned.id, String.fromCharCode(65 + (i % 26))]));
-  const nameOf: NameOf = (step, id) => {
-    const inner = step.lifts.find((one) => one.ref.id === id && one.assembly !== undefined);
-    const letter = inner && letters.get(inner.assembly ?? "");
-    return letter === undefined ? showHidden(id) : `${letter} (${showHidden(inner?.what ?? id)})`;
-  };
-  for (const piece of sheet.pieces) yield* pieceLines(piece, letters.get(piece.planned.id) ?? "", sheet, nameOf);
+  const { letterOf, nameOf } = nameIn(sheet);
+  for (const piece of sheet.pieces) yield* pieceLines(piece, letterOf(piece.planned.id), sheet, nameOf);
   yield "\nCheck the torques again after a day and after moving it. A screening aid: local codes and a competent person decide.\n";
 }
