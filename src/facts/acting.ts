@@ -4,11 +4,12 @@ import type { LoadCase, MemberLoad, NodeLoad } from "../mechanics/model.ts";
 import type { Load, Mass } from "../model/frame.ts";
 import { faceNormal } from "./axes.ts";
 import { bodies, cutStation } from "./bodies.ts";
-import { type Carrier, carriers } from "./carriers.ts";
+import { type Carrier, carriers, pressed } from "./carriers.ts";
 import { chooseFace } from "./face-choice.ts";
 import { defineFact } from "./fact.ts";
 import { frameMiddle } from "./frame-middle.ts";
 import { type PanelShare, panelShares } from "./panel-shares.ts";
+import { PUSH_PATCH } from "./push-patch.ts";
 import { roamingPlaces } from "./roaming-places.ts";
 import { pulledOut } from "./slides.ts";
 import { spreadForce } from "./spread-force.ts";
@@ -138,10 +139,23 @@ export const acting = defineFact<
         points.map((p) => p.at),
         points.map((p) => p.share),
       );
+    const borne = (gathering: Gathering, points: readonly Carrier[], at: Vec3, force: Vec3): void => {
+      const forces = spread(force, at, points);
+      gathering.rest(points, forces, leftOver(cross(at, force), forces, points));
+    };
     const heavy = (gathering: Gathering, mass: Mass, force: Vec3): void => {
-      const points = carriers(mass, all, shares);
-      const forces = spread(force, mass.centre, points);
-      gathering.rest(points, forces, leftOver(cross(mass.centre, force), forces, points));
+      borne(gathering, carriers(mass, all, shares), mass.centre, force);
+    };
+    /** A force [N] on a panel: square to it on a patch in its middle, in its plane on all bars round it alike. */
+    const push = (gathering: Gathering, share: PanelShare, force: Vec3): boolean => {
+      const square = scale(share.normal, dot(force, share.normal));
+      const points = dot(square, square) > 0 ? pressed(share, PUSH_PATCH, all) : [];
+      if (points.length > 0) borne(gathering, points, share.middle, square);
+      const rest = points.length > 0 ? subtract(force, square) : force;
+      const size = Math.sqrt(dot(rest, rest));
+      const along =
+        size > 0 && gathering.pressure(share.panel.ref.id, size / Math.max(share.area, 1e-9), scale(rest, 1 / size));
+      return points.length > 0 || along;
     };
 
     // A moment [N·m] on a thing turns it on what carries it: as couples, and as moments where the carriers are in one line.
@@ -225,15 +239,10 @@ export const acting = defineFact<
         else if (amount.kind === "moment") turn(gathering, mass, scale(direction, amount.value));
         return amount.kind === "force" || amount.kind === "moment";
       }
-      if (shares.has(id)) {
-        const share = shares.get(id);
-        const pressure =
-          amount.kind === "pressure"
-            ? amount.value
-            : amount.kind === "force"
-              ? amount.value / Math.max(share?.area ?? 0, 1e-9)
-              : undefined;
-        return pressure !== undefined && gathering.pressure(id, pressure, direction);
+      const share = shares.get(id);
+      if (share) {
+        if (amount.kind === "force") return push(gathering, share, scale(direction, amount.value));
+        return amount.kind === "pressure" && gathering.pressure(id, amount.value, direction);
       }
       const body = all.get(id);
       if (!body?.prism) return false;

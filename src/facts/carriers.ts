@@ -64,12 +64,16 @@ function restsOn(mass: Mass, body: Body): readonly (readonly [number, number])[]
   return stretches(on(middle - half), on(middle + half), on(middle), mass.rigid, PARTS);
 }
 
-/** Of a thing that lies on a panel, how the level ones of the bars bear it. */
-function beside(mass: Mass, { normal, ways }: PanelShare, bars: readonly Body[]): readonly Carrier[] {
+/** Of a thing that lies on a panel, or presses it, how those bars bear it that run along the panel. */
+function beside(
+  { normal, ways }: PanelShare,
+  bars: readonly Body[],
+  { centre, halves, rigid }: Pick<Mass, "centre" | "rigid"> & { readonly halves: readonly number[] },
+): readonly Carrier[] {
   const level = bars.filter(({ axes }) => Math.abs(dot(axes.x, normal)) < LEVEL);
-  const sides = ways.map((way) => {
-    const [middle, half] = [dot(mass.centre, way), halfAlong(mass, way)];
-    return stretches(middle - half, middle + half, middle, mass.rigid, PATCHES);
+  const sides = ways.map((way, i) => {
+    const [middle, half] = [dot(centre, way), halves[i] ?? 0];
+    return stretches(middle - half, middle + half, middle, rigid, PATCHES);
   });
   const [us = [], vs = []] = sides;
   const patches = us.flatMap(([u0, u1]) =>
@@ -82,18 +86,33 @@ function beside(mass: Mass, { normal, ways }: PanelShare, bars: readonly Body[])
   });
 }
 
+const barsOf = (ids: readonly string[], all: ReadonlyMap<string, Body>): readonly Body[] =>
+  [...new Set(ids)].map((id) => all.get(id)).filter((body) => body?.prism !== undefined) as Body[];
+
+/** Stretches of bars that bear what presses a panel square to it on a patch of this side [m] in its middle. */
+export function pressed(share: PanelShare, side: number, all: ReadonlyMap<string, Body>): readonly Carrier[] {
+  const bars = barsOf(
+    share.strips.map((strip) => strip.bar),
+    all,
+  );
+  return beside(share, bars, { centre: share.middle, halves: [side / 2, side / 2], rigid: false });
+}
+
 /** Stretches of bars on which a thing rests. */
 export function carriers(
   mass: Mass,
   all: ReadonlyMap<string, Body>,
   shares: ReadonlyMap<string, PanelShare>,
 ): readonly Carrier[] {
-  const ids = mass.on.flatMap((id) => shares.get(id)?.strips.map((strip) => strip.bar) ?? [id]);
-  const bars = [...new Set(ids)].map((id) => all.get(id)).filter((body) => body?.prism !== undefined) as Body[];
+  const bars = barsOf(
+    mass.on.flatMap((id) => shares.get(id)?.strips.map((strip) => strip.bar) ?? [id]),
+    all,
+  );
   const panels = mass.on.flatMap((id) => shares.get(id) ?? []);
   const [first] = panels;
   if (first && panels.every(({ normal }) => Math.abs(normal[2]) > LEVEL)) {
-    const found = beside(mass, first, bars);
+    const halves = first.ways.map((way) => halfAlong(mass, way));
+    const found = beside(first, bars, { centre: mass.centre, halves, rigid: mass.rigid });
     if (found.length > 0) return found;
   }
   return bars.flatMap((body) => {

@@ -6,6 +6,7 @@ import type { Frame, Mass, Panel } from "../model/frame.ts";
 import { casesExclude } from "./excluding.ts";
 import { defineFact } from "./fact.ts";
 import { type PanelField, panelFields } from "./panel-fields.ts";
+import { PUSH_PATCH } from "./push-patch.ts";
 
 /** How a panel bends. */
 export interface PanelBending extends PanelField {
@@ -17,8 +18,6 @@ export interface PanelBending extends PanelField {
   push(force: number): PlatePeak;
 }
 
-/** Side of the patch that pushes, m. */
-export const PUSH_PATCH = 0.1;
 const G = 9.80665;
 /** Sets of this many cases, 2^12, are gone through in no time. */
 const MOST_VYING = 12;

@@ -1,5 +1,5 @@
 import type { OrientedBox } from "../geometry/box.ts";
-import { along, dot, type Vec3 } from "../geometry/vector.ts";
+import { add, along, dot, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { type Body, bodies, cutStation } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
@@ -24,6 +24,8 @@ export interface PanelShare {
   readonly ways: readonly [Vec3, Vec3];
   /** m² */
   readonly area: number;
+  /** Of its rectangle, between the axes of the bars that hold it, m. */
+  readonly middle: Vec3;
   readonly strips: readonly PanelStrip[];
 }
 
@@ -66,7 +68,7 @@ function share(
   supports: readonly Support[],
 ): Map<string, Stretches> {
   const all = new Map<string, Stretches>();
-  const add = (support: Support, cell: Cell, area: number): void => {
+  const give = (support: Support, cell: Cell, area: number): void => {
     const id = support.body.bar.ref.id;
     const own = all.get(id) ?? new Map();
     all.set(id, own);
@@ -82,8 +84,8 @@ function share(
       const alongV = between(supports, 0, uv[0], uv[1]);
       const lever = ({ low: a, high: b }: Between, at: number, part: number): void => {
         const toHigh = (at - a.at) / (b.at - a.at);
-        add(a.support, cell, part * (1 - toHigh));
-        add(b.support, cell, part * toHigh);
+        give(a.support, cell, part * (1 - toHigh));
+        give(b.support, cell, part * toHigh);
       };
       const [insideU, insideV] = [alongU?.inside === true, alongV?.inside === true];
       if (alongU && alongV && insideU && insideV) {
@@ -101,7 +103,7 @@ function share(
         const near = nearestSupport(supports, uv);
         if (alongU && u <= v) lever(alongU, uv[0], area);
         else if (alongV) lever(alongV, uv[1], area);
-        else if (near) add(near.support, cell, area);
+        else if (near) give(near.support, cell, area);
       }
     }
   }
@@ -157,7 +159,10 @@ export const panelShares = defineFact<
               areaPerLength: area / ((to - from) * (b - a)),
             });
       }
-      shares.set(panel.ref.id, { panel, normal, ways: [u, v], area: (high[0] - low[0]) * (high[1] - low[1]), strips });
+      const out = held.reduce((sum, { bar }) => sum + dot(bar.from, normal) / held.length, 0);
+      const middle = add(scale(normal, out), add(scale(u, (low[0] + high[0]) / 2), scale(v, (low[1] + high[1]) / 2)));
+      const area = (high[0] - low[0]) * (high[1] - low[1]);
+      shares.set(panel.ref.id, { panel, normal, ways: [u, v], area, middle, strips });
     }
     return shares;
   },

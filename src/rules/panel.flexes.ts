@@ -1,5 +1,6 @@
 import { defineCriterion } from "../criteria/criterion.ts";
-import { PUSH_PATCH, panelBending } from "../facts/panel-bending.ts";
+import { panelBending } from "../facts/panel-bending.ts";
+import { PUSH_PATCH } from "../facts/push-patch.ts";
 import { si } from "../model/units/quantity.ts";
 import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";

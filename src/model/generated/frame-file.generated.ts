@@ -1017,7 +1017,7 @@ case: string
  */
 on: (Ref | [Ref, ...(Ref)[]])
 /**
- * A force, for each part named.
+ * A force, for each part named; on a panel on 100 mm square in its middle.
  */
 force?: (number | string)
 /**
