@@ -29,6 +29,8 @@ export interface Picture {
   readonly tint?: (solid: Solid) => Vec3 | undefined;
   /** Parts that are not there: in dashed outline over those that are. */
   readonly ghosts?: readonly Ghost[];
+  /** Areas seen through, over the parts and under the lines. */
+  readonly areas?: readonly Area[];
   /** Lines with a width of their own, over the parts and under the signs. */
   readonly bands?: readonly Band[];
   /** Only what lies round this point fills the picture, m; the rest runs out of it. */
@@ -44,6 +46,14 @@ export interface Ghost {
   readonly solid: Solid;
   readonly ink: string;
   readonly width: number;
+}
+
+/** What lies within rings, holes after the outer one, and is no part of the frame. */
+export interface Area {
+  readonly rings: readonly (readonly Vec3[])[];
+  readonly fill: string;
+  /** What it is, for those who look into the drawing. */
+  readonly name: string;
 }
 
 /** A line through points, as wide as a thing of this size [m] or this many picture units; seen through where it stands for a part. */
@@ -90,7 +100,10 @@ interface Sheet {
 }
 
 /** All that the picture has to hold. */
-function pointsIn({ solids }: Scene, { symbols, focus, view, ghosts = [], bands = [] }: Picture): readonly Vec3[] {
+function pointsIn(
+  { solids }: Scene,
+  { symbols, focus, view, ghosts = [], areas = [], bands = [] }: Picture,
+): readonly Vec3[] {
   if (focus)
     return [-1, 1].map((side) => along(along(focus.at, view.right, side * focus.radius), view.up, side * focus.radius));
   const signs = symbols
@@ -101,7 +114,8 @@ function pointsIn({ solids }: Scene, { symbols, focus, view, ghosts = [], bands 
       ]
     : [];
   const shapes = [...solids, ...ghosts.map(({ solid }) => solid)];
-  return [...shapes.flatMap(({ prism }) => prism.vertices), ...bands.flatMap(({ points }) => points), ...signs];
+  const lines = [...bands.map(({ points }) => points), ...areas.flatMap(({ rings }) => rings)];
+  return [...shapes.flatMap(({ prism }) => prism.vertices), ...lines.flat(), ...signs];
 }
 
 function sheetFor(scene: Scene, picture: Picture): Sheet {
@@ -212,6 +226,9 @@ function banded({ points, ink, wide, opacity = 1, dashes, name }: Band, sheet: S
   return `<path data-band="${escaped(name)}" d="M${d}" fill="none" stroke="${ink}" stroke-width="${tidy(width)}"${through}${line}/>\n`;
 }
 
+const covered = ({ rings, fill, name }: Area, sheet: Sheet): string =>
+  `<path data-area="${escaped(name)}" d="${pathOf(rings, sheet)}" fill="${fill}" fill-opacity="0.6" stroke-width="1.2"/>\n`;
+
 /** Only the edges, over everything: for parts that run into each other and so have no place in the order. */
 function outlined(solid: Solid, sheet: Sheet): string {
   const d = pathOf(
@@ -247,6 +264,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
     ...parts,
     ...clashing.map((solid) => outlined(solid, sheet)),
     ...(picture.ghosts ?? []).map((ghost) => ghosted(ghost, sheet, view)),
+    ...(picture.areas ?? []).map((area) => covered(area, sheet)),
     ...(picture.bands ?? []).map((band) => banded(band, sheet)),
     "</g>\n",
     symbols ? drawnSymbols(symbols, sheet.place) : "",

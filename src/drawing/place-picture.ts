@@ -1,5 +1,6 @@
 import { type Bounds3, boundsOf, boundsOverlap } from "../geometry/bounds.ts";
 import { distance, midpoint, type Vec2, type Vec3 } from "../geometry/vector.ts";
+import { boxEdges } from "./box-edges.ts";
 import { cornerFor } from "./cure-picture.ts";
 import { type Band, type Look, lineDrawing } from "./line-drawing.ts";
 import { roundAbout } from "./round-about.ts";
@@ -55,22 +56,8 @@ function namedIn({ solids }: Scene, named: readonly string[]): readonly Solid[] 
   );
 }
 
-function edgesOf({ id, low, high }: Box): readonly Band[] {
-  const corner = (i: number): Vec3 => [i & 1 ? high[0] : low[0], i & 2 ? high[1] : low[1], i & 4 ? high[2] : low[2]];
-  return [1, 2, 4].flatMap((step) =>
-    [0, 1, 2, 3, 4, 5, 6, 7]
-      .filter((i) => (i & step) === 0)
-      .map(
-        (i): Band => ({
-          points: [corner(i), corner(i | step)],
-          ink: ZONE,
-          wide: { units: 1.2 },
-          dashes: "5 3",
-          name: id,
-        }),
-      ),
-  );
-}
+const edgesOf = ({ id, low, high }: Box): readonly Band[] =>
+  boxEdges(low, high).map((points) => ({ points, ink: ZONE, wide: { units: 1.2 }, dashes: "5 3", name: id }));
 
 /** From near by: what is named, and what is round it, so that nothing else stands before it. */
 function near(scene: Scene, own: readonly Solid[], { min, max }: Bounds3, title: string): string {

@@ -23,12 +23,14 @@ export function pointsOf(frame: Frame, scene: Scene): (at: Ref) => Vec3 | undefi
     middle(scene.solids.filter((solid) => solid.of.id === id).flatMap(({ prism }) => prism.vertices));
   const middleOf = (body: Body | undefined): Vec3 | undefined =>
     body && midpoint(cutPoint(body, "from"), cutPoint(body, "to"));
-  /** Of a joint that holds nothing as drawn: the end it is on, or between the bars it is to hold. */
+  /** Of a joint that holds nothing as drawn: the end it is on, the point it is written at, or between the bars it is to hold. */
   const asWritten = (id: string): Vec3 | undefined => {
     const joint = frame.joints.find(({ ref }) => ref.id === id);
     const body = joint && all.get(joint.bar);
     if (body) return cutPoint(body, joint.end);
-    const held = [...frame.ties, ...frame.pivots].find(({ ref }) => ref.id === id)?.bars ?? [];
+    const written = [...frame.fastenings, ...frame.pivots].find(({ ref }) => ref.id === id);
+    if (written) return written.at;
+    const held = frame.ties.find(({ ref }) => ref.id === id)?.bars ?? [];
     return middle(held.map((bar) => middleOf(all.get(bar))).filter((point) => point !== undefined));
   };
   const ofJoint = (id: string): Vec3 | undefined =>
@@ -51,7 +53,7 @@ export function pointsOf(frame: Frame, scene: Scene): (at: Ref) => Vec3 | undefi
         return (
           unplaced.find((one) => one.ref.id === at.id)?.at ??
           drawn(at.id) ??
-          ofJoint(placed.find((one) => one.ref.id === at.id)?.joint.id ?? "")
+          ofJoint(placed.find((one) => one.ref.id === at.id)?.joint.id ?? at.id.slice(0, at.id.lastIndexOf("/")))
         );
       case "screw":
       case "nut": {

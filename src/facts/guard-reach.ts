@@ -6,8 +6,8 @@ import { OUT_OF_REACH, overDistanceWithin } from "./reach-over.ts";
 
 /** How one side of a guard keeps people from a zone. */
 export interface SideReach {
-  /** "-x side", or "top". */
   readonly name: string;
+  readonly plane: GuardSide;
   /** The opening that comes nearest to letting someone reach the zone, with the thickest rod that passes it, m; undefined where the side is closed. */
   readonly through: (Opening & { readonly clear: number }) | undefined;
   /** Over the top of the side, where nothing lies over the zone; `needed` undefined: too low to guard at all. */
@@ -23,7 +23,8 @@ export interface ZoneReach {
 
 const AXES = ["x", "y", "z"] as const;
 
-const nameOf = ({ axis, sign }: { readonly axis: 0 | 1 | 2; readonly sign: 1 | -1 }): string =>
+/** "-x side", or "top". */
+export const sideName = ({ axis, sign }: { readonly axis: 0 | 1 | 2; readonly sign: 1 | -1 }): string =>
   axis === 2 ? "top" : `${sign > 0 ? "+" : "-"}${AXES[axis]} side`;
 
 /** The opening whose distance falls furthest short of what is needed, in proportion. */
@@ -46,7 +47,8 @@ export function sidesReach(guarding: Guarding<Hazard>, floor: number): readonly 
   return guarding.sides.map((side) => {
     const worst = worstOf(openingsOf(side, guarding.zone));
     return {
-      name: nameOf(side),
+      name: sideName(side),
+      plane: side,
       through: worst && { ...worst, clear: clearWidth(worst, side) },
       over: overOf(side, guarding, floor),
     };
@@ -65,7 +67,7 @@ export const guardReach = defineFact<readonly ZoneReach[], { guardSides: typeof 
     return all.map((guarding): ZoneReach => {
       const { zone } = guarding;
       if (!reachable(zone, floor)) return { zone, sides: [], open: [] };
-      return { zone, sides: sidesReach(guarding, floor), open: guarding.open.map(nameOf) };
+      return { zone, sides: sidesReach(guarding, floor), open: guarding.open.map(sideName) };
     });
   },
 });

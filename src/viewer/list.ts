@@ -43,7 +43,7 @@ function entries(model: ModelData): readonly Entry[] {
 /** How much of the frame there has to be in the picture of a finding. */
 function least(model: ModelData, pose: PoseData | undefined): number {
   if (!pose) return LEAST.part;
-  if (pose.tool >= 0) return LEAST.part;
+  if (pose.tool >= 0 || pose.guard >= 0) return LEAST.part;
   if (pose.path >= 0) return LEAST.path;
   const kind = model.shapes[pose.shape]?.kind;
   return kind === "bent" || kind === "turning" ? LEAST.part : LEAST.shape;

@@ -1,11 +1,12 @@
-import type { ModelData, PathData, ToolData } from "../drawing/model3d/model-data.ts";
+import type { GuardData, ModelData, PathData, ToolData } from "../drawing/model3d/model-data.ts";
 import { type Batch, batchesFor } from "./batch.ts";
 import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import { INK, type Rgb } from "./colours.ts";
 import { swungList, swungParts } from "./doors.ts";
 import { programOf } from "./gl-program.ts";
-import { type Meshes, meshesOf } from "./mesh.ts";
+import { GUARD_INKS, guardMeshes } from "./guard-mesh.ts";
+import { type Mesh, type Meshes, meshesOf } from "./mesh.ts";
 import { PATH_INKS, pathMesh } from "./path-mesh.ts";
 import { LOAD_SIGN, signMesh } from "./sign-mesh.ts";
 import { toolMeshes } from "./tool-mesh.ts";
@@ -19,6 +20,8 @@ export interface Painter {
   path(path: PathData | undefined): void;
   /** The turn of a tool about its screw, over the parts. */
   tool(tool: ToolData | undefined): void;
+  /** A zone of danger, what lies open before it and the shortest way there, over the parts. */
+  guard(guard: GuardData | undefined): void;
   /** Doors opened by this share of their way. */
   open(share: number): void;
   paint(eye: Eye, bend: number, spread: number): void;
@@ -70,7 +73,7 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   gl.blendFunc(gl.SRC_ALPHA, gl.ONE_MINUS_SRC_ALPHA);
   gl.clearColor(1, 1, 1, 1);
   let inner: Batch | undefined;
-  let turn: { readonly free: Batch; readonly lines: Batch } | undefined;
+  let over: { readonly filled: Batch; readonly lines: Batch } | undefined;
   let [shape, opened] = [-1, 0];
   let [faceInks, edgeInks]: [readonly Rgb[], readonly Rgb[]] = [[], []];
   const recolour = (): void => {
@@ -95,6 +98,17 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
     draw();
     gl.disable(gl.BLEND);
   };
+  const layOver = (
+    meshes: { readonly filled: Mesh; readonly lines: Mesh } | undefined,
+    fill: Rgb,
+    inkOf: (part: number) => Rgb,
+  ): void => {
+    over?.filled.drop();
+    over?.lines.drop();
+    over = meshes && { filled: batches.of(meshes.filled), lines: batches.of(meshes.lines) };
+    over?.filled.recolour(() => fill);
+    over?.lines.recolour(inkOf);
+  };
   return {
     path(path) {
       inner?.drop();
@@ -104,12 +118,10 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
       pose(inner);
     },
     tool(tool) {
-      turn?.free.drop();
-      turn?.lines.drop();
-      const meshes = tool && toolMeshes(tool);
-      turn = meshes && { free: batches.of(meshes.free), lines: batches.of(meshes.lines) };
-      turn?.free.recolour(() => FREE);
-      turn?.lines.recolour(() => BLOCKED);
+      layOver(tool && toolMeshes(tool), FREE, () => BLOCKED);
+    },
+    guard(guard) {
+      layOver(guard && guardMeshes(guard), GUARD_INKS.filled, (part) => GUARD_INKS.lines[part] ?? INK);
     },
     open(share) {
       opened = share;
@@ -156,11 +168,11 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
         seenThrough(() => drawn.panels.draw(gl.TRIANGLES, { flat: false, alpha: GLASS }));
         gl.depthMask(true);
       }
-      if (spread > 0 || !turn) return;
-      // Over all: what stands in the way would hide where it stops the tool.
+      if (spread > 0 || !over) return;
+      // Over all: what stands in the way would hide where it stops the tool, or what lies open behind it.
       gl.disable(gl.DEPTH_TEST);
-      seenThrough(() => turn?.free.draw(gl.TRIANGLES, { flat: true, alpha: FREE_ALPHA }));
-      turn.lines.draw(gl.LINES, { flat: true });
+      seenThrough(() => over?.filled.draw(gl.TRIANGLES, { flat: true, alpha: FREE_ALPHA }));
+      over.lines.draw(gl.LINES, { flat: true });
       gl.enable(gl.DEPTH_TEST);
     },
   };

@@ -25,6 +25,8 @@ export interface Stage {
   path(index: number): void;
   /** Shows the turn of a tool about its screw, and goes near it; −1: none. */
   tool(index: number): void;
+  /** Shows a zone of danger with what lies open before it, from the side of the people there; −1: none. Takes the place of a tool. */
+  guard(index: number): void;
   /** Turns to a pin and brings out its parts, with no less of the frame in the picture than this share; undefined lets go. */
   choose(pin: number | undefined, least?: number): void;
   /** Leaves these pins alone visible. */
@@ -141,6 +143,18 @@ class Easel implements Stage {
     const said = tool.free.length > 0 ? "free where it is filled" : "free nowhere";
     this.tags.set([...this.feet, { at: centre, words: `${tool.words}: ${said}` }]);
     this.eye.to(lookAt(this.eye.now, centre, this.middle, ROUND_TOOL * tool.reach));
+  }
+
+  guard(index: number): void {
+    const guard = this.model.guards[index];
+    this.canvas.dataset.guard = guard?.words ?? "";
+    if (!guard) return;
+    this.painter.guard(guard);
+    const at = vecAt(guard.at, 0);
+    this.tags.set([...this.feet, { at, words: guard.words }]);
+    this.ask();
+    const outside = add(this.middle, vecAt(guard.out, 0), this.across);
+    this.eye.to(this.whole(lookAt(this.eye.now, outside, this.middle, this.across)));
   }
 
   choose(pin: number | undefined, least: number = LEAST.part): void {

@@ -1,4 +1,5 @@
 import type { ToolData } from "../drawing/model3d/model-data.ts";
+import { looseMesh } from "./loose-mesh.ts";
 import type { Mesh } from "./mesh.ts";
 import { add, mix, type Vec, vecAt } from "./vec.ts";
 
@@ -7,21 +8,9 @@ const STEP = Math.PI / 60;
 /** Spokes begin at this share of the reach: at the axis they would run together. */
 const INNER = 0.4;
 
-/** Corners or ends of lines that belong to no part. */
-function meshOf(points: readonly Vec[]): Mesh {
-  return {
-    at: Float32Array.from(points.flat()),
-    normal: new Float32Array(3 * points.length),
-    away: new Float32Array(3 * points.length),
-    part: new Int32Array(points.length).fill(-1),
-    rides: new Int32Array(points.length).fill(-1),
-    station: new Float32Array(points.length),
-  };
-}
-
 /** The turn of a tool about its screw: what is free as a filled sector, what is blocked as spokes, and the rim of both. */
 export function toolMeshes({ at, zero, quarter, reach, free }: ToolData): {
-  readonly free: Mesh;
+  readonly filled: Mesh;
   readonly lines: Mesh;
 } {
   const centre = vecAt(at, 0);
@@ -41,5 +30,5 @@ export function toolMeshes({ at, zero, quarter, reach, free }: ToolData): {
     const spoke = i % 2 === 0 && !isFree(angle) ? [mix(centre, rim(angle), INNER), rim(angle)] : [];
     return [rim(angle), rim(angle + STEP), ...spoke];
   }).flat();
-  return { free: meshOf(filled), lines: meshOf(lines) };
+  return { filled: looseMesh(filled), lines: looseMesh(lines) };
 }

@@ -107,6 +107,7 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
       shapes.show(finding?.shape ?? -1);
       paths.show(finding?.path ?? -1);
       stage.tool(finding?.tool ?? -1);
+      stage.guard(finding?.guard ?? -1);
     },
     shares(rule) {
       const wanted = all.findIndex(([, one]) => one.by === "check" && model.checks[one.index]?.rule === rule);

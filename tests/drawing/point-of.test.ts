@@ -46,7 +46,7 @@ describe("where parts are pointed at", () => {
     expect(lost.map(({ kind, id }) => `${kind} ${id}`)).toEqual([]);
   });
 
-  it("is the end it is on for a joint that meets no bar, and between its bars for a tie of bars that lie apart", () => {
+  it("is the end it is on for a joint that meets no bar, and where it is written for a plate without a place, and between its bars for a tie of bars that lie apart", () => {
     const bar = (id: string, y: number) => ({
       id,
       profile: "40x40-8",
@@ -59,10 +59,15 @@ describe("where parts are pointed at", () => {
       units: "mm-N-kg",
       bars: [bar("a", 0), bar("b", 200)],
       joints: [{ bars: ["a"], ends: "to", by: [{ connector: "inside-bracket-40", on: "below" }] }],
+      fastenings: [
+        { id: "cleat", part: "gusset-bracket-40", on: "-y", against: "-y", at: [100, 0, 800], holds: ["a", "b"] },
+      ],
       ties: [{ id: "t", part: "side-tie-8", bars: ["a", "b"], at: [300] }],
     });
     const pointOf = pointsOf(frame, sceneOf(frame));
     expect(pointOf(ref("joint", "a.to"))).toEqual([0.6, 0, 0.5].map((c) => expect.closeTo(c, 9)));
+    for (const cleat of [ref("joint", "cleat"), ref("connector", "cleat/1")])
+      expect(pointOf(cleat)).toEqual([0.1, 0, 0.8].map((c) => expect.closeTo(c, 9)));
     expect(pointOf(ref("joint", "t"))).toEqual([0.3, 0.1, 0.5].map((c) => expect.closeTo(c, 9)));
   });
 });

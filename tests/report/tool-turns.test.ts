@@ -39,7 +39,7 @@ describe("the turn of a tool in the view that turns", () => {
   });
 
   it("fills the free sector, r²α/2, and puts spokes over the rest alone", () => {
-    const { free, lines } = toolMeshes(third);
+    const { filled: free, lines } = toolMeshes(third);
     let area = 0;
     for (let i = 0; i < free.at.length; i += 9) {
       const [x1 = 0, y1 = 0] = [free.at[i + 3], free.at[i + 4]];

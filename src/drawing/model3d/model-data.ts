@@ -22,6 +22,21 @@ export interface ModelData {
   readonly pins: readonly PinData[];
   readonly poses: readonly PoseData[];
   readonly tools: readonly ToolData[];
+  readonly guards: readonly GuardData[];
+}
+
+/** A zone of danger, what lies open before it and the shortest way there: mm, three numbers a point. */
+export interface GuardData {
+  readonly words: string;
+  /** Where the words stand, and the way to the people there, a unit vector. */
+  readonly at: readonly number[];
+  readonly out: readonly number[];
+  /** Corners of triangles. */
+  readonly filled: readonly number[];
+  /** Ends of lines: the outline of what is open, the zone, and the way. */
+  readonly open: readonly number[];
+  readonly zone: readonly number[];
+  readonly way: readonly number[];
 }
 
 /** The turn of a tool about a screw: mm, unit vectors, and the free arcs from and to, rad. */
@@ -34,13 +49,14 @@ export interface ToolData {
   readonly free: readonly number[];
 }
 
-/** What is shown with a finding that has a shape, a load path or the turn of a tool of its own; −1 where it has none. */
+/** What is shown with a finding that has a shape, a load path, the turn of a tool or a guard of its own; −1 where it has none. */
 export interface PoseData {
   /** "3.2" */
   readonly finding: string;
   readonly shape: number;
   readonly path: number;
   readonly tool: number;
+  readonly guard: number;
 }
 
 export interface ShapeData {

@@ -166,6 +166,7 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = []
     pins,
     poses: posed.list,
     tools: posed.tools,
+    guards: posed.guards,
   };
 }
 

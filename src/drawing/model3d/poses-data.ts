@@ -1,16 +1,19 @@
 import type { LoadPath } from "../../facts/load-paths.ts";
 import type { MovingShape } from "../../facts/moving-shapes.ts";
+import type { GuardSign } from "../guard-sign.ts";
 import { MANY_BARS } from "../many-bars.ts";
 import type { ToolTurn } from "../tool-turn.ts";
-import type { PoseData, ToolData } from "./model-data.ts";
+import { guardData } from "./guard-data.ts";
+import type { GuardData, PoseData, ToolData } from "./model-data.ts";
 
-/** The shape, the load path and the turn of a tool that a finding belongs to, where it has them. */
+/** The shape, the load path, the turn of a tool and the guard that a finding belongs to, where it has them. */
 export interface Pose {
   /** "3.2" */
   readonly finding: string;
   readonly shape: MovingShape | undefined;
   readonly path: LoadPath | undefined;
   readonly tool: ToolTurn | undefined;
+  readonly guard: { readonly sign: GuardSign; readonly words: string } | undefined;
 }
 
 /** Shapes that only findings need, at most; one of a frame with more bars than this, where each is large. */
@@ -41,7 +44,7 @@ const toolData = ({ words, centre, zero, quarter, reach, free }: ToolTurn): Tool
 const same = (a: MovingShape, b: MovingShape): boolean =>
   a.kind === b.kind && a.name === b.name && a.factor === b.factor && a.swings?.side === b.swings?.side;
 
-/** The shapes to be shown, the usual ones first, the turns of tools, and which of them and of the paths goes with which finding. */
+/** The shapes to be shown, the usual ones first, the turns of tools and the guards, and which of them and of the paths goes with which finding. */
 export function posesData(
   poses: readonly Pose[],
   usual: readonly MovingShape[],
@@ -50,6 +53,7 @@ export function posesData(
 ): {
   readonly shapes: readonly MovingShape[];
   readonly tools: readonly ToolData[];
+  readonly guards: readonly GuardData[];
   readonly list: readonly PoseData[];
 } {
   const shapes = [...usual];
@@ -61,13 +65,15 @@ export function posesData(
     return shapes.push(shape) - 1;
   };
   const tools: ToolData[] = [];
+  const guards: GuardData[] = [];
   const list = poses
-    .map(({ finding, shape, path, tool }) => ({
+    .map(({ finding, shape, path, tool, guard }) => ({
       finding,
       shape: placeOf(shape),
       path: paths.findIndex(({ name }) => name === path?.name),
       tool: tool && tools.length < TOOLS ? tools.push(toolData(tool)) - 1 : -1,
+      guard: guard ? guards.push(guardData(guard.sign, guard.words)) - 1 : -1,
     }))
-    .filter(({ shape, path, tool }) => shape >= 0 || path >= 0 || tool >= 0);
-  return { shapes, tools, list };
+    .filter(({ shape, path, tool, guard }) => Math.max(shape, path, tool, guard) >= 0);
+  return { shapes, tools, guards, list };
 }

@@ -10,6 +10,7 @@ import type { Ref } from "../../model/ref.ts";
 import { wayWords } from "../reach/forms.ts";
 import { trialOf } from "../reach/sweep-picture.ts";
 import { shapeOfFinding, viewOfFinding } from "./finding-shape.ts";
+import { guardOf } from "./guard-pictures.ts";
 import type { PartOfSheet } from "./parts.ts";
 import { TOOL_RULES } from "./tool-rules.ts";
 
@@ -31,7 +32,13 @@ function turnAt(frame: Frame, { rule, at, shown }: Finding): ToolTurn | undefine
   return trial && toolTurn(room, trial, wayWords(trial));
 }
 
-/** What is shown with each finding that has a shape, a load path or the turn of a tool of its own. */
+function guardPose(frame: Frame, finding: Finding): Pose["guard"] {
+  const sign = guardOf(frame, finding);
+  const { at, shown } = finding;
+  return sign && { sign, words: shown.distance === undefined ? at.id : `${shown.distance} to ${at.id}` };
+}
+
+/** What is shown with each finding that has a shape, a load path, the turn of a tool or a guard of its own. */
 export function findingPoses(frame: Frame, parts: readonly PartOfSheet[]): readonly Pose[] {
   return parts.flatMap(({ findings }) =>
     findings.map(({ number, finding }): Pose => {
@@ -42,6 +49,7 @@ export function findingPoses(frame: Frame, parts: readonly PartOfSheet[]): reado
         shape: passed ? undefined : shapeOfFinding(frame, finding),
         path: passed ? pathUnder(frame, view) : undefined,
         tool: turnAt(frame, finding),
+        guard: guardPose(frame, finding),
       };
     }),
   );

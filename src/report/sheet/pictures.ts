@@ -16,6 +16,7 @@ import { sweepPicture } from "../reach/sweep-picture.ts";
 import { openEndPictures } from "./end-pictures.ts";
 import { viewOfFinding } from "./finding-shape.ts";
 import { framePicture } from "./frame-pictures.ts";
+import { guardFindingPicture } from "./guard-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
 import { panelFindingPicture } from "./panel-pictures.ts";
 import { TOOL_RULES } from "./tool-rules.ts";
@@ -120,6 +121,7 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
     if (tool) return tool;
     if (finding.at.kind === "panel") return panelFindingPicture(frame, scene, finding);
+    if (finding.at.kind === "zone") return guardFindingPicture(frame, scene, finding) ?? place(finding);
     if (finding.at.kind === "door") return doorsPicture(frame, scene, finding);
     if (finding.rule === "end.bare") return openEndPictures(frame, scene, finding);
     const joint = jointOf(scene, finding);

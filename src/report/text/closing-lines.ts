@@ -1,6 +1,8 @@
+import { MOST_TRIED } from "../../inspection/cure-budget.ts";
 import type { Report, Tally } from "../../inspection/report.ts";
 import { changedWords } from "../changed-words.ts";
 import { count, listed, shareOfLimit } from "../count.ts";
+import { trialWords } from "../trial-words.ts";
 import { CAUTION } from "../words.ts";
 import { type Page, paragraph } from "./page.ts";
 
@@ -63,7 +65,7 @@ export function* closingLines(page: Page, report: Report): Generator<string> {
   if (untried > 0) {
     yield paragraph(
       page,
-      `${count(tried, "change")} tried in search of cures, ${untried} more not tried (--cures ${tried + untried} tries them).`,
+      `${trialWords(tried, untried)} (${tried + untried > MOST_TRIED ? `--cures tries up to ${MOST_TRIED}` : `--cures ${tried + untried} tries them`}).`,
     );
   }
   if (changed.length > 0) yield paragraph(page, `Changed: ${changed.map(changedWords).join("; ")}.`);

@@ -1,4 +1,5 @@
 import { changedWords } from "../../changed-words.ts";
+import { trialWords } from "../../trial-words.ts";
 import { CAUTION } from "../../words.ts";
 import { revisionHash } from "../hashes.ts";
 import { html, type Markup } from "../html.ts";
@@ -30,7 +31,7 @@ export function recordOf({ report, bytes, house, version }: SheetInput): Markup 
 ${changed.length > 0 ? html`<h3>Changed</h3>\n<ul class="two">${changed.map((one) => html`<li>${changedWords(one)}</li>`)}</ul>` : ""}
 <h3>Cautions</h3>
 <ul>${CAUTIONS.map((one) => html`<li>${one}</li>`)}</ul>
-${cureTrials.untried > 0 ? html`<p>${cureTrials.tried} changes were tried in search of cures, ${cureTrials.untried} more were not.</p>` : ""}
+${cureTrials.untried > 0 ? html`<p>${trialWords(cureTrials.tried, cureTrials.untried)}.</p>` : ""}
 <div class="block">
 <dl>
 <div class="t"><dt>Frame</dt><dd>${title === "" ? file : title}</dd></div>
