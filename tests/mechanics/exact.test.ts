@@ -1,62 +1,11 @@
 import { describe, expect, test } from "vitest";
 import { prepareFrame } from "../../src/mechanics/frame.ts";
-import type { FrameModel, Hold, LoadCase, Member, MemberLoad, Six } from "../../src/mechanics/model.ts";
+import type { FrameModel, MemberLoad, Six } from "../../src/mechanics/model.ts";
 import { largest, valueAt } from "../../src/mechanics/piecewise.ts";
 import { memberDeflections, memberForces, solvedState } from "../../src/mechanics/results.ts";
 import { solveFrame } from "../../src/mechanics/statics/solve.ts";
 import { GLOBAL } from "./line-beam.ts";
-
-/** Closed forms are met to this fraction: ten times what doubles lose on a beam of one member. */
-const RELATIVE = 1e-11;
-function near(actual: number, expected: number, allowed = RELATIVE): void {
-  expect(Math.abs(actual - expected), `${actual} against ${expected}`).toBeLessThanOrEqual(
-    allowed * Math.abs(expected),
-  );
-}
-
-const [L, EI, GA] = [1.3, 11_000, 9e6];
-const MEMBER: Member = {
-  from: 0,
-  to: 1,
-  axes: GLOBAL,
-  EA: 70e6,
-  EIy: 16_000,
-  EIz: EI,
-  GJ: 950,
-  GAy: Infinity,
-  GAz: Infinity,
-  massPerLength: 3,
-};
-const FIXED: Six<Hold> = ["fixed", "fixed", "fixed", "fixed", "fixed", "fixed"];
-const FREE: Six<Hold> = ["free", "free", "free", "free", "free", "free"];
-const PINNED: Six<Hold> = ["fixed", "fixed", "fixed", "fixed", "free", "free"];
-
-function beam(left: Six<Hold>, right: Six<Hold>, load: LoadCase, more: Partial<Member> = {}) {
-  const model: FrameModel = {
-    nodes: [
-      [0, 0, 0],
-      [L, 0, 0],
-    ],
-    members: [{ ...MEMBER, ...more }],
-    supports: [
-      { node: 0, holds: left },
-      { node: 1, holds: right },
-    ],
-  };
-  return solveFrame(prepareFrame(model), [load], [[1]]);
-}
-
-const on = (...members: MemberLoad[]): LoadCase => ({ members });
-const uniform = (w: number): MemberLoad => ({
-  kind: "line",
-  member: 0,
-  start: 0,
-  end: L,
-  force: [
-    [0, -w, 0],
-    [0, -w, 0],
-  ],
-});
+import { beam, EI, FIXED, FREE, GA, L, MEMBER, near, on, PINNED, RELATIVE, uniform } from "./one-beam.ts";
 
 describe("a member under loads between its ends, without sub-meshing (Roark 7th ed. Tables 8.1; Timoshenko)", () => {
   test("held at both ends, point force at a: P a b²/L², P a² b/L², and P a³ b³/(3 EI L³) below the force", () => {

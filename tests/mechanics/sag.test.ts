@@ -1,61 +1,8 @@
 import { describe, expect, test } from "vitest";
-import { prepareFrame } from "../../src/mechanics/frame.ts";
 import { sag } from "../../src/mechanics/member/sag.ts";
-import type { FrameModel, Hold, LoadCase, Member, MemberLoad, Six } from "../../src/mechanics/model.ts";
 import { extrema, linearCombination } from "../../src/mechanics/piecewise.ts";
 import { memberDeflections, memberForces } from "../../src/mechanics/results.ts";
-import { solveFrame } from "../../src/mechanics/statics/solve.ts";
-import { GLOBAL } from "./line-beam.ts";
-
-/** Closed forms are met to this fraction: ten times what doubles lose on a beam of one member. */
-const RELATIVE = 1e-11;
-function near(actual: number, expected: number, allowed = RELATIVE): void {
-  expect(Math.abs(actual - expected), `${actual} against ${expected}`).toBeLessThanOrEqual(
-    allowed * Math.abs(expected),
-  );
-}
-
-const [L, EI] = [1.3, 11_000];
-const MEMBER: Member = {
-  from: 0,
-  to: 1,
-  axes: GLOBAL,
-  EA: 70e6,
-  EIy: 16_000,
-  EIz: EI,
-  GJ: 950,
-  GAy: Infinity,
-  GAz: Infinity,
-  massPerLength: 3,
-};
-const PINNED: Six<Hold> = ["fixed", "fixed", "fixed", "fixed", "free", "free"];
-
-function beam(left: Six<Hold>, right: Six<Hold>, load: LoadCase, more: Partial<Member> = {}) {
-  const model: FrameModel = {
-    nodes: [
-      [0, 0, 0],
-      [L, 0, 0],
-    ],
-    members: [{ ...MEMBER, ...more }],
-    supports: [
-      { node: 0, holds: left },
-      { node: 1, holds: right },
-    ],
-  };
-  return solveFrame(prepareFrame(model), [load], [[1]]);
-}
-
-const on = (...members: MemberLoad[]): LoadCase => ({ members });
-const uniform = (w: number): MemberLoad => ({
-  kind: "line",
-  member: 0,
-  start: 0,
-  end: L,
-  force: [
-    [0, -w, 0],
-    [0, -w, 0],
-  ],
-});
+import { beam, EI, L, MEMBER, near, on, PINNED, uniform } from "./one-beam.ts";
 
 describe("sag", () => {
   const w = 520;
