@@ -1,31 +1,10 @@
+import { nothingRead } from "../inspection/nothing-read.ts";
 import type { Report } from "../inspection/report.ts";
 import type { Problem } from "../model/problem.ts";
 
-const NOTHING = { bars: 0, joints: 0, cases: 0, parts: 0 };
-
-function emptyReport(file: string): Report {
-  return {
-    file,
-    title: "",
-    units: "mm-N-kg",
-    verdict: "unread",
-    complete: false,
-    counts: NOTHING,
-    problems: [],
-    findings: [],
-    undecided: [],
-    tallies: [],
-    failures: [],
-    assumed: [],
-    changed: [],
-    concessionRemarks: [],
-    cureTrials: { tried: 0, untried: 0 },
-  };
-}
-
 /** The report of a file whose bytes could not be had, or whose stock could not be read. */
 export function unreadReport(file: string, problems: readonly Problem[]): Report {
-  return { ...emptyReport(file), problems };
+  return { ...nothingRead(file), problems };
 }
 
 /** A problem of a whole file: nothing of it was read. */
@@ -41,5 +20,5 @@ export function fileProblem(file: string, why: string, expected: string): Proble
 
 /** The report of a file on which the tool itself failed. */
 export function failedReport(file: string, message: string): Report {
-  return { ...emptyReport(file), failures: [{ message }] };
+  return { ...nothingRead(file), failures: [{ message }] };
 }

@@ -10,6 +10,7 @@ import { concede } from "./concede.ts";
 import { criteriaProblems } from "./criteria-problems.ts";
 import type { Setting, Watch } from "./finding.ts";
 import { Limits } from "./limits.ts";
+import { nothingRead } from "./nothing-read.ts";
 import { inReadingOrder } from "./order.ts";
 import { placing } from "./placing.ts";
 import { readForInspection, type ToRead } from "./read-for-inspection.ts";
@@ -32,22 +33,12 @@ export interface Inspection extends ToRead {
 
 /** The result where there is no frame to judge. */
 function unread(file: string, reading: FrameReading | undefined, problems: readonly Problem[]): Report {
+  const { title, units } = reading?.frame ?? {};
   return {
-    file,
-    title: reading?.frame?.title ?? "",
-    units: reading?.frame?.units ?? "mm-N-kg",
-    verdict: "unread",
-    complete: false,
-    counts: { bars: 0, joints: 0, cases: 0, parts: 0 },
+    ...nothingRead(file),
+    ...(title === undefined ? {} : { title }),
+    ...(units === undefined ? {} : { units }),
     problems: [...problems].sort(compareProblems),
-    findings: [],
-    undecided: [],
-    tallies: [],
-    failures: [],
-    assumed: [],
-    changed: [],
-    concessionRemarks: [],
-    cureTrials: { tried: 0, untried: 0 },
   };
 }
 
