@@ -10,7 +10,9 @@ import { defineFact } from "./fact.ts";
 import { type Lifted, lifted } from "./lifted.ts";
 import { gathered, masses } from "./mass.ts";
 import { type NutEntry, nutEntries, slotKey } from "./nut-entries.ts";
+import { rowScrews, usualScrew } from "./row-screws.ts";
 import { screwedParts } from "./screwed-parts.ts";
+import { sheets } from "./sheets.ts";
 
 /** Nuts of one slot, laid in while its bar is still loose. */
 export interface SlotNuts {
@@ -111,11 +113,12 @@ export const buildPlan = defineFact<
     entries: typeof nutEntries;
     lifted: typeof lifted;
     masses: typeof masses;
+    sheets: typeof sheets;
   }
 >({
   id: "build-plan",
-  needs: { order: buildOrder, bodies, parts: screwedParts, entries: nutEntries, lifted, masses },
-  compute({ order, bodies: all, parts: screwed, entries, lifted: weights, masses: known }, frame) {
+  needs: { order: buildOrder, bodies, parts: screwedParts, entries: nutEntries, lifted, masses, sheets },
+  compute({ order, bodies: all, parts: screwed, entries, lifted: weights, masses: known, sheets: laid }, frame) {
     const own = new Map([...known.own, ...known.fixed].map((one) => [one.ref.id, one]));
     const together = (ids: Iterable<string>) => gathered([...ids].flatMap((id) => own.get(id) ?? []));
     const cornersOf = (ids: Iterable<string>) => [...ids].flatMap((id) => all.get(id)?.prism?.vertices ?? []);
@@ -165,11 +168,21 @@ export const buildPlan = defineFact<
         const { screw, of } = found;
         const torque = of.sheet ? undefined : (of.choice?.torque ?? screw.screw.torque);
         const lock = of.choice?.lock ?? "none";
-        const name = of.usual ? `screw such as ${screw.screw.name}` : screw.screw.name;
+        const name = of.usual ? usualScrew(screw.screw.name) : screw.screw.name;
         const key = `${name} ${torque} ${lock}`;
         lines.set(key, { screw: name, count: (lines.get(key)?.count ?? 0) + 1, torque, lock });
       }
       return [...lines.values()];
+    };
+    /** Screws of the sheets put on that have no place of their own. */
+    const unplacedOn = ({ what, places }: BuildStep): readonly Tightening[] => {
+      if (what !== "place") return [];
+      const on = laid.filter(({ panel }) => places.some((part) => part.id === panel.ref.id));
+      const rows = on.flatMap((sheet) => rowScrews(sheet, all, screwed.free)).filter((row) => !row.placed);
+      return [...new Set(rows.map(({ screw }) => screw))].map((screw) => {
+        const count = rows.reduce((sum, row) => sum + (row.screw === screw ? row.count : 0), 0);
+        return { screw, count, torque: undefined, lock: "none" };
+      });
     };
     const closes = (bar: string, step: BuildStep): string[] =>
       [...panels.values()].flatMap((panel) => {
@@ -196,7 +209,7 @@ export const buildPlan = defineFact<
         connectors: counted(on.flatMap((one) => one.part?.name ?? [])),
         dropIn: counted(turned),
         tightens: tightenings(step.tightens.filter((one) => !isFixed(one))),
-        fixes: tightenings(step.tightens.filter(isFixed)),
+        fixes: [...tightenings(step.tightens.filter(isFixed)), ...unplacedOn(step)],
         lifts: step.what === "place" ? weights.filter((one) => isLifted(one, step, placedHere)) : [],
         equipment: [...step.bolts, ...(step.what === "equipment" ? step.places : [])].flatMap(({ id }) => {
           const thing = things.get(id);

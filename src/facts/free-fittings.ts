@@ -4,7 +4,7 @@ import type { Connector } from "../model/stock/stock.ts";
 import type { Body } from "./bodies.ts";
 import type { ComesBuilt } from "./comes-built.ts";
 import type { ScrewedPart } from "./placed.ts";
-import { screwRows } from "./sheet-rows.ts";
+import { rowScrews } from "./row-screws.ts";
 import type { LaidSheet } from "./sheets.ts";
 
 /** A part that no joint holds: of a tie, a pivot, a door, or the screws of a panel. */
@@ -48,18 +48,10 @@ export function* freeFittings(
   for (const { hinges, latch } of frame.doors)
     for (const { part } of [...hinges, ...(latch ? [latch] : [])].filter(here)) yield* whole(frame, part);
   for (const sheet of laid) {
-    const { held } = sheet.panel;
-    if (held.kind !== "on-face" || held.pitch === undefined) continue;
-    for (const { bar, screws } of screwRows(sheet, bodies, held.pitch)) {
-      if (!here({ bars: [sheet.panel.ref.id, bar] })) continue;
-      const slotSize = bodies.get(bar)?.bar.profile.slotSize ?? "";
-      if (held.screw) yield* screwed(frame, held.screw.name, slotSize, screws);
-      else {
-        const own = placed.find(({ ref }) => ref.id === `${sheet.panel.ref.id}/${bar}`)?.screws[0];
-        const such = own ? `, such as ${own.screw.name}` : "";
-        const name = `a screw and nut for ${sheet.panel.sheet.name} on slot ${slotSize}${such}`;
-        yield { kind: "screw", name, count: screws };
-      }
+    for (const { panel, bar, screw, nut, count } of rowScrews(sheet, bodies, placed)) {
+      if (!here({ bars: [panel, bar] })) continue;
+      yield { kind: "screw", name: screw, count };
+      if (nut !== undefined) yield { kind: "nut", name: nut, count };
     }
   }
 }

@@ -38,11 +38,12 @@ const GRAZE = 0.001;
 const TURNS = 0.9;
 
 interface Solid {
+  readonly id: string;
   readonly prism: Prism;
   readonly bounds: Bounds3;
 }
 
-const solidOf = (prism: Prism): Solid => ({ prism, bounds: boundsOf(prism.vertices) });
+const solidOf = (id: string, prism: Prism): Solid => ({ id, prism, bounds: boundsOf(prism.vertices) });
 
 /** What a solid covers on its way. */
 const swept = ({ min, max }: Bounds3, by: Vec3): Bounds3 => boundsOf([min, max, add(min, by), add(max, by)]);
@@ -59,20 +60,24 @@ export const waysOut = defineFact<
   needs: { bodies, panels: panelBoxes, hindrances },
   compute({ bodies: all, panels, hindrances: { ways } }, frame) {
     const solids = new Map<string, Solid>();
-    for (const [id, { prism }] of all) if (prism) solids.set(id, solidOf(prism));
-    for (const [id, { box }] of panels) if (box) solids.set(id, solidOf(prismFromBox(box)));
+    for (const [id, { prism }] of all) if (prism) solids.set(id, solidOf(id, prism));
+    for (const [id, { box }] of panels) if (box) solids.set(id, solidOf(id, prismFromBox(box)));
     const ends = [...solids.values()].flatMap(({ bounds }) => [bounds.min, bounds.max]);
     const whole = ends.length > 0 ? boundsOf(ends) : undefined;
     const span = whole ? distance(whole.min, whole.max) : 0;
     const met = new Map<string, ReadonlySet<string>>();
-    /** How far a solid goes one way before it meets others, at most so far, m. */
-    const until = (one: Solid, way: Vec3, most: number, others: Iterable<Solid>): number => {
-      const path = swept(one.bounds, scale(way, most));
-      let least = most;
+    /** Which of some solids another meets as it goes one way out of the frame, and how far it goes before, m. */
+    function* meeting<T extends Solid>(one: Solid, way: Vec3, others: Iterable<T>): Generator<readonly [T, number]> {
+      const path = swept(one.bounds, scale(way, span));
       for (const other of others) {
         if (!boundsOverlap(path, other.bounds)) continue;
-        least = Math.min(least, fallUntilMet(one.prism, other.prism, way, most, GRAZE) ?? most);
+        const far = fallUntilMet(one.prism, other.prism, way, span, GRAZE);
+        if (far !== undefined) yield [other, far];
       }
+    }
+    const until = (one: Solid, way: Vec3, others: Iterable<Solid>): number => {
+      let least = span;
+      for (const [, far] of meeting(one, way, others)) least = Math.min(least, far);
       return least;
     };
     const toFloor = ({ bounds }: Solid, way: Vec3): number =>
@@ -86,9 +91,7 @@ export const waysOut = defineFact<
         if (known) return known;
         const found = new Set<string>();
         const [one, along] = [solids.get(part), ways[way]];
-        if (one && along) {
-          for (const [id, other] of solids) if (id !== part && until(one, along, span, [other]) < span) found.add(id);
-        }
+        if (one && along) for (const [{ id }] of meeting(one, along, solids.values())) if (id !== part) found.add(id);
         met.set(key, found);
         return found;
       },
@@ -108,12 +111,12 @@ export const waysOut = defineFact<
           const way = ways[first];
           if (!way) continue;
           const far = Math.min(
-            ...own.map((one) => Math.min(until(one, way, span, around), standing ? toFloor(one, way) : span)),
+            ...own.map((one) => Math.min(until(one, way, around), standing ? toFloor(one, way) : span)),
           );
           const reaches = own.map(({ prism }) => extentAlong(prism, way));
           const size = Math.max(...reaches.map(([, high]) => high)) - Math.min(...reaches.map(([low]) => low));
           for (const move of [far, far / 2, size].filter((length) => length > GRAZE && length <= far)) {
-            const moved = own.map(({ prism }) => solidOf(shifted(prism, scale(way, move))));
+            const moved = own.map(({ id, prism }) => solidOf(id, shifted(prism, scale(way, move))));
             const stuck = moved.some((one) =>
               around.some(
                 (other) =>
@@ -124,7 +127,7 @@ export const waysOut = defineFact<
             const out = ways.findIndex(
               (second) =>
                 Math.abs(dot(way, second)) < TURNS &&
-                moved.every((one) => !(standing && grounds(one, second)) && until(one, second, span, around) >= span),
+                moved.every((one) => !(standing && grounds(one, second)) && until(one, second, around) >= span),
             );
             if (out >= 0) return { first, out };
           }

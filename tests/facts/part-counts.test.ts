@@ -1,10 +1,12 @@
 import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
+import { buildPlan } from "../../src/facts/build-plan.ts";
+import { factOf } from "../../src/facts/fact.ts";
 import { partCounts } from "../../src/facts/part-counts.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { barOf, edited, kitItem, tee } from "../rules/base-frames.ts";
 import { portal } from "../rules/portal.ts";
-import { known } from "./known.ts";
+import { frameOf, known } from "./known.ts";
 
 const counts = (edit: (file: FrameFile) => void = () => {}) =>
   known(partCounts, edited(tee(), edit)).map(({ kind, name, count }) => [kind, name, count]);
@@ -131,4 +133,58 @@ it("a sheet on faces brings the screws of its rows, at most so far apart", () =>
     "a screw and nut for plywood-12 on slot 8",
     10,
   ]);
+});
+
+/** Screws and nuts by name, as the list counts them and as the steps of building use them up. */
+function bothCounts(file: FrameFile) {
+  const frame = frameOf(file);
+  const tally = (lines: readonly (readonly [string, number])[]) => {
+    const sums = new Map<string, number>();
+    for (const [name, count] of lines) sums.set(name, (sums.get(name) ?? 0) + count);
+    return [...sums].sort(([a], [b]) => (a < b ? -1 : 1));
+  };
+  const listed = factOf(partCounts, frame).filter(({ kind }) => kind === "screw" || kind === "nut");
+  const used = factOf(buildPlan, frame).flatMap(({ nuts, steps }) => [
+    ...nuts.map(({ nut, count }) => [nut, count] as const),
+    ...steps.flatMap(({ dropIn }) => dropIn.map(({ name, count }) => [name, count] as const)),
+    ...steps.flatMap(({ tightens, fixes }) =>
+      [...tightens, ...fixes].map(({ screw, count }) => [screw, count] as const),
+    ),
+  ]);
+  return [tally(listed.map(({ name, count }) => [name, count] as const)), tally(used)] as const;
+}
+
+it.each(["first-bench", "potting-bench", "mixer-guard", "sack-cart", "tray-rack"])(
+  "building %s uses up the screws and nuts that its list lays out",
+  (name) => {
+    const [list, used] = bothCounts(demo(name));
+    expect(used).toEqual(list);
+    expect(list.length).toBeGreaterThan(1);
+  },
+);
+
+it.each([
+  // Stock has a screw 30 mm long for 18 mm of plywood, none that fits 12 mm; one is named.
+  ["plywood-18", undefined, "screw such as M8x30-button", true],
+  ["plywood-12", undefined, "a screw and nut for plywood-12 on slot 8", false],
+  ["plywood-12", "M8x25", "M8x25", true],
+] as const)("a sheet of %s on faces, screw %s, is screwed on with what the list says", (sheet, screw, called, nuts) => {
+  const [list, used] = bothCounts({
+    ...portal(),
+    panels: [
+      {
+        id: "back",
+        sheet,
+        held: "on-face",
+        bars: ["leg-3", "leg-4"],
+        on: "+y",
+        screws: { pitch: 250, ...(screw ? { screw } : {}) },
+      },
+    ] as never,
+  });
+  expect(used).toEqual(list);
+  const [bare] = bothCounts(portal());
+  const more = (name: string): number => (new Map(list).get(name) ?? 0) - (new Map(bare).get(name) ?? 0);
+  expect(more(called)).toBe(10);
+  expect(more("nut-8-M8")).toBe(nuts ? 10 : 0);
 });

@@ -182,19 +182,24 @@ function takenApart(
   };
   /** The next unit to come off: the first that leaves the rest standing, else the first that is free at all. */
   const single = (gently: boolean, fromBelow: boolean): Removal | undefined => {
-    const left = sorted.flatMap((unit) => {
-      if (!there.has(unit)) return [];
+    const known = new Map<Unit, readonly number[]>();
+    const freeOf = (unit: Unit): readonly number[] => {
       // What is heavy is lowered in or brought from a side, not held up from below.
       const heavy = standing && !lying && !fromBelow && unit.parts.length > 1;
-      const free = [...ways.keys()].filter(
-        (way) => holding.free(unit, way, there, gently) && !(heavy && (ways[way]?.[2] ?? 0) < DOWN),
-      );
-      return free.length > 0 ? [{ unit, free }] : [];
-    });
+      const free =
+        known.get(unit) ??
+        [...ways.keys()].filter(
+          (way) => !(heavy && (ways[way]?.[2] ?? 0) < DOWN) && holding.free(unit, way, there, gently),
+        );
+      known.set(unit, free);
+      return free;
+    };
     let any: Removal | undefined;
     for (const manner of MANNERS) {
-      for (const { unit, free } of left) {
-        const removal = removalOf([unit], free, [manner]);
+      for (const unit of sorted) {
+        if (!there.has(unit)) continue;
+        const free = freeOf(unit);
+        const removal = free.length > 0 ? removalOf([unit], free, [manner]) : undefined;
         if (!removal) continue;
         if (staysUp(there, unit, (at) => linked.get(at) ?? [])) return removal;
         any ??= removal;

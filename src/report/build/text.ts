@@ -102,6 +102,12 @@ function* nutLines(bar: string, piece: SheetPiece): Generator<string> {
   }
 }
 
+/** A line of one step as that of a run of like steps. */
+function eachWords(line: string, isFirst: boolean): string {
+  if (isFirst) return line.replace("Put in ", "Put in one after the other ").replace(": ", ", each with ");
+  return /^(Screw on|Before anything)/.test(line) ? `Each: ${line.charAt(0).toLowerCase()}${line.slice(1)}` : line;
+}
+
 function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameOf: NameOf): Generator<string> {
   const { planned, handling } = piece;
   const weight = handling ? `, ${handlingWords(handling, sheet)}` : "";
@@ -138,10 +144,7 @@ function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameO
     const lines = [...stepLines(told, piece, first, sheet, nameOf)];
     first = false;
     for (const [i, line] of lines.entries()) {
-      const each =
-        i === 0 && others.length > 0
-          ? line.replace("Put in ", "Put in one after the other ").replace(": ", ", each with ")
-          : line;
+      const each = others.length > 0 ? eachWords(line, i === 0) : line;
       yield `   ${i === 0 ? numbers.padStart(5) : "     "}  ${each}\n`;
     }
   }
