@@ -29,7 +29,9 @@ const profile = (p: Profile): string =>
 const connector = (c: Connector): string => c.kind;
 const stand = (s: Stand): string =>
   `${s.kind}, ${s.mount.by === "stem" ? `stem ${s.mount.thread}` : "plate"}, floor to bar ${raised(s)}, carries ${print(s.name, s.capacity, "force")}${s.brake ? ", brake" : ""}${s.swivel ? ", swivels" : ""}`;
-const sheet = (s: Sheet): string => `${print(s.name, s.thickness, "length")} thick`;
+/** A sheet of inch stock ends in the unit: "aluminium-0.063in", but "aluminium-1.5". */
+const sheet = (s: Sheet): string =>
+  `${formatQuantity(s.thickness, "length", s.name.endsWith("in") ? "in-lbf-lb" : "mm-N-kg")} thick`;
 const gasket = (g: Gasket): string =>
   `slot ${g.slotSize}, sheets of ${g.sheet.map((t) => print(g.name, t, "length")).join(" to ")}`;
 const screw = (s: Screw): string => `${s.thread} × ${print(s.name, s.length, "length")}, head ${s.head}`;

@@ -10,12 +10,18 @@ import { peopleFor } from "../facts/lifting.ts";
 import { ringWords } from "../facts/ring-words.ts";
 import type { HouseSettings } from "../house/house-in-force.ts";
 import { Limits } from "../inspection/limits.ts";
+import type { Finding } from "../inspection/report.ts";
 import type { Frame } from "../model/frame.ts";
 import { ref } from "../model/ref.ts";
 import type { BuildSheet, Handling } from "../report/build/build-sheet.ts";
 
-/** The order of building of a frame, with spare nuts and people by the limits that house and frame set. */
-export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): BuildSheet {
+/** The order of building of a frame, with spare nuts and people by the limits that house and frame set, and what was found in it. */
+export function buildSheetOf(
+  file: string,
+  frame: Frame,
+  house: HouseSettings,
+  findings: readonly Finding[] = [],
+): BuildSheet {
   const limits = new Limits(frame, { ...house, rules: [] });
   const [spare, mass, people] = [limits.given(spareNuts), limits.given(liftMass), limits.given(lifters)];
   const peopleToLift = (kg: number): number | undefined => peopleFor(kg, mass.value, people.value);
@@ -26,6 +32,7 @@ export function buildSheetOf(file: string, frame: Frame, house: HouseSettings): 
     file,
     title: frame.title,
     units: frame.units,
+    rejects: findings.filter(({ level, conceded }) => level === "reject" && !conceded),
     pieces: factOf(buildPlan, frame).map((planned) => {
       const whole = all.find((one) => one.assembly === planned.id);
       return {

@@ -11,6 +11,8 @@ import { fileProblem } from "./unread-report.ts";
 export interface OpenedFrame {
   /** Absent when the file could not be read. */
   readonly bytes?: Uint8Array;
+  /** Stock of the house and of the frame, in the order they count. */
+  readonly stock: readonly StockBytes[];
   /** Its name in outputs. */
   readonly file: string;
   /** Absent when any of the problems is an error. */
@@ -22,9 +24,10 @@ export interface OpenedFrame {
 export async function openFrame(path: string, houseStock: readonly StockBytes[] = []): Promise<OpenedFrame> {
   const file = nameOf(path);
   const read = await readBytes(path);
-  if ("refused" in read) return { file, problems: [fileProblem(file, read.refused, "a frame file")] };
+  if ("refused" in read) return { file, stock: [], problems: [fileProblem(file, read.refused, "a frame file")] };
   const named = await stockOfFrame(path, file, read.bytes);
-  const { stock, problems: stockProblems } = stockInForce([...houseStock, ...named.stock]);
+  const files = [...houseStock, ...named.stock];
+  const { stock, problems: stockProblems } = stockInForce(files);
   const reading = readFrame({ file, bytes: read.bytes, stock });
   const problems = [...named.problems, ...stockProblems, ...reading.problems];
   const { frame, document, origins } = reading;
@@ -32,6 +35,6 @@ export async function openFrame(path: string, houseStock: readonly StockBytes[] 
     problems.push(...unansweredQuestions(frame, (at) => document.place(origins.originOf(at).pointer)));
   problems.sort(compareProblems);
   return frame && !problems.some((problem) => problem.weight === "error")
-    ? { file, bytes: read.bytes, frame, problems }
-    : { file, bytes: read.bytes, problems };
+    ? { file, bytes: read.bytes, stock: files, frame, problems }
+    : { file, bytes: read.bytes, stock: files, problems };
 }

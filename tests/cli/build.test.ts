@@ -59,4 +59,26 @@ describe("trysquare build", () => {
     expect(svg).toContain(">23–26<");
     expect(svg).not.toMatch(/<script|href=|NaN|undefined/);
   });
+
+  it("says first what rejects a frame, and nothing of the kind of a sound one", () => {
+    const faulty = "docs/demo/potting-bench-faulty.frame.json";
+    const { mendFirst } = JSON.parse(build(faulty, "--as", "json")) as {
+      readonly mendFirst: readonly { readonly rule: string; readonly at: { readonly id: string } }[];
+    };
+    const expected = JSON.parse(
+      execFileSync(
+        process.execPath,
+        ["--import", "tsx", "src/cli/cli.ts", "inspect", faulty, "--as", "json", "--gate", "none", "--cures", "0"],
+        { encoding: "utf8", maxBuffer: 64 * 1024 * 1024 },
+      ),
+    ) as { readonly frames: readonly { readonly findings: readonly { rule: string; level: string }[] }[] };
+    const rejects = expected.frames[0]?.findings.filter(({ level }) => level === "reject") ?? [];
+    expect(rejects.length).toBeGreaterThan(0);
+    expect(mendFirst.map(({ rule }) => rule).sort()).toEqual(rejects.map(({ rule }) => rule).sort());
+    const [, line = ""] = build(faulty).split("\n\n");
+    expect(line).toMatch(
+      new RegExp(`^Do not build it yet: ${rejects.length} findings reject it .*bar\\.adrift at shelf-4`),
+    );
+    expect(build(BENCH)).not.toContain("Do not build");
+  });
 });

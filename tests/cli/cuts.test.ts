@@ -76,6 +76,12 @@ describe("trysquare cuts", () => {
     expect(JSON.parse(cuts("tests/cures/bench.frame.json", "--as", "json", "--kerf", "0")).kerf).toBe(0);
   });
 
+  it("takes no saw cut that no saw makes", () => {
+    for (const kerf of ["1e9", "21 mm", "-1"])
+      expect(() => cuts("tests/cures/bench.frame.json", `--kerf=${kerf}`), kerf).toThrow(/expected 0 to 20 mm/);
+    expect(JSON.parse(cuts("tests/cures/bench.frame.json", "--as", "json", "--kerf", "20 mm")).kerf).toBe(0.02);
+  });
+
   it("keeps what a spreadsheet would run as a formula as text", () => {
     const table = cuts("tests/cures/bench.frame.json", "--as", "csv");
     for (const line of table.trim().split("\r\n")) expect(line).not.toMatch(/(^|,)[=+@]/);

@@ -35,13 +35,16 @@ export function registerBuild(program: Command, context: Context): void {
       ]);
       await checkTarget("--to", options.to, [{ path, name: nameOf(path) }]);
       const known = await houseForFrame(context, path, options.house);
-      const { file, frame, problems } = await openFrame(path, known.stock);
+      const { file, bytes, stock, frame, problems } = await openFrame(path, known.stock);
       for (const problem of problems) context.tell(problemWords(problem));
-      if (!frame) {
+      if (!frame || !bytes) {
         context.exit(EXIT.incomplete);
         return;
       }
-      const sheet = buildSheetOf(file, frame, known.settings);
+      const { rules, inspect } = await context.engine();
+      // A frame that would be rejected is told how to build all the same, but not without saying so.
+      const { report } = inspect({ file, bytes, stock, house: { ...known.settings, rules } });
+      const sheet = buildSheetOf(file, frame, known.settings, report.findings);
       const { buildText, buildJson, buildSvg } = await import("../../report/build/forms.ts");
       const chunks = { text: buildText, json: buildJson, svg: buildSvg }[options.as](sheet);
       const sink = options.to === undefined ? context.stdout : atomicFile(options.to);

@@ -1,6 +1,7 @@
 import { type Command, Option } from "commander";
 import { atomicFile } from "../../host/atomic-file.ts";
 import { nameOf } from "../../host/frame-files.ts";
+import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { readQuantity } from "../../model/units/read-quantity.ts";
 import type { Context } from "../context.ts";
 import { EXIT } from "../exit-code.ts";
@@ -10,6 +11,9 @@ import { problemWords } from "../problem-words.ts";
 import { Unusable } from "../unusable.ts";
 
 const FORMS = ["text", "csv", "json"] as const;
+
+/** No saw for bars cuts wider, m: blades are 2 to 5 mm thick (common practice). */
+const WIDEST_KERF = 0.02;
 
 interface CutsOptions {
   readonly as: (typeof FORMS)[number];
@@ -47,8 +51,10 @@ export function registerCuts(program: Command, context: Context): void {
       }
       const bare = options.kerf.trim() === "" ? Number.NaN : Number(options.kerf);
       const kerf = readQuantity(Number.isFinite(bare) ? bare : options.kerf, "length", frame.units);
-      if (!("si" in kerf) || kerf.si < 0)
-        throw new Unusable(`--kerf ${options.kerf}: expected 0 or more, a number in the frame's unit or like "3.5 mm"`);
+      if (!("si" in kerf) || kerf.si < 0 || kerf.si > WIDEST_KERF)
+        throw new Unusable(
+          `--kerf ${options.kerf}: expected 0 to ${formatQuantity(WIDEST_KERF, "length", frame.units)}, a number in the frame's unit or like "3.5 mm"`,
+        );
       const sheet = cutSheetOf(file, frame, kerf.si, known.settings);
       const { cutText, cutCsv, cutJson } = await import("../../report/cuts/forms.ts");
       const chunks = { text: cutText, csv: cutCsv, json: cutJson }[options.as](sheet);

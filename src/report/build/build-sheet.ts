@@ -1,6 +1,7 @@
 import type { StepPicture } from "../../drawing/step-picture.ts";
 import type { PlannedPiece, SlotNuts } from "../../facts/build-plan.ts";
 import type { Lifted } from "../../facts/lifted.ts";
+import type { Finding } from "../../inspection/report.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
 
 /** A mass to lift, and the fewest people who may; undefined where it takes more than there are. */
@@ -22,6 +23,8 @@ export interface BuildSheet {
   readonly file: string;
   readonly title: string;
   readonly units: UnitSystem;
+  /** Findings for which the frame is rejected as it is. */
+  readonly rejects: readonly Finding[];
   readonly pieces: readonly SheetPiece[];
   readonly handlingOf: (lifted: Lifted) => Handling;
   /** The fewest people who may lift so many kg; undefined where it takes more than there are. */

@@ -53,6 +53,7 @@ export function* buildJson(sheet: BuildSheet): Generator<string> {
     formatVersion: "1.0",
     file: sheet.file,
     title: sheet.title,
+    mendFirst: sheet.rejects.map(({ rule, at, text }) => ({ rule, at, text })),
     deadlock: sheet.deadlock ?? null,
     undone: sheet.undone.map(({ id }) => id),
     pieces: sheet.pieces.map((piece) => pieceRecord(piece, sheet, nameOf)),

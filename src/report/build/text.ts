@@ -21,6 +21,8 @@ import {
 
 /** What is lighter is no lift: ISO 11228-1 is for 3 kg and more. */
 const LIFTED = 3;
+/** So many places name a rule's findings; the rest are counted. */
+const MOST_PLACES = 3;
 /** Names are cut off after so many: the rest are in the JSON. */
 const MOST_CAPS = 8;
 
@@ -150,10 +152,20 @@ function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameO
   }
 }
 
+/** "Do not build it yet: rejected for bar.clash at rail and bar.sags at beam." */
+function* rejectLines({ rejects }: BuildSheet): Generator<string> {
+  if (rejects.length === 0) return;
+  const places = new Map<string, string[]>();
+  for (const { rule, at } of rejects) places.set(rule, [...(places.get(rule) ?? []), showHidden(at.id)]);
+  const rules = [...places].map(([rule, at]) => `${rule} at ${listed([...new Set(at)], MOST_PLACES)}`);
+  yield `\nDo not build it yet: ${count(rejects.length, "finding")} ${rejects.length === 1 ? "rejects" : "reject"} it and must be mended first: ${rules.join("; ")} (trysquare inspect tells all).\n`;
+}
+
 /** The order of building as it is read out at the bench. */
 export function* buildText(sheet: BuildSheet): Generator<string> {
   const steps = sheet.pieces.flatMap((piece) => piece.planned.steps);
   yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)} · ${count(steps.length, "step")}\n`;
+  yield* rejectLines(sheet);
   if (sheet.deadlock !== undefined)
     yield `\nNo order of building exists: ${showHidden(sheet.deadlock)}. The steps below put these parts in first, as if they could be.\n`;
   for (const { id, built } of sheet.undone) {
