@@ -268,7 +268,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
     ...(picture.bands ?? []).map((band) => banded(band, sheet)),
     "</g>\n",
     symbols ? drawnSymbols(symbols, sheet.place) : "",
-    drawnMarks(marks, sheet.place),
+    drawnMarks(marks, sheet.place, [sheet.width, sheet.height]),
     "</svg>\n",
   ].join("");
 }

@@ -13,6 +13,8 @@ const RADIUS = 9;
 /** Room between balloons and steps of the spiral on which a free place is sought. */
 const GAP = 3;
 const TRIES = 90;
+/** Between a balloon and the edge of the picture. */
+const EDGE = 1;
 
 interface Put {
   readonly mark: Mark;
@@ -41,9 +43,16 @@ function spread(marks: readonly Mark[], place: (point: Vec3) => Vec2): readonly 
   return put;
 }
 
-/** Balloons over a picture; those moved aside keep a line to their place. */
-export function drawnMarks(marks: readonly Mark[], place: (point: Vec3) => Vec2): string {
-  const put = spread(marks, place);
+/** Within the picture, so that its edge cuts none. */
+function kept({ at: [x, y], half, ...put }: Put, [width, height]: Vec2): Put {
+  const within = (value: number, room: number, size: number): number =>
+    2 * room > size ? size / 2 : Math.min(Math.max(value, room), size - room);
+  return { ...put, half, at: [within(x, half + EDGE, width), within(y, RADIUS + EDGE, height)] };
+}
+
+/** Balloons over a picture of this size; those moved aside keep a line to their place. */
+export function drawnMarks(marks: readonly Mark[], place: (point: Vec3) => Vec2, size: Vec2): string {
+  const put = spread(marks, place).map((one) => kept(one, size));
   const leaders = put
     .filter(({ anchor, at }) => Math.hypot(anchor[0] - at[0], anchor[1] - at[1]) > 1)
     .map(

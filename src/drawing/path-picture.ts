@@ -16,6 +16,10 @@ const LONG = 0.05;
 /** Feet named on the picture, those that bear most; of more the numbers stand beside it. */
 const NAMED_FEET = 40;
 
+/** Letters of a foot's name on the picture: longer ones would hide it, and stand beside it whole. */
+const LETTERS = 20;
+const shortened = (id: string): string => (id.length > LETTERS ? `${id.slice(0, LETTERS - 1)}…` : id);
+
 const ink = (of: keyof typeof PATH_COLOURS): string => `#${PATH_COLOURS[of]}`;
 const [BEARS, HELD, FLOOR] = [ink("bears"), ink("held"), ink("floor")];
 
@@ -91,6 +95,6 @@ export function pathPicture(frame: Frame, scene: Scene, path: LoadPath, title: s
     title,
     look: ({ kind }) => (kind === "bar" ? bars : kind === "stand" ? "faint" : "hidden"),
     bands: [...all.flatMap((body) => barBands(body, path, most, slim)), ...arrows, ...feet],
-    marks: named.map(({ ref, at }) => ({ at, word: ref.id, weight: "light" as const })),
+    marks: named.map(({ ref, at }) => ({ at, word: shortened(ref.id), weight: "light" as const })),
   });
 }

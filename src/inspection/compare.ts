@@ -1,4 +1,6 @@
 import { keeps } from "../criteria/keeps.ts";
+import { type Body, bodies, cutPoint } from "../facts/bodies.ts";
+import { factOf } from "../facts/fact.ts";
 import type { Bar, Frame, Triple } from "../model/frame.ts";
 import type { Level } from "../rules/shape/rule.ts";
 import type { Finding, Report } from "./report.ts";
@@ -9,9 +11,22 @@ export interface BarChanges {
   readonly removed: readonly string[];
   /** The same bar under another id: alike in profile, place and stance. */
   readonly renamed: readonly { readonly from: string; readonly to: string }[];
-  /** How far the end that moved most went, m. */
-  readonly moved: readonly { readonly bar: string; readonly by: number }[];
-  readonly changed: readonly { readonly bar: string; readonly what: readonly BarTrait[] }[];
+  readonly moved: readonly BarMoved[];
+  readonly changed: readonly BarChanged[];
+}
+
+/** How far the end that moved most went, m: as drawn, and in metal, where bars it meets may cut it otherwise than before. */
+export interface BarMoved {
+  readonly bar: string;
+  readonly by: number;
+  readonly inMetal: number;
+}
+
+export interface BarChanged {
+  readonly bar: string;
+  readonly what: readonly BarTrait[];
+  /** Where the profile is among it. */
+  readonly profile?: { readonly from: string; readonly to: string };
 }
 
 export type BarTrait = "profile" | "stance" | "ends" | "holes";
@@ -55,6 +70,12 @@ function traitsChanged(before: Bar, after: Bar): readonly BarTrait[] {
 const movedBy = (before: Bar, after: Bar): number =>
   Math.max(apart(before.from, after.from), apart(before.to, after.to));
 
+/** Where the cuts of its ends are, m; a bar without metal is where it is drawn. */
+const cutEnds = (bar: Bar, body: Body | undefined): readonly [Triple, Triple] =>
+  body?.prism ? [cutPoint(body, "from"), cutPoint(body, "to")] : [bar.from, bar.to];
+
+const exact = (distance: number): number => (distance > STILL ? Math.round(distance * STEPS) / STEPS : 0);
+
 /** Bars of two revisions by their ids; what has a new id alone is told as renamed. */
 export function compareBars(before: Frame, after: Frame): BarChanges {
   const old = new Map(before.bars.map((bar) => [bar.ref.id, bar]));
@@ -71,15 +92,19 @@ export function compareBars(before: Frame, after: Frame): BarChanges {
       break;
     }
   }
-  const moved: { bar: string; by: number }[] = [];
-  const changed: { bar: string; what: readonly BarTrait[] }[] = [];
+  const moved: BarMoved[] = [];
+  const changed: BarChanged[] = [];
+  const [oldBodies, nowBodies] = [factOf(bodies, before), factOf(bodies, after)];
   for (const [id, bar] of now) {
     const known = old.get(id);
     if (!known) continue;
-    const by = movedBy(known, bar);
-    if (by > STILL) moved.push({ bar: id, by: Math.round(by * STEPS) / STEPS });
+    const [[wasFrom, wasTo], [isFrom, isTo]] = [cutEnds(known, oldBodies.get(id)), cutEnds(bar, nowBodies.get(id))];
+    const by = exact(movedBy(known, bar));
+    const inMetal = exact(Math.max(apart(wasFrom, isFrom), apart(wasTo, isTo)));
+    if (by > 0 || inMetal > 0) moved.push({ bar: id, by, inMetal });
     const what = traitsChanged(known, bar);
-    if (what.length > 0) changed.push({ bar: id, what });
+    const profile = what.includes("profile") ? { profile: { from: known.profile.name, to: bar.profile.name } } : {};
+    if (what.length > 0) changed.push({ bar: id, what, ...profile });
   }
   return { added: [...added.keys()], removed: [...removed.keys()], renamed, moved, changed };
 }

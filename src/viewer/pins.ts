@@ -39,6 +39,8 @@ const SHOWN = 120;
 const TRIES = 40;
 const FEW_TRIES = 6;
 
+const within = (value: number, room: number, size: number): number => Math.max(room, Math.min(size - room, value));
+
 export function pinsOf(model: ModelData, meshes: Meshes, told: (pin: number) => void): Pins {
   const buttons = model.pins.map(({ number, level, where }, i) => {
     const attributes = {
@@ -113,9 +115,12 @@ export function pinsOf(model: ModelData, meshes: Meshes, told: (pin: number) => 
           hide(button);
           return;
         }
+        const hidden = outside(x, y);
+        // The edge of the picture cuts none of those in it.
+        if (!hidden) [x, y] = [within(x, WIDE / 2, width), within(y, HIGH / 2, height)];
         put.push([x, y]);
         button.style.display = "";
-        button.style.visibility = outside(x, y) ? "hidden" : "visible";
+        button.style.visibility = hidden ? "hidden" : "visible";
         button.style.transform = `translate(${x.toFixed(1)}px,${y.toFixed(1)}px) translate(-50%,-50%)`;
       });
     },

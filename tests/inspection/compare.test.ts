@@ -62,7 +62,23 @@ describe("bars of two revisions", () => {
       rail.to = [x + 30, y, z + 40];
     });
     // To the nanometre: no rounding of coordinates in it.
-    expect(moved).toEqual([{ bar: "rail", by: 0.05 }]);
+    expect(moved).toEqual([{ bar: "rail", by: 0.05, inMetal: 0.05 }]);
+  });
+
+  it("move in metal by how far the cut goes: drawn to the axis of a post of 40 mm it is at the post's face, 20 mm off", () => {
+    const drawnFrom = (x: number) =>
+      changesOf((file) => {
+        barOf(file, "rail").from = [x, 0, 500];
+      }).moved;
+    expect(drawnFrom(8)).toEqual([{ bar: "rail", by: 0.008, inMetal: 0 }]);
+    expect(drawnFrom(21.5)).toEqual([{ bar: "rail", by: 0.0215, inMetal: 0.0015 }]);
+  });
+
+  it("move in metal alone where the post they meet is another one", () => {
+    const { moved } = changesOf((file) => {
+      barOf(file, "post").profile = "45x45-10";
+    });
+    expect(moved).toEqual([{ bar: "rail", by: 0, inMetal: 0.0025 }]);
   });
 
   it("are added, and changed in profile or stance", () => {
@@ -76,7 +92,7 @@ describe("bars of two revisions", () => {
       } as FrameFile["bars"][number]);
     });
     expect(found.added).toEqual(["extra"]);
-    expect(found.changed).toEqual([{ bar: "rail", what: ["profile"] }]);
+    expect(found.changed).toEqual([{ bar: "rail", what: ["profile"], profile: { from: "40x40-8", to: "40x80-8" } }]);
   });
 
   it("are renamed where only the id is another", () => {
@@ -105,13 +121,37 @@ describe("bars of two revisions", () => {
 });
 
 describe("what compare writes", () => {
-  const bars = { added: ["rail-9"], removed: [], renamed: [], moved: [{ bar: "rail-3", by: 0.0215 }], changed: [] };
+  const bars = {
+    added: ["rail-9"],
+    removed: [],
+    renamed: [],
+    moved: [
+      { bar: "rail-3", by: 0.0215, inMetal: 0.0015 },
+      { bar: "rail-4", by: 0.05, inMetal: 0.05 },
+      { bar: "rail-5", by: 0, inMetal: 0.02 },
+      { bar: "rail-6", by: 0.05, inMetal: 0.05 },
+    ],
+    changed: ["leg-1", "leg-2"].map((bar) => ({
+      bar,
+      what: ["profile" as const],
+      profile: { from: "40x40-8", to: "40x80-8" },
+    })),
+  };
   const [before, after] = [report(sagging, loose), report(sagOf(0.009), openEnd)];
   const comparison = { before, after, bars, findings: compareFindings(before, after) };
 
   it("reads from bad news to good, with the amounts", () => {
     const text = [...compareText(comparison)].join("");
-    expect(text).toContain("1 bar added: rail-9\nmoved: rail-3 by 21.5 mm\n");
+    expect(text).toContain(
+      [
+        "1 bar added: rail-9",
+        "2 bars moved by 50 mm: rail-4 and rail-6",
+        "1 bar moved by 1.5 mm in metal, 21.5 mm as drawn: rail-3",
+        "1 bar moved by 20 mm in metal alone: rail-5",
+        "2 bars changed in profile 40x40-8 → 40x80-8: leg-1 and leg-2",
+        "",
+      ].join("\n"),
+    );
     expect(text).toMatch(/NEW {5}rail-3, between leg-1 and leg-4: CONCEDED the far end is open/);
     expect(text).toContain("was 8.1 mm of 4.9 mm, is 9.0 mm of 4.9 mm allowed [bar.sags]");
     expect(text).toMatch(/GONE {4}brace-1: REJECT turns freely/);

@@ -9,7 +9,7 @@ describe("the page of a comparison", () => {
   const page = comparisonPage(old, revisedBench());
 
   it("draws what was added, moved and changed solid, and what was removed, moved or changed also as it was", () => {
-    const isometric = page.slice(page.indexOf('data-view="isometric"'), page.indexOf('class="legend"'));
+    const isometric = page.slice(page.indexOf('data-view="isometric"'), page.indexOf('data-view="narrow"'));
     const ghosts = [...isometric.matchAll(/data-ghost="bar ([^"]*)"/g)].map(([, id]) => id);
     expect(ghosts.sort()).toEqual(["cross-3", "shelf-2", "side-2"]);
     const solid = [...isometric.matchAll(/data-part="bar ([^"]*)"/g)].map(([, id]) => id);

@@ -1,11 +1,11 @@
 import type { BarChanges, FindingChanges, FindingPair } from "../../inspection/compare.ts";
 import type { Finding, Report } from "../../inspection/report.ts";
 import { showHidden } from "../../model/text/quote.ts";
-import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { count, listed } from "../count.ts";
 import { safeJson } from "../json/safe-json.ts";
 import { sentence } from "../sentence.ts";
 import { CAUTION } from "../words.ts";
+import { changedBarWords, movedWords } from "./bar-words.ts";
 
 /** Two revisions of a frame and what became of it; bars only where both files could be read. */
 export interface Comparison {
@@ -18,33 +18,30 @@ export interface Comparison {
 /** Names in one line of text; the json form names them all. */
 const NAMED = 12;
 
+/** Bars of which the same is said, under what is said, the most first. */
+function alike<T extends { readonly bar: string }>(
+  bars: readonly T[],
+  said: (bar: T) => string,
+): readonly (readonly [string, readonly string[]])[] {
+  const groups = new Map<string, string[]>();
+  for (const one of bars) groups.set(said(one), [...(groups.get(said(one)) ?? []), one.bar]);
+  return [...groups].sort(([, a], [, b]) => b.length - a.length);
+}
+
 function* barLines({ bars, after: { units } }: Comparison): Generator<string> {
   if (!bars) return;
   const { added, removed, renamed, moved, changed } = bars;
   const lines: string[] = [];
   if (added.length > 0) lines.push(`${count(added.length, "bar")} added: ${listed(added, NAMED)}`);
   if (removed.length > 0) lines.push(`${count(removed.length, "bar")} removed: ${listed(removed, NAMED)}`);
-  if (renamed.length > 0)
-    lines.push(
-      `renamed: ${listed(
-        renamed.map(({ from, to }) => `${from} to ${to}`),
-        NAMED,
-      )}`,
-    );
-  if (moved.length > 0)
-    lines.push(
-      `moved: ${listed(
-        moved.map(({ bar, by }) => `${bar} by ${formatQuantity(by, "length", units)}`),
-        NAMED,
-      )}`,
-    );
-  if (changed.length > 0)
-    lines.push(
-      `changed: ${listed(
-        changed.map(({ bar, what }) => `${bar} in ${listed(what)}`),
-        NAMED,
-      )}`,
-    );
+  if (renamed.length > 0) {
+    const names = renamed.map(({ from, to }) => `${from} to ${to}`);
+    lines.push(`renamed: ${listed(names, NAMED)}`);
+  }
+  for (const [how, names] of alike(moved, (one) => movedWords(one, units)))
+    lines.push(`${count(names.length, "bar")} moved by ${how}: ${listed(names, NAMED)}`);
+  for (const [how, names] of alike(changed, changedBarWords))
+    lines.push(`${count(names.length, "bar")} changed in ${how}: ${listed(names, NAMED)}`);
   if (lines.length === 0) lines.push("no bar was added, removed, moved or changed");
   for (const line of lines) yield `${showHidden(line)}\n`;
   yield "\n";

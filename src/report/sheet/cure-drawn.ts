@@ -26,7 +26,10 @@ export function curesDrawn(file: string, bytes: Uint8Array, frame: Frame, scene:
     const text = new TextEncoder().encode(JSON.stringify(changed));
     const cured = readFrame({ file, bytes: text, stock: frame.stock }).frame;
     if (!cured) return undefined;
-    const marks = barMarks(compareBars(frame, cured), frame, cured);
+    // Bars that are only cut otherwise, beside one that changed, are not what the cure is about.
+    const changes = compareBars(frame, cured);
+    const drawnAnew = { ...changes, moved: changes.moved.filter(({ by }) => by > 0) };
+    const marks = barMarks(drawnAnew, frame, cured);
     const pictures = curePictures(scene, sceneOf(cured), marks, at.id, `${at.id}: ${words}`);
     if (!pictures) return undefined;
     left -= 1;

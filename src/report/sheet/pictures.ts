@@ -13,6 +13,7 @@ import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { sweepPicture } from "../reach/sweep-picture.ts";
+import { boresFindingPicture } from "./bore-pictures.ts";
 import { openEndPictures } from "./end-pictures.ts";
 import { viewOfFinding } from "./finding-shape.ts";
 import { framePicture } from "./frame-pictures.ts";
@@ -117,6 +118,8 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     const many = finding.rule === "joint.turns" && !finding.measure;
     const whole = !many || onWhole() ? framePicture(frame, scene, finding) : undefined;
     if (whole) return whole;
+    const bores = boresFindingPicture(frame, scene, finding);
+    if (bores) return bores;
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
     if (tool) return tool;

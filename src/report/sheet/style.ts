@@ -5,7 +5,7 @@ export const STYLE = `
 html{color-scheme:light;scroll-padding-top:1rem}
 body{margin:0;background:var(--paper);color:var(--ink);font:15px/1.45 system-ui,"Segoe UI","Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
 h1,h2,h3{font-family:"Iowan Old Style","Palatino Linotype",Palatino,"URW Palladio L",Georgia,serif;font-weight:600;line-height:1.2}
-h1{font-size:1.7rem;margin:.1rem 0 .25rem}
+h1{font-size:1.7rem;margin:.1rem 0 .25rem;overflow-wrap:anywhere}
 h2{font-size:1.25rem;margin:2.2rem 0 .5rem;padding-bottom:.2rem;border-bottom:2px solid var(--ink)}
 h3{font-size:1.02rem;margin:1.2rem 0 .4rem}
 h4{font-size:.98rem;margin:0 0 .35rem;font-weight:600}
@@ -91,6 +91,8 @@ tr.group th{font-family:"Iowan Old Style","Palatino Linotype",Palatino,Georgia,s
 tr.not-met td:nth-child(2),td.not-met{font-weight:700}
 tr th span{color:var(--soft)}
 .wide{overflow-x:auto}
+th[scope=row],.path td:nth-child(2),.loads td:last-child:not(.num),figcaption,.record,.path>p{overflow-wrap:anywhere}
+tbody th[scope=row]{min-width:6em}
 .record ul,.open ul{padding-left:1.2rem;font-size:.92rem}
 .block{border:2px solid var(--ink);background:#fff;margin:1.2rem 0 2rem;display:grid;grid-template-columns:1.5fr 1fr}
 .block dl{display:grid;grid-template-columns:2fr 1fr 1fr;margin:0}
@@ -144,8 +146,8 @@ body{background:#fff;font-size:9.2pt}
 .head,main{max-width:none;padding:0 1px}
 .desk{display:block}
 .board{position:static}
-.view[data-view=isometric] svg{max-height:108mm}
-.key{line-height:1.7}.findings h2:first-child{margin-top:1.2rem}
+.view[data-view=isometric] svg{max-height:98mm}
+.key{line-height:1.7;break-inside:avoid;orphans:9;widows:9}.findings h2:first-child{margin-top:1.2rem}
 .check.near>svg{width:48mm!important}
 .desk table,.checks table,.bars table,.path table{font-size:8pt}
 .trace{font-size:7.5pt}
@@ -162,7 +164,7 @@ h2,h3,.checks>p,.bars>p,tr.group{break-after:avoid}
 .name{flex-basis:16rem}.verdict{min-width:0;max-width:62mm}
 .cures .pair figure{flex-basis:44mm}
 .check.whole>svg{width:72mm}.check>svg.picture{width:110mm}
-.bars th,.bars td{white-space:nowrap;padding-right:.3rem}
+.bars th,.bars td{white-space:nowrap;padding-right:.3rem}.bars tbody th{white-space:normal}
 .bars thead th{vertical-align:bottom}
 .bars thead code{writing-mode:vertical-rl;transform:rotate(180deg)}
 .part{padding:0}.finding{margin:.3rem 0 .5rem}

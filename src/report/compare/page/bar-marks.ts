@@ -1,8 +1,7 @@
 import type { Fate, FatedBar } from "../../../drawing/overlay.ts";
 import type { BarChanges } from "../../../inspection/compare.ts";
 import type { Frame } from "../../../model/frame.ts";
-import { formatQuantity } from "../../../model/units/format-quantity.ts";
-import { listed } from "../../count.ts";
+import { changedBarWords, movedWords } from "../bar-words.ts";
 
 /** A bar that is not as it was, with the letter and number of its balloon and what there is to say of it. */
 export interface BarMark extends FatedBar {
@@ -11,22 +10,18 @@ export interface BarMark extends FatedBar {
 
 const LETTER: Readonly<Record<Fate, string>> = { added: "A", removed: "R", moved: "M", changed: "C" };
 
-function traits({ what, bar }: BarChanges["changed"][number], before: Frame, after: Frame): string {
-  const profile = ({ bars }: Frame): string => bars.find(({ ref }) => ref.id === bar)?.profile.name ?? "";
-  return listed(what.map((trait) => (trait === "profile" ? `profile ${profile(before)} → ${profile(after)}` : trait)));
-}
-
 /** Bars that were added, removed, moved or changed; one that moved and changed is told once, as moved. */
 export function barMarks(changes: BarChanges, before: Frame, after: Frame): readonly BarMark[] {
   const profileIn = ({ bars }: Frame, id: string): string => bars.find(({ ref }) => ref.id === id)?.profile.name ?? "";
-  const changed = new Map(changes.changed.map((one) => [one.bar, traits(one, before, after)]));
+  const changed = new Map(changes.changed.map((one) => [one.bar, changedBarWords(one)]));
   const moved = new Set(changes.moved.map(({ bar }) => bar));
   const rows: Readonly<Record<Fate, readonly (readonly [string, string])[]>> = {
     added: changes.added.map((bar) => [bar, profileIn(after, bar)]),
     removed: changes.removed.map((bar) => [bar, profileIn(before, bar)]),
-    moved: changes.moved.map(({ bar, by }) => {
+    moved: changes.moved.map((one) => {
+      const { bar } = one;
       const also = changed.get(bar);
-      return [bar, `an end by ${formatQuantity(by, "length", after.units)}${also === undefined ? "" : `; ${also}`}`];
+      return [bar, `an end by ${movedWords(one, after.units)}${also === undefined ? "" : `; ${also}`}`];
     }),
     changed: [...changed].filter(([bar]) => !moved.has(bar)),
   };

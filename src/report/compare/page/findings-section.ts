@@ -46,7 +46,7 @@ ${trace(after)}
 function picture(title: string, scene: Scene, marks: readonly Mark[]): Markup {
   const svg = lineDrawing(scene, {
     view: views.isometric,
-    size: [640, 480],
+    size: [460, 380],
     title: `${title}, findings that are new or worse`,
     marks,
   });

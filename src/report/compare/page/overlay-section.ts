@@ -12,6 +12,9 @@ const VIEWS = [
   ["top", [320, 230], "Top, seen down"],
 ] as const;
 
+/** The isometric again as large as a phone shows it, so that its balloons can be read there. */
+const NARROW = ["isometric", [380, 340], "Isometric"] as const;
+
 function legend(marks: readonly BarMark[], { gone, fresh }: Overlay["beside"]): Markup {
   const numberOf = (fate: Fate): number => marks.filter((mark) => mark.fate === fate).length;
   return html`<ul class="legend">
@@ -28,13 +31,13 @@ function legend(marks: readonly BarMark[], { gone, fresh }: Overlay["beside"]): 
 /** Both revisions in one drawing from four sides, with what the colours and letters mean. */
 export function overlaySection(title: string, before: Scene, after: Scene, marks: readonly BarMark[]): Markup {
   const both = overlay(before, after, marks);
-  const figure = ([name, size, caption]: (typeof VIEWS)[number]): Markup =>
-    html`<figure class="view" data-view="${name}">${drawn(both.picture(views[name], size, `${title}, both revisions, ${name} view`))}<figcaption>${caption}</figcaption></figure>
+  const figure = ([name, size, caption]: (typeof VIEWS)[number] | typeof NARROW, as: string = name): Markup =>
+    html`<figure class="view" data-view="${as}">${drawn(both.picture(views[name], size, `${title}, both revisions, ${name} view`))}<figcaption>${caption}</figcaption></figure>
 `;
   const [main, ...others] = VIEWS;
   const left = marks.length - both.balloons;
   return html`<section class="both" id="drawing" aria-label="Drawing">
-${figure(main)}${legend(marks, both.beside)}<div class="views">${others.map(figure)}</div>
+${figure(main)}${figure(NARROW, "narrow")}${legend(marks, both.beside)}<div class="views">${others.map((view) => figure(view))}</div>
 <p class="key">Balloons carry the letters and numbers of the table of bars${left > 0 ? html`; ${left} bars have none, for want of room or shape` : ""}. What is no longer there is drawn over what is.</p>
 </section>
 `;

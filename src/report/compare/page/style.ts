@@ -5,6 +5,8 @@ export const COMPARE_STYLE = `
 .both{margin-top:1rem}
 .both .view,.risen{margin:0;background:#fff;border:1px solid var(--rule)}
 .both .legend{list-style:none;padding:0;margin:.5rem 0;gap:.3rem 1.3rem;font-size:.88rem}
+.both [data-view=narrow]{display:none}
+@media screen and (max-width:600px){.both [data-view=narrow]{display:block}.both [data-view=isometric]{display:none}}
 .sample{width:30px;height:14px;vertical-align:-2px}
 .risen{position:sticky;top:.6rem}
 .findings h2:first-child{margin-top:2.2rem}

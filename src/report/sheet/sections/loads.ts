@@ -58,7 +58,7 @@ ${frame.cases.map(
 ${
   feet.length === 0
     ? ""
-    : html`<table><thead><tr><th scope="col">Foot or caster</th><th scope="col">Greatest push</th><th scope="col">Capacity</th><th scope="col">Under</th><th scope="col" class="num">Used</th></tr></thead><tbody>
+    : html`<div class="wide" tabindex="0" role="region" aria-label="What the feet bear"><table><thead><tr><th scope="col">Foot or caster</th><th scope="col">Greatest push</th><th scope="col">Capacity</th><th scope="col">Under</th><th scope="col" class="num">Used</th></tr></thead><tbody>
 ${feet.map(
   ({
     at,
@@ -68,7 +68,7 @@ ${feet.map(
     utilisation,
   }) => html`<tr><th scope="row">${at.id}</th><td>${measured}</td><td>${limit}</td><td>${under?.combination ?? ""}</td><td class="num">${percent(utilisation)}</td></tr>
 `,
-)}</tbody></table>`
+)}</tbody></table></div>`
 }
 </section>
 `;

@@ -16,7 +16,7 @@ function tally({ findings, undecided }: Report): string {
   return [
     `${live("reject")} reject`,
     `${live("hold")} hold`,
-    count(live("note"), "note"),
+    `${live("note")} note`,
     `${conceded} conceded`,
     `${undecided.length} undecided`,
   ].join(" · ");
