@@ -486,6 +486,26 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "holds long titles and ids of 64 characters on a phone, with the table of feet in a region of its own",
+    async () => {
+      const text = textOf("potting-bench-faulty").replaceAll(/"(leg|shelf)-(\d)"/g, (_, name: string, n: string) =>
+        JSON.stringify(`${name}-${n}-`.padEnd(64, "x")),
+      );
+      const frame = JSON.parse(text) as { title: string };
+      frame.title = "a_title_without_any_blank".repeat(5);
+      const { page } = await open(write("long.html", sheetOfText(JSON.stringify(frame))), {
+        viewport: { width: 400, height: 800 },
+      });
+      await page.waitForSelector("body.turning");
+      expect(await page.evaluate<number>(OVERFLOW)).toBe(0);
+      const wide = `[...document.querySelectorAll("h1,.loads table,.path table,.path p")].filter((one) => !one.closest(".wide") && one.getBoundingClientRect().right > 400).length`;
+      expect(await page.evaluate<number>(wide)).toBe(0);
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "shows hostile names as text and runs none of them",
     async () => {
       const hostile = `</script><script>alert(1)</script><img src=x onerror=alert(2)>"'&\u202e`;
