@@ -6,9 +6,10 @@ import { deadlockOf } from "./build/deadlock.ts";
 import { lyingSide } from "./build/lying-side.ts";
 import type { Assembly, BuildOrder } from "./build/plan.ts";
 import { reachFirst } from "./build/reach-first.ts";
+import { scattered } from "./build/scattered.ts";
 import { isHeld, type Loose, StepMaker } from "./build/steps.ts";
 import { assembleTied, type Tied } from "./build/tied-together.ts";
-import { comesBuilt } from "./comes-built.ts";
+import { comesBuilt, groupParts } from "./comes-built.ts";
 import { connections } from "./connections.ts";
 import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
@@ -135,6 +136,14 @@ export const buildOrder = defineFact<
           : panel.held.bars;
       links.push(...bars.map((bar) => [panel.ref.id, bar] as const));
     }
+    // Hinges and screws of sheets join as well.
+    const joined = [
+      ...links,
+      ...screwed.all.flatMap(({ holds, sheet }) => {
+        const ids = [...holds.map((hold) => hold.bar), ...(sheet ? [sheet.id] : [])];
+        return ids.flatMap((a, i) => ids.slice(i + 1).map((b) => [a, b] as const));
+      }),
+    ];
     const onFeet = new Set(standing.all.map(({ body }) => body.bar.ref.id));
     const late = (part: string): boolean => (stages.get(part) ?? 0) >= STAGE.laid;
     const ground: Ground = {
@@ -195,6 +204,10 @@ export const buildOrder = defineFact<
           ? deadlockOf(inOrder(built.stuck.flatMap((unit) => unit.parts)), known, refOf)
           : undefined,
       undone: undone.filter((sub) => sub.ref.kind === "group").map(({ ref: group, built }) => ({ group, built })),
+      scattered: frame.groups.flatMap((group) => {
+        const apart = scattered(groupParts(frame, group), joined);
+        return apart.length > 0 ? [{ group: group.ref, apart: apart.map(refOf) }] : [];
+      }),
       placedAt: (id) => at.get(id),
       tightenedAt: (screw) => made.tightened.get(screw),
       presentAt: (number) => {

@@ -24,13 +24,18 @@ export const rule = defineRule({
       text: "{group:part} comes built and cannot be put in whole",
       advice: 'put in what stands in its way after it, or take it apart and write the group without "built"',
     },
+    apart: {
+      text: "{group:part} is no piece: nothing in it joins {parts:parts} to the rest of it",
+      advice: "name what joins them in the group, or drop the group",
+    },
   },
-  *inspect({ order: { deadlock, undone } }, _, say) {
+  *inspect({ order: { deadlock, undone, scattered } }, _, say) {
     const [first] = deadlock?.ring ?? [];
     const parts = deadlock?.ring.map((link) => link.part) ?? [];
     yield say.ring(first?.part ?? frameRef, { parts, why: ringWords(deadlock?.ring ?? []) }, deadlock === undefined);
     for (const { group, built } of undone) {
       yield built ? say.built(group, { group }, false) : say.group(group, { group }, false);
     }
+    for (const { group, apart } of scattered) yield say.apart(group, { group, parts: apart }, false);
   },
 });

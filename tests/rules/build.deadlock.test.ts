@@ -35,6 +35,14 @@ it("build.deadlock: two rails that cover each other's screws, a group that leave
     },
     // Common practice: the panel goes in before the last bar.
     { title: "open at the top", edit: grouped(["post-1", "post-2", "low"]), finds: [] },
+    // By the drawing: only a rail leads from post to post.
+    { title: "two posts alone", edit: grouped(["post-1", "post-2"]), finds: [{ at: "ring", key: "apart" }] },
+    {
+      title: "two posts alone that come built",
+      edit: grouped(["post-1", "post-2"], true),
+      finds: [{ at: "ring", key: "apart" }],
+    },
+    { title: "a post and a rail", edit: grouped(["post-1", "low"]), finds: [] },
     { title: "closed", edit: grouped(["post-1", "post-2", "low", "high"]), finds: [{ at: "ring", key: "group" }] },
     {
       title: "closed, and comes built",

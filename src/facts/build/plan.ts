@@ -63,6 +63,8 @@ export interface BuildOrder {
   readonly deadlock: Deadlock | undefined;
   /** Groups of the author that cannot be built as one, or put in as one; a group that comes built can only be taken apart again. */
   readonly undone: readonly { readonly group: Ref; readonly built: boolean }[];
+  /** Groups of the author that are no piece, and parts of each that nothing in it joins to its first. */
+  readonly scattered: readonly { readonly group: Ref; readonly apart: readonly Ref[] }[];
   /** Of a frame that is begun lying: out of the side it lies on, where one serves all that is put in so. */
   readonly lyingOn: Vec3 | undefined;
   /** Number of the step a part is put in place at, by the id of a bar, panel, connector, screw, nut, stand, capped end or mass. */
