@@ -5,6 +5,7 @@ import type { FrameReading } from "../model/read-frame.ts";
 import type { Ref } from "../model/ref.ts";
 import type { Origins } from "../model/resolve/names.ts";
 import type { Document } from "../model/text/document.ts";
+import type { AnyRule } from "../rules/shape/rule.ts";
 import { changedSettings } from "./changed-settings.ts";
 import { concede } from "./concede.ts";
 import { criteriaProblems } from "./criteria-problems.ts";
@@ -49,19 +50,28 @@ interface Ran {
   readonly undecided: Map<string, { rules: Set<string>; at: Map<string, Ref>; holds: boolean }>;
 }
 
+/** The rule that a change is to satisfy first: most changes that are no cure show it there. */
+function inTurn(rules: readonly AnyRule[], trial: Trial | undefined): readonly AnyRule[] {
+  if (!trial) return rules;
+  const first = rules.filter(({ id }) => id === trial.watch.rule);
+  return [...first, ...rules.filter((rule) => !first.includes(rule))];
+}
+
+/** What all rules say; undefined where a trial is over before that. */
 function runAll(
+  { house, ruleStarts: starts }: Inspection,
   frame: Frame,
-  house: HouseInForce,
   limits: Limits,
   setting: Setting,
-  starts?: (rule: string) => void,
-): Ran {
+  trial?: Trial,
+): Ran | undefined {
   const ran: Ran = { findings: [], tallies: [], failures: [], undecided: new Map() };
-  for (const rule of house.rules) {
+  for (const rule of inTurn(house.rules, trial)) {
     const strictness = house.strictness.get(rule.id);
     if (strictness === "off") continue;
     starts?.(rule.id);
     const outcome = runRule(rule, frame, limits, strictness, setting);
+    if (trial && (outcome.failures.length > 0 || trial.fails(rule.id, outcome.findings))) return undefined;
     for (const one of outcome.findings) ran.findings.push(one);
     ran.tallies.push(outcome.tally);
     for (const failure of outcome.failures) ran.failures.push(failure);
@@ -101,8 +111,18 @@ export interface Inspected {
   readonly watched?: string;
 }
 
-/** Inspects one frame file: bytes in, the whole result out, no cures tried. Pure; the same in every thread. */
-export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
+/** An inspection that asks only whether a change is a cure. */
+export interface Trial {
+  readonly watch: Watch;
+  /** Whether what a rule says of the changed frame already shows that it is none. */
+  fails(rule: string, findings: readonly Finding[]): boolean;
+}
+
+/**
+ * Inspects one frame file: bytes in, the whole result out, no cures tried. Pure; the same in every thread. A trial that fails is broken off and
+ * gives the report of a file that was not read.
+ */
+export function inspectOnce(inspection: Inspection, trial?: Trial): Inspected {
   const { file, house } = inspection;
   const { frame, reading, problems: readingProblems } = readForInspection(inspection);
   const problems = [...readingProblems];
@@ -127,11 +147,12 @@ export function inspectOnce(inspection: Inspection, watch?: Watch): Inspected {
     frame,
     place,
     where: whereabouts(frame),
-    ...(watch ? { watch } : {}),
+    ...(trial ? { watch: trial.watch } : {}),
     watched: [],
     ...(margins ? { margins } : {}),
   };
-  const ran = runAll(frame, house, limits, setting, inspection.ruleStarts);
+  const ran = runAll(inspection, frame, limits, setting, trial);
+  if (!ran) return { report: nothingRead(file) };
   const conceded = concede(inReadingOrder(ran.findings), house, frame.units);
   const undecided: Undecided[] = [...ran.undecided].map(([why, entry]) => ({
     why,

@@ -27,20 +27,21 @@ const WORSE = 0.01;
 /** The same thing said of the same part, whichever other parts the sentence names this time. */
 const about = ({ rule, key, at }: Finding): string => `${rule} ${key} ${at.id}`;
 
-/** Whether a finding is gone, and has not come back with other parts in its sentence. */
-function gone(finding: Finding, before: Report, after: Report): boolean {
-  const alike = ({ findings }: Report): number => findings.filter((one) => about(one) === about(finding)).length;
-  return !after.findings.some((left) => left.print === finding.print) && alike(after) < alike(before);
+/** Whether a finding is gone from those of its rule, and has not come back with other parts in its sentence. */
+function gone(finding: Finding, before: readonly Finding[], after: readonly Finding[]): boolean {
+  const alike = (findings: readonly Finding[]): number =>
+    findings.filter((one) => about(one) === about(finding)).length;
+  return !after.some((left) => left.print === finding.print) && alike(after) < alike(before);
 }
 
 /** Whether every finding left was there before, and no worse. */
-function nowhereWorse(before: Report, after: Report): boolean {
+function nowhereWorse(before: readonly Finding[], after: readonly Finding[]): boolean {
   const old = new Map<string, Finding>();
-  for (const finding of before.findings) {
+  for (const finding of before) {
     old.set(finding.print, finding);
     if (!old.has(about(finding))) old.set(about(finding), finding);
   }
-  for (const finding of after.findings) {
+  for (const finding of after) {
     const known = old.get(finding.print) ?? old.get(about(finding));
     if (!known || (known.level === "note" && finding.level !== "note")) return false;
     const [was, is] = [known.measure, finding.measure];
@@ -72,9 +73,12 @@ function attempt(
   if (changed === undefined) return undefined;
   const bytes = new TextEncoder().encode(JSON.stringify(changed));
   const watch = { rule: finding.rule, key: finding.key, at: finding.at.id };
-  const { report, watched } = inspectOnce({ ...inspection, bytes, margins: false }, watch);
-  const mended = report.verdict !== "unread" && report.complete && gone(finding, before, report);
-  if (!mended || report.undecided.length > before.undecided.length || !nowhereWorse(before, report)) return undefined;
+  const fails = (rule: string, after: readonly Finding[]): boolean =>
+    !nowhereWorse(before.findings, after) || (rule === finding.rule && !gone(finding, before.findings, after));
+  const { report, watched } = inspectOnce({ ...inspection, bytes, margins: false }, { watch, fails });
+  // What it did not read, or broke off, is no cure; nor is what leaves more open than before.
+  if (report.verdict === "unread" || !report.complete || report.undecided.length > before.undecided.length)
+    return undefined;
   return {
     words: proposal.words,
     edits: proposal.edits,
@@ -84,7 +88,7 @@ function attempt(
 
 /**
  * Looks for changes that mend findings, worst of each rule first. Every proposal is made on a copy of the file, and the
- * copy is inspected whole: it is offered only if the finding is gone and nothing anywhere got worse. At most `budget`
+ * copy is inspected whole, or until a rule shows that it is no cure: it is offered only if the finding is gone and nothing anywhere got worse. At most `budget`
  * copies are inspected; the report says how many proposals were left.
  */
 export function offerCures(
