@@ -1,4 +1,4 @@
-import { type Between, between, nearestSupport, type Support } from "./supports-beside.ts";
+import { type Between, between, nearestSupport, pastEnds, type Strip, type Support } from "./supports-beside.ts";
 
 /** A piece of what a thing covers of a panel, or a point of it. */
 export interface Patch {
@@ -19,12 +19,6 @@ function gives({ low, high, inside }: Between, at: number): number {
   const span = high.at - low.at;
   const past = Math.max(low.at - at, at - high.at);
   return inside ? ((at - low.at) * (high.at - at)) ** 2 / span : past ** 2 * (span + past);
-}
-
-/** Ends of the supports furthest out along a direction. */
-function ends(supports: readonly Support[], along: 0 | 1): readonly [number, number] {
-  const all = supports.flatMap(({ from, to }) => [from[along], to[along]]);
-  return [Math.min(...all), Math.max(...all)];
 }
 
 /** Where a strip at a constant u (or v) bears on a support: as much of the support as the strip is wide. */
@@ -48,19 +42,13 @@ export function borneBeside(supports: readonly Support[], patches: readonly Patc
   };
   for (const { at, size } of patches) {
     const part = 1 / patches.length;
-    const strips = ([1, 0] as const).flatMap((fixed) => {
+    const through = ([1, 0] as const).flatMap((fixed): readonly Strip[] => {
       const [along, value] = [at[1 - fixed] ?? 0, at[fixed]];
       const found = between(supports, fixed, value, along);
       return found ? [{ fixed, value, along, found }] : [];
     });
-    // Past the ends of the bars it lies as at their ends; what that leaves of its moment goes to all that bear it.
-    if (strips.length === 0)
-      for (const fixed of [1, 0] as const) {
-        const [low, high] = ends(supports, fixed);
-        const [along, value] = [at[1 - fixed] ?? 0, Math.min(Math.max(at[fixed], low), high)];
-        const found = between(supports, fixed, value, along);
-        if (found) strips.push({ fixed, value, along, found });
-      }
+    // What the place past the ends leaves of its moment goes to all that bear it.
+    const strips = through.length > 0 ? through : pastEnds(supports, at);
     const soft = strips.map(({ found, along }) => gives(found, along));
     const all = soft.reduce((a, b) => a + b, 0);
     for (const [i, { fixed, value, along, found }] of strips.entries()) {

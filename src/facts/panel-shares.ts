@@ -6,7 +6,7 @@ import { defineFact } from "./fact.ts";
 import { panelBoxes } from "./panel-boxes.ts";
 import { panelNormal } from "./panel-normal.ts";
 import { planeAxes } from "./plane-axes.ts";
-import { type Between, between, nearestSupport, type Support, supportLines } from "./supports-beside.ts";
+import { type Between, between, nearestSupport, pastEnds, type Support, supportLines } from "./supports-beside.ts";
 
 /** A stretch of a bar and the share of one panel's area it carries: m² per m of bar. */
 export interface PanelStrip {
@@ -39,9 +39,18 @@ interface Cell {
 }
 
 /** What one bar carries, by stretch: along a direction of the cells one stretch a cell, else one a part of the bar. */
-type Stretches = Map<number, { from: number; to: number; area: number }>;
+type Stretches = Map<string, { from: number; to: number; area: number }>;
 
-/** Shares along a bar, as parts of its length from 0 to 1; a stretch past an end of the bar is moved onto it. */
+function put(stretches: Stretches, key: string, [from, to]: readonly [number, number], area: number): void {
+  const known = stretches.get(key);
+  if (known) known.area += area;
+  else stretches.set(key, { from, to, area });
+}
+
+/**
+ * Shares along a bar, as parts of its length from 0 to 1. What reaches past an end bears on that end and lifts the other, as a lever does that lies on
+ * the bar.
+ */
 function addTo(stretches: Stretches, support: Support, cell: Cell, area: number): void {
   const run = [support.to[0] - support.from[0], support.to[1] - support.from[1]] as const;
   const square = run[0] ** 2 + run[1] ** 2;
@@ -51,15 +60,18 @@ function addTo(stretches: Stretches, support: Support, cell: Cell, area: number)
   const straight = ([0, 1] as const).find((d) => Math.abs(run[1 - d] as number) < 1e-9 * Math.abs(run[d]));
   const half = straight === undefined ? 0.5 / CELLS : cell.size[straight] / Math.abs(run[straight]) / 2;
   const key = straight === undefined ? Math.min(CELLS - 1, Math.max(0, Math.floor(t * CELLS))) : cell.index[straight];
-  const known = stretches.get(key);
-  if (known) {
-    known.area += area;
-    return;
-  }
   const centre = straight === undefined ? (key + 0.5) / CELLS : t;
-  let [from, to] = [Math.max(centre - half, 0), Math.min(centre + half, 1)];
-  if (to - from < 1e-3 * half) [from, to] = centre < 0.5 ? [0, Math.min(1, 2 * half)] : [Math.max(0, 1 - 2 * half), 1];
-  stretches.set(key, { from, to, area });
+  const first = [0, Math.min(1, 2 * half)] as const;
+  const last = [Math.max(0, 1 - 2 * half), 1] as const;
+  let own: readonly [number, number] = [Math.max(centre - half, 0), Math.min(centre + half, 1)];
+  if (own[1] - own[0] < 1e-3 * half) own = centre < 0.5 ? first : last;
+  const near = (own[0] + own[1]) / 2;
+  const other = centre < 0.5 ? last : first;
+  const far = (other[0] + other[1]) / 2;
+  const reaches = straight === undefined ? t < 0 || t > 1 : Math.abs(t - near) > 1e-9;
+  const lifted = reaches && Math.abs(far - near) > 1e-6 ? (area * (near - t)) / (near - far) : 0;
+  put(stretches, `${key}`, own, area - lifted);
+  if (lifted !== 0) put(stretches, `${key} lifts`, other, lifted);
 }
 
 function share(
@@ -100,10 +112,14 @@ function share(
         const past = (found: Between | undefined, at: number): number =>
           found ? Math.max(found.low.at - at, at - found.high.at) : Infinity;
         const [u, v] = [past(alongU, uv[0]), past(alongV, uv[1])];
-        const near = nearestSupport(supports, uv);
         if (alongU && u <= v) lever(alongU, uv[0], area);
         else if (alongV) lever(alongV, uv[1], area);
-        else if (near) give(near.support, cell, area);
+        else {
+          const strips = pastEnds(supports, uv);
+          for (const { found, along: at } of strips) lever(found, at, area / strips.length);
+          const near = strips.length === 0 ? nearestSupport(supports, uv) : undefined;
+          if (near) give(near.support, cell, area);
+        }
       }
     }
   }

@@ -57,6 +57,30 @@ export function between(supports: readonly Support[], fixed: 0 | 1, value: numbe
   return low && high && high.at - low.at > 1e-9 ? { low, high, inside } : undefined;
 }
 
+/** Ends of the supports furthest out along a direction. */
+function ends(supports: readonly Support[], along: 0 | 1): readonly [number, number] {
+  const all = supports.flatMap(({ from, to }) => [from[along], to[along]]);
+  return [Math.min(...all), Math.max(...all)];
+}
+
+/** A strip at a constant u (or v) over the two supports beside a place along it. */
+export interface Strip {
+  readonly fixed: 0 | 1;
+  readonly value: number;
+  readonly along: number;
+  readonly found: Between;
+}
+
+/** Strips that bear a place past the ends of all supports: as far along them as these go. */
+export function pastEnds(supports: readonly Support[], at: readonly [number, number]): readonly Strip[] {
+  return ([1, 0] as const).flatMap((fixed): readonly Strip[] => {
+    const [low, high] = ends(supports, fixed);
+    const [along, value] = [at[1 - fixed] ?? 0, Math.min(Math.max(at[fixed], low), high)];
+    const found = between(supports, fixed, value, along);
+    return found ? [{ fixed, value, along, found }] : [];
+  });
+}
+
 /** The support whose line is nearest to a point, and where on it that is, as a part of its length. */
 export function nearestSupport(
   supports: readonly Support[],
