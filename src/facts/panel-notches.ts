@@ -19,7 +19,7 @@ export interface PanelNotches {
   readonly needed: readonly [number, number] | undefined;
   /** What stands in an edge or in the field, where notches in the corners do not help. */
   readonly elsewhere: readonly { readonly by: Ref; readonly depth: number }[];
-  /** Other bars that cross the panel, and how far they stand in it. */
+  /** Other bars that cross the panel away from its corners, and how far they stand in it. */
   readonly crossing: readonly { readonly by: Ref; readonly depth: number }[];
 }
 
@@ -39,7 +39,7 @@ function depthOf({ spans }: Obstacle, reach: readonly [readonly [number, number]
   return Math.min(...ways);
 }
 
-/** Which fittings stand in the corners and edges of panels, and how large notches must be to clear them. */
+/** Which fittings and bars stand in the corners and edges of panels, and how large notches must be to clear them. */
 export const panelNotches = defineFact<readonly PanelNotches[], { obstacles: typeof panelObstacles }>({
   id: "panel-notches",
   needs: { obstacles: panelObstacles },
@@ -49,7 +49,8 @@ export const panelNotches = defineFact<readonly PanelNotches[], { obstacles: typ
       const [u, v] = panel.notches ?? [0, 0];
       const corners: CornerObstacle[] = [];
       const elsewhere: { by: Ref; depth: number }[] = [];
-      for (const fitting of fittings) {
+      const crossing: { by: Ref; depth: number }[] = [];
+      for (const fitting of [...fittings, ...bars]) {
         const sides = fitting.spans.map(([low, high], axis) => {
           const [start, end] = reach[axis as 0 | 1];
           const [from, to] = opening[axis as 0 | 1];
@@ -65,7 +66,7 @@ export const panelNotches = defineFact<readonly PanelNotches[], { obstacles: typ
             reaches: [a.reach, b.reach],
             room: u > 0 && v > 0 ? Math.min(u - a.reach, v - b.reach) : -Math.min(a.reach, b.reach),
           });
-        } else elsewhere.push({ by: fitting.by, depth: depthOf(fitting, reach) });
+        } else (bars.includes(fitting) ? crossing : elsewhere).push({ by: fitting.by, depth: depthOf(fitting, reach) });
       }
       const along = (axis: 0 | 1): number =>
         Math.ceil((Math.max(...corners.map(({ reaches }) => reaches[axis])) + NOTCH_ROOM) / step - 1e-6) * step;
@@ -74,7 +75,7 @@ export const panelNotches = defineFact<readonly PanelNotches[], { obstacles: typ
         corners,
         needed: corners.length > 0 ? [along(0), along(1)] : undefined,
         elsewhere,
-        crossing: bars.map((bar) => ({ by: bar.by, depth: depthOf(bar, opening) })),
+        crossing,
       };
     });
   },

@@ -107,11 +107,12 @@ export const panelObstacles = defineFact<
         }
       }
       const own = new Set(edges.map((edge) => edge.body));
+      // A post between two rails stands where the sheet reaches into the slots of both.
       const bars = [...all.values()].flatMap((body) => {
         const points = body.prism?.vertices ?? [];
         return own.has(body) || points.length === 0 || !crosses(points)
           ? []
-          : inPanel(ref("bar", body.bar.ref.id), points, opening);
+          : inPanel(ref("bar", body.bar.ref.id), points, reach);
       });
       return [{ slotPanel, reach, opening, fittings, bars }];
     });

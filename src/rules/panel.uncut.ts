@@ -19,7 +19,7 @@ const ALIKE = 1e-9;
 
 export const rule = defineRule({
   id: "panel.uncut",
-  title: "Panels are notched where fasteners stand in their corners",
+  title: "Panels are notched where bars and fasteners stand in their corners",
   group: "panels",
   level: "hold",
   basis: ["geometry", "common practice"],

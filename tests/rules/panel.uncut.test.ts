@@ -33,6 +33,36 @@ function bracketed(notches?: [number, number]): (file: FrameFile) => void {
 
 const corner = (mm: number) => [{ at: "pane", key: "corner", measured: mm / 1000 }];
 
+/** Four posts, rails between their faces at one height, and a shelf in the slots of the rails. */
+const shelved =
+  (notches?: [number, number]) =>
+  (file: FrameFile): void => {
+    const corners = [
+      [0, 0],
+      [800, 0],
+      [800, 600],
+      [0, 600],
+    ] as const;
+    const at = (i: number): [number, number] => [...(corners[i % 4] ?? [0, 0])];
+    Object.assign(file, {
+      kits: { ends: [{ connector: "end-fastener-8", on: "-z" }] },
+      bars: [0, 1, 2, 3].flatMap((i) => [
+        { id: `post-${i}`, profile: "40x40-8", from: [...at(i), 0], to: [...at(i), 800] },
+        { id: `rail-${i}`, profile: "40x40-8", from: [...at(i), 400], to: [...at(i + 1), 400] },
+      ]),
+      joints: [{ bars: [0, 1, 2, 3].map((i) => `rail-${i}`), by: "ends" }],
+      panels: [
+        {
+          id: "pane",
+          sheet: "polycarbonate-5",
+          held: "in-slot",
+          edges: [0, 1, 2, 3].map((i) => ({ bar: `rail-${i}` })),
+          ...(notches ? { notches } : {}),
+        },
+      ],
+    } as unknown as Partial<FrameFile>);
+  };
+
 /** A sheet on two rails 400 mm apart with a cross bar between them, fastened at both ends by brackets below and beside. */
 const onRails =
   (edit: (file: FrameFile) => void = () => {}) =>
@@ -105,6 +135,10 @@ it("finds fittings in the corners and edges of panels", () => {
       },
       finds: [{ at: "pane", key: "edge" }],
     },
+    // Nothing of the posts is left out of the sheet: it goes 12.5 mm into the slots of both rails beside each.
+    { title: "a shelf between four posts", edit: shelved(), finds: corner(-12.5) },
+    { title: "a shelf notched round them", edit: shelved([14, 14]), finds: [] },
+    { title: "a shelf notched too little", edit: shelved([12, 14]), finds: corner(-0.5) },
     // What stays below the plane of a sheet is in nobody's way.
     { title: "laid over brackets below and beside", edit: onRails(), finds: [] },
     { title: "laid, a plate under the rail", edit: onRails(plateOn("-z", 500)), finds: [] },

@@ -16,6 +16,8 @@ const DOOR_RAIL = 0.75;
 const HINGE_FROM_END = 4;
 /** Corners cut from a lower panel to clear the end fastener of the rail above it, in widths: along the rail, and down from it. */
 const NOTCH = [1, 0.4] as const;
+/** Corners cut from an upper panel of the sides to clear the top rails across, in widths. */
+const CORNER = [0.3125, 0.3125] as const;
 
 /** Where the bars of a guard lie: coordinates of their centrelines. */
 interface Lines {
@@ -57,24 +59,27 @@ function doorBars({ series: { pitch: p, hingeGap: gap }, profile }: Wish, at: Li
 }
 
 function panelsOf({ series: { pitch: p, clear, gasket } }: Wish): readonly Part[] {
-  const panel = (id: string, edges: readonly string[], notched: boolean): Part => ({
+  const panel = (id: string, edges: readonly string[], notch?: readonly [number, number]): Part => ({
     id,
     sheet: clear,
     held: "in-slot",
     gasket,
-    ...(notched ? { notches: NOTCH.map((share) => share * p) } : {}),
+    ...(notch ? { notches: notch.map((share) => share * p) } : {}),
     edges: edges.map((edge) => ({ bar: edge })),
   });
-  const pair = (side: string, from: string, to: string, [low, middle, top]: readonly [string, string, string]) => [
-    panel(`${side}-lower`, [from, middle, to, low], true),
-    panel(`${side}-upper`, [from, top, to, middle], false),
-  ];
+  const pair = (
+    side: string,
+    from: string,
+    to: string,
+    [low, middle, top]: readonly [string, string, string],
+    upper?: readonly [number, number],
+  ) => [panel(`${side}-lower`, [from, middle, to, low], NOTCH), panel(`${side}-upper`, [from, top, to, middle], upper)];
   return [
-    ...pair("left", "post-4", "post-1", ["low-left", "mid-left", "top-left"]),
-    ...pair("right", "post-2", "post-3", ["low-right", "mid-right", "top-right"]),
+    ...pair("left", "post-4", "post-1", ["low-left", "mid-left", "top-left"], CORNER),
+    ...pair("right", "post-2", "post-3", ["low-right", "mid-right", "top-right"], CORNER),
     ...pair("back", "post-3", "post-4", ["low-back", "mid-back", "top-back"]),
     ...pair("door", "door-hung", "door-free", ["door-foot", "door-waist", "door-head"]),
-    panel("roof", ["top-front", "top-left", "top-back", "top-right"], false),
+    panel("roof", ["top-front", "top-left", "top-back", "top-right"]),
   ];
 }
 
