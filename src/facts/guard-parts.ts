@@ -1,5 +1,4 @@
-import { corners } from "../geometry/box.ts";
-import { dot, type Vec3 } from "../geometry/vector.ts";
+import { along, dot, type Vec3 } from "../geometry/vector.ts";
 import type { Ref } from "../model/ref.ts";
 import { bodies } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
@@ -42,8 +41,12 @@ export const guardParts = defineFact<readonly GuardPart[], { bodies: typeof bodi
   compute({ bodies: all, panelBoxes: boxes }) {
     const parts: GuardPart[] = [];
     for (const { bar, prism, axes } of all.values()) if (prism) parts.push(partOf(bar.ref, prism.vertices, axes.x));
-    for (const { panel, box, normal } of boxes.values())
-      if (box && AXES.some((axis) => Math.abs(dot(normal, axis)) > SQUARE)) parts.push(partOf(panel.ref, corners(box)));
+    for (const { panel, outline, normal } of boxes.values()) {
+      if (outline.length === 0 || !AXES.some((axis) => Math.abs(dot(normal, axis)) > SQUARE)) continue;
+      const half = panel.sheet.thickness / 2;
+      const faces = outline.flatMap((corner) => [along(corner, normal, -half), along(corner, normal, half)]);
+      parts.push(partOf(panel.ref, faces));
+    }
     return parts;
   },
 });

@@ -2,6 +2,7 @@ import type { OrientedBox } from "../geometry/box.ts";
 import { add, along, midpoint, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { defineFact } from "./fact.ts";
+import { shapedOutline } from "./shaped-outline.ts";
 import { type LaidSheet, sheets } from "./sheets.ts";
 import { type SidePair, type SlotPanel, slotPanels } from "./slot-panels.ts";
 
@@ -18,6 +19,8 @@ export interface PanelBox {
   readonly normal: Vec3;
   /** Undefined where the bars round it make no rectangle. */
   readonly box: OrientedBox | undefined;
+  /** Its corners in the middle of its thickness, in order; empty where the bars round it shut nothing in. */
+  readonly outline: readonly Vec3[];
   /** Of a panel in slots; none of one that lies on bars. */
   readonly seats: readonly Seat[];
 }
@@ -33,15 +36,29 @@ function reach([low, high]: SidePair): readonly [number, number] {
   ];
 }
 
-function inSlots({ panel, normal, plane, edges, rectangle }: SlotPanel): PanelBox {
+/** Corners of a panel in the middle of its thickness. */
+const cornersOf = ({ centre, axes, half }: OrientedBox): readonly Vec3[] =>
+  (
+    [
+      [-1, -1],
+      [1, -1],
+      [1, 1],
+      [-1, 1],
+    ] as const
+  ).map(([a, b]) => along(along(centre, axes[0], a * half[0]), axes[1], b * half[1]));
+
+function inSlots(slotPanel: SlotPanel): PanelBox {
+  const { panel, normal, plane, edges, rectangle } = slotPanel;
   const seats = edges.map(({ body, outward }): Seat => ({ bar: body.bar.ref.id, out: outward }));
-  if (!rectangle) return { panel, normal, box: undefined, seats };
+  const shaped = { panel, normal, box: undefined, outline: shapedOutline(slotPanel, ROOM), seats };
+  if (!rectangle) return shaped;
   const [u, v] = rectangle.axes;
   const [[u0, u1], [v0, v1]] = [reach(rectangle.sides[0]), reach(rectangle.sides[1])];
-  if (!(u1 > u0 && v1 > v0)) return { panel, normal, box: undefined, seats };
+  if (!(u1 > u0 && v1 > v0)) return shaped;
   const centre = add(add(scale(u, (u0 + u1) / 2), scale(v, (v0 + v1) / 2)), scale(normal, plane));
   const half = [(u1 - u0) / 2, (v1 - v0) / 2, panel.sheet.thickness / 2] as const;
-  return { panel, normal, box: { centre, axes: [u, v, normal], half }, seats };
+  const box: OrientedBox = { centre, axes: [u, v, normal], half };
+  return { panel, normal, box, outline: cornersOf(box), seats };
 }
 
 function laid(sheet: LaidSheet): PanelBox {
@@ -49,7 +66,8 @@ function laid(sheet: LaidSheet): PanelBox {
   const { thickness } = sheet.panel.sheet;
   const centre = along(midpoint(sheet.corners[0], sheet.corners[2]), sheet.normal, thickness / 2);
   const half = [sheet.size[0] / 2, sheet.size[1] / 2, thickness / 2] as const;
-  return { panel: sheet.panel, normal: sheet.normal, box: { centre, axes: [u, v, sheet.normal], half }, seats: [] };
+  const box: OrientedBox = { centre, axes: [u, v, sheet.normal], half };
+  return { panel: sheet.panel, normal: sheet.normal, box, outline: cornersOf(box), seats: [] };
 }
 
 /** Every panel as a box, to slot depth where its edges run in slots, by id. */

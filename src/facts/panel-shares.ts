@@ -1,5 +1,6 @@
-import type { OrientedBox } from "../geometry/box.ts";
-import { add, along, dot, scale, type Vec3 } from "../geometry/vector.ts";
+import { clipConvex } from "../geometry/convex.ts";
+import { area as areaOf, type Region } from "../geometry/polygon.ts";
+import { add, dot, scale, type Vec3 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { type Body, bodies, cutStation } from "./bodies.ts";
 import { defineFact } from "./fact.ts";
@@ -24,10 +25,12 @@ export interface PanelShare {
   readonly ways: readonly [Vec3, Vec3];
   /** m² */
   readonly area: number;
-  /** Of its rectangle, between the axes of the bars that hold it, m. */
+  /** Of its rectangle or of its corners, between the axes of the bars that hold it, m. */
   readonly middle: Vec3;
   readonly strips: readonly PanelStrip[];
 }
+
+const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
 
 /** Cells along each side into which a panel is cut to share its load. */
 const CELLS = 24;
@@ -48,15 +51,15 @@ function put(stretches: Stretches, key: string, [from, to]: readonly [number, nu
 }
 
 /**
- * Shares along a bar, as parts of its length from 0 to 1. What reaches past an end bears on that end and lifts the other, as a lever does that lies on
+ * Shares along a bar at `met`, or square to it, as parts of its length from 0 to 1. What reaches past an end bears on that end and lifts the other, as a lever does that lies on
  * the bar.
  */
-function addTo(stretches: Stretches, support: Support, cell: Cell, area: number): void {
+function addTo(stretches: Stretches, support: Support, cell: Cell, area: number, met?: number): void {
   const run = [support.to[0] - support.from[0], support.to[1] - support.from[1]] as const;
   const square = run[0] ** 2 + run[1] ** 2;
   if (!(square > 0)) return;
   const middle = [cell.low[0] + cell.size[0] / 2, cell.low[1] + cell.size[1] / 2] as const;
-  const t = ((middle[0] - support.from[0]) * run[0] + (middle[1] - support.from[1]) * run[1]) / square;
+  const t = met ?? ((middle[0] - support.from[0]) * run[0] + (middle[1] - support.from[1]) * run[1]) / square;
   const straight = ([0, 1] as const).find((d) => Math.abs(run[1 - d] as number) < 1e-9 * Math.abs(run[d]));
   const half = straight === undefined ? 0.5 / CELLS : cell.size[straight] / Math.abs(run[straight]) / 2;
   const key = straight === undefined ? Math.min(CELLS - 1, Math.max(0, Math.floor(t * CELLS))) : cell.index[straight];
@@ -78,57 +81,71 @@ function share(
   low: readonly [number, number],
   high: readonly [number, number],
   supports: readonly Support[],
+  shape?: Region,
 ): Map<string, Stretches> {
   const all = new Map<string, Stretches>();
-  const give = (support: Support, cell: Cell, area: number): void => {
+  const give = (support: Support, cell: Cell, area: number, met?: number): void => {
     const id = support.body.bar.ref.id;
     const own = all.get(id) ?? new Map();
     all.set(id, own);
-    if (area !== 0) addTo(own, support, cell, area);
+    if (area !== 0) addTo(own, support, cell, area, met);
   };
   const size = [(high[0] - low[0]) / CELLS, (high[1] - low[1]) / CELLS] as const;
-  const area = size[0] * size[1];
-  for (let i = 0; i < CELLS; i += 1) {
-    for (let j = 0; j < CELLS; j += 1) {
-      const cell: Cell = { index: [i, j], low: [low[0] + i * size[0], low[1] + j * size[1]], size };
-      const uv = [cell.low[0] + size[0] / 2, cell.low[1] + size[1] / 2] as const;
-      const alongU = between(supports, 1, uv[1], uv[0]);
-      const alongV = between(supports, 0, uv[0], uv[1]);
-      const lever = ({ low: a, high: b }: Between, at: number, part: number): void => {
-        const toHigh = (at - a.at) / (b.at - a.at);
-        give(a.support, cell, part * (1 - toHigh));
-        give(b.support, cell, part * toHigh);
-      };
-      const [insideU, insideV] = [alongU?.inside === true, alongV?.inside === true];
-      if (alongU && alongV && insideU && insideV) {
-        // Two strips that cross share a load so that they sag alike: as the fourth powers of the other's span.
-        const [u, v] = [(alongU.high.at - alongU.low.at) ** 4, (alongV.high.at - alongV.low.at) ** 4];
-        lever(alongU, uv[0], (area * v) / (u + v));
-        lever(alongV, uv[1], (area * u) / (u + v));
-      } else if (alongU && insideU) lever(alongU, uv[0], area);
-      else if (alongV && insideV) lever(alongV, uv[1], area);
+  const cells = Array.from({ length: CELLS * CELLS }, (_, n): Cell => {
+    const index = [Math.floor(n / CELLS), n % CELLS] as const;
+    return { index, low: [low[0] + index[0] * size[0], low[1] + index[1] * size[1]], size };
+  });
+  const middleOf = ({ low: [u, v] }: Cell): readonly [number, number] => [u + size[0] / 2, v + size[1] / 2];
+  const whole = size[0] * size[1];
+  /** How much of a cell the panel covers, m². */
+  const coveredOf = ({ low: [u, v] }: Cell): number => {
+    if (!shape) return whole;
+    const ring = [
+      [u, v],
+      [u + size[0], v],
+      [u + size[0], v + size[1]],
+      [u, v + size[1]],
+    ] as const;
+    return areaOf({ outer: clipConvex(ring, shape.outer), holes: [] });
+  };
+  for (const cell of cells) {
+    const area = coveredOf(cell);
+    if (area === 0) continue;
+    const uv = middleOf(cell);
+    const alongU = between(supports, 1, uv[1], uv[0]);
+    const alongV = between(supports, 0, uv[0], uv[1]);
+    // A strip that runs through the cell meets its two bars where it crosses them, one past their ends bears square to them.
+    const lever = ({ low: a, high: b }: Between, at: number, part: number, fixed?: 0 | 1): void => {
+      const toHigh = (at - a.at) / (b.at - a.at);
+      const met = ({ from, to }: Support): number | undefined =>
+        fixed === undefined ? undefined : ((uv[fixed] ?? 0) - from[fixed]) / (to[fixed] - from[fixed]);
+      give(a.support, cell, part * (1 - toHigh), met(a.support));
+      give(b.support, cell, part * toHigh, met(b.support));
+    };
+    const [insideU, insideV] = [alongU?.inside === true, alongV?.inside === true];
+    if (alongU && alongV && insideU && insideV) {
+      // Two strips that cross share a load so that they sag alike: as the fourth powers of the other's span.
+      const [u, v] = [(alongU.high.at - alongU.low.at) ** 4, (alongV.high.at - alongV.low.at) ** 4];
+      lever(alongU, uv[0], (area * v) / (u + v), 1);
+      lever(alongV, uv[1], (area * u) / (u + v), 0);
+    } else if (alongU && insideU) lever(alongU, uv[0], area, 1);
+    else if (alongV && insideV) lever(alongV, uv[1], area, 0);
+    else {
+      // Past the last bar the panel is a lever over the two next to it, by the way that reaches out less.
+      const past = (found: Between | undefined, at: number): number =>
+        found ? Math.max(found.low.at - at, at - found.high.at) : Infinity;
+      const [u, v] = [past(alongU, uv[0]), past(alongV, uv[1])];
+      if (alongU && u <= v) lever(alongU, uv[0], area, 1);
+      else if (alongV) lever(alongV, uv[1], area, 0);
       else {
-        // Past the last bar the panel is a lever over the two next to it, by the way that reaches out less.
-        const past = (found: Between | undefined, at: number): number =>
-          found ? Math.max(found.low.at - at, at - found.high.at) : Infinity;
-        const [u, v] = [past(alongU, uv[0]), past(alongV, uv[1])];
-        if (alongU && u <= v) lever(alongU, uv[0], area);
-        else if (alongV) lever(alongV, uv[1], area);
-        else {
-          const strips = pastEnds(supports, uv);
-          for (const { found, along: at } of strips) lever(found, at, area / strips.length);
-          const near = strips.length === 0 ? nearestSupport(supports, uv) : undefined;
-          if (near) give(near.support, cell, area);
-        }
+        const strips = pastEnds(supports, uv);
+        for (const { found, along: at } of strips) lever(found, at, area / strips.length);
+        const near = strips.length === 0 ? nearestSupport(supports, uv) : undefined;
+        if (near) give(near.support, cell, area);
       }
     }
   }
   return all;
-}
-
-/** Corners of a panel in the middle of its thickness. */
-function cornersOf({ centre, axes, half }: OrientedBox): readonly Vec3[] {
-  return [-1, 1].flatMap((a) => [-1, 1].map((b) => along(along(centre, axes[0], a * half[0]), axes[1], b * half[1])));
 }
 
 /**
@@ -150,19 +167,20 @@ export const panelShares = defineFact<
           ? panel.held.edges.flatMap((edge) => (edge.kind === "bar" ? [edge.bar] : []))
           : panel.held.bars;
       const held = ids.map((id) => all.get(id)).filter((body) => body?.prism !== undefined) as Body[];
-      const { box, normal = panelNormal(held) } = boxes.get(panel.ref.id) ?? {};
+      const { box, outline = [], normal = panelNormal(held) } = boxes.get(panel.ref.id) ?? {};
       if (!normal || held.length === 0) continue;
       const [u, v] = box?.axes ?? planeAxes(normal);
       const flat = (p: Vec3): readonly [number, number] => [dot(p, u), dot(p, v)];
       const supports = supportLines(held, [u, v]);
       // Bars of a panel in slots may run on past it: posts beside one panel over the other.
-      const corners = box ? cornersOf(box).map(flat) : supports.flatMap((s) => [s.from, s.to]);
+      const corners = outline.length > 0 ? outline.map(flat) : supports.flatMap((s) => [s.from, s.to]);
+      const shape: Region | undefined = box || outline.length === 0 ? undefined : { outer: corners, holes: [] };
       const us = corners.map((c) => c[0]);
       const vs = corners.map((c) => c[1]);
       const low = [Math.min(...us), Math.min(...vs)] as const;
       const high = [Math.max(...us), Math.max(...vs)] as const;
       const strips: PanelStrip[] = [];
-      for (const [bar, stretches] of share(low, high, supports)) {
+      for (const [bar, stretches] of share(low, high, supports, shape)) {
         const body = all.get(bar);
         if (!body) continue;
         const [a, b] = [cutStation(body, "from"), cutStation(body, "to")];
@@ -176,8 +194,9 @@ export const panelShares = defineFact<
             });
       }
       const out = held.reduce((sum, { bar }) => sum + dot(bar.from, normal) / held.length, 0);
-      const middle = add(scale(normal, out), add(scale(u, (low[0] + high[0]) / 2), scale(v, (low[1] + high[1]) / 2)));
-      const area = (high[0] - low[0]) * (high[1] - low[1]);
+      const flatMiddle = shape ? [mean(us), mean(vs)] : [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2];
+      const middle = add(scale(normal, out), add(scale(u, flatMiddle[0] ?? 0), scale(v, flatMiddle[1] ?? 0)));
+      const area = shape ? areaOf(shape) : (high[0] - low[0]) * (high[1] - low[1]);
       shares.set(panel.ref.id, { panel, normal, ways: [u, v], area, middle, strips });
     }
     return shares;

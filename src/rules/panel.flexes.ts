@@ -1,6 +1,7 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { panelBending } from "../facts/panel-bending.ts";
 import { PUSH_PATCH } from "../facts/push-patch.ts";
+import { slotPanels } from "../facts/slot-panels.ts";
 import { si } from "../model/units/quantity.ts";
 import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
@@ -58,7 +59,7 @@ export const rule = defineRule({
   group: "panels",
   level: "hold",
   basis: ["theory of thin plates", "common practice"],
-  needs: { panelBending },
+  needs: { panelBending, slotPanels },
   criteria: { push: panelPush, give: panelGive, sag: panelSag, strength: panelStrength },
   messages: {
     gives: {
@@ -98,7 +99,10 @@ export const rule = defineRule({
       working: { formula: "6 m/t² of the same plate" },
     },
   },
-  *inspect({ panelBending: all }, { push, give, sag, strength }, say) {
+  *inspect({ panelBending: all, slotPanels: { all: slotted } }, { push, give, sag, strength }, say) {
+    for (const { panel, rectangle } of slotted)
+      if (!rectangle)
+        yield notApplicable(panel.ref, "the bars round it make no rectangle: how it bends is not worked out");
     const patch = si(PUSH_PATCH, "length");
     for (const { panel, across, loaded, hanging, push: pushed } of all) {
       const at = panel.ref;

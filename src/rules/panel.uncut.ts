@@ -1,7 +1,9 @@
 import { defineCriterion } from "../criteria/criterion.ts";
 import { panelNotches } from "../facts/panel-notches.ts";
 import { sheetFittings } from "../facts/sheet-fittings.ts";
+import { slotPanels } from "../facts/slot-panels.ts";
 import { si } from "../model/units/quantity.ts";
+import { notApplicable } from "./shape/judgement.ts";
 import { defineRule } from "./shape/rule.ts";
 
 const notchRoom = defineCriterion({
@@ -23,7 +25,7 @@ export const rule = defineRule({
   group: "panels",
   level: "hold",
   basis: ["geometry", "common practice"],
-  needs: { panelNotches, sheetFittings },
+  needs: { panelNotches, sheetFittings, slotPanels },
   criteria: { asked: notchRoom },
   messages: {
     corner: {
@@ -49,7 +51,13 @@ export const rule = defineRule({
         'put them on faces where no sheet lies, or let the sheet end in front of them: an "overhang" below zero, or "notches" where they stand in its corners',
     },
   },
-  *inspect({ panelNotches: all, sheetFittings: laid }, { asked }, say) {
+  *inspect({ panelNotches: all, sheetFittings: laid, slotPanels: { all: slotted } }, { asked }, say) {
+    for (const { panel, rectangle } of slotted)
+      if (!rectangle)
+        yield notApplicable(
+          panel.ref,
+          "the bars round it make no rectangle: what stands in its corners is not looked at",
+        );
     for (const { panel, fittings, depth } of laid)
       yield say.lies(panel.ref, { fittings, depth: si(depth, "length") }, fittings.length === 0);
     for (const { panel, corners, needed, elsewhere, crossing } of all) {

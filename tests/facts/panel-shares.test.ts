@@ -127,4 +127,23 @@ describe("shares of a panel in slots", () => {
     expect(first.map((c) => c / total)).toEqual([0.3, 0, 0.7].map((c) => expect.closeTo(c, 9)));
     expect(by.get("left")).toBeCloseTo(by.get("right") ?? 0, 12);
   });
+
+  it("of bars that make no rectangle are those of the sheet they shut in, its weight and middle", () => {
+    // The lower of the two rails rises by 40 mm over 600 mm: between the slot floors a trapezium, 40/600 of its width lower at one side.
+    const file = structuredClone(wall);
+    for (const one of file.bars) if (one.id === "rail-500") one.to = [600, 0, 540];
+    const { share, total, first } = shared(file);
+    const depth = one(one(known(bodies, file).get("left")).bar.profile.slots[0]).depth;
+    const [width, slope] = [0.56 + 2 * depth - 0.002, 40 / 600];
+    // Slots of the sloping rail are square to it: their floor lies 1/cos further along z.
+    const low = (z: number): number => z + (0.02 - depth + 0.001) * Math.hypot(1, slope);
+    const top = 0.9 - 0.02 + depth - 0.001;
+    const heights = [0.3 - width / 2, 0.3 + width / 2].map((x) => top - low(0.5 + slope * x)) as [number, number];
+    const area = (width * (heights[0] + heights[1])) / 2;
+    expect(share.area).toBeCloseTo(area, 9);
+    expect(total).toBeCloseTo(area, 9);
+    // The middle of a trapezium with parallel sides a and b: (a + 2b)/3(a + b) of its width (Gieck); cells that it covers in part count at their middles.
+    const [a, b] = heights;
+    expect((first[0] / total - (0.3 - width / 2)) / ((width * (a + 2 * b)) / (3 * (a + b)))).toBeCloseTo(1, 2);
+  });
 });
