@@ -56,9 +56,13 @@ describe("the exit code of compare", () => {
   });
 
   it("is 3 where one of the two cannot be read", async () => {
-    const { code, stderr } = await compare("as-drawn.frame.json", "torn.frame.json");
+    const { code, stdout, stderr } = await compare("as-drawn.frame.json", "torn.frame.json");
     expect(code).toBe(3);
     expect(stderr).toContain("torn.frame.json:1:");
+    expect(stdout).toContain("Nothing was compared");
+    expect(stdout).not.toContain("0 worse");
+    const json = JSON.parse((await compare("lost-bar.frame.json", "torn.frame.json", "--as", "json")).stdout);
+    expect(json).not.toHaveProperty("findings");
   });
 });
 
@@ -110,6 +114,6 @@ describe("where compare puts its output", () => {
   it("writes the page of a file that cannot be read as well", async () => {
     const { code } = await compare("as-drawn.frame.json", "torn.frame.json", "--as", "html", "--to", "torn.html");
     expect(code).toBe(3);
-    expect(read("torn.html")).toContain("neither bars nor findings can be compared");
+    expect(read("torn.html")).toContain("neither parts nor findings can be compared");
   });
 });

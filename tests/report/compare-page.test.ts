@@ -25,6 +25,12 @@ describe("the page of a comparison", () => {
     expect(page).toMatch(/C1<\/span><\/td><th scope="row">side-2<\/th><td>changed<\/td><td>profile 40x40-8 → 40x80-8/);
   });
 
+  it("tells what other parts say otherwise, or that none does", () => {
+    const other = comparisonPage(old, old.replace('"revision"', '"method": "allowable-stress", "revision"'));
+    expect(other).toMatch(/<td>frame<\/td>.*<td>changed<\/td><td>method not given → allowable-stress<\/td>/);
+    expect(comparisonPage(old, old)).toContain("No other part was added, removed or changed.");
+  });
+
   it("tells new findings apart from those that are gone", () => {
     expect(page).toContain("6 new, 0 worse, 0 better, 0 gone, 0 as before.");
     const back = comparisonPage(revisedBench(), old);
@@ -49,7 +55,7 @@ describe("the page of a comparison", () => {
 
   it("compares nothing where a file cannot be read, and says so", () => {
     const torn = comparisonPage(old, "{");
-    expect(torn).toContain("neither bars nor findings can be compared");
+    expect(torn).toContain("neither parts nor findings can be compared");
     expect(torn).toContain("UNREAD");
     expect(torn).not.toContain("<figure");
   });

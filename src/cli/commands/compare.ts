@@ -25,7 +25,7 @@ export function registerCompare(program: Command, context: Context): void {
     .command("compare")
     .summary("say what changed between two revisions of a frame, and what that did to its findings")
     .description(
-      "Inspects two revisions of a frame and says which bars were added, removed, renamed, moved or changed, and which findings are new, gone, better or worse. Exits with 1 when a new or worse finding is at the gate; findings that stay as they were do not count. As html it is one page that needs no network, with both frames in one drawing.",
+      "Inspects two revisions of a frame and says which bars were added, removed, renamed, moved or changed, which panels, doors, joints, stands, masses and loads are written otherwise, and which findings are new, gone, better or worse. Exits with 1 when a new or worse finding is at the gate; findings that stay as they were do not count. As html it is one page that needs no network, with both frames in one drawing.",
     )
     .argument("<old>", "the frame file as it was")
     .argument("<new>", "the frame file as it is")
@@ -41,12 +41,14 @@ export function registerCompare(program: Command, context: Context): void {
       const files = [oldPath, newPath].map((path) => ({ path, name: nameOf(path) }));
       const read = house === undefined ? files : [...files, { path: house, name: house }];
       await checkTarget("--to", to, read);
-      const [{ prepareRun }, { compareBars, compareFindings }, forms, { compareDocument }] = await Promise.all([
-        import("../prepare-run.ts"),
-        import("../../inspection/compare.ts"),
-        import("../../report/compare/forms.ts"),
-        import("../../report/compare/page/compare-document.ts"),
-      ]);
+      const [{ prepareRun }, { compareBars, compareFindings }, { compareWritten }, forms, { compareDocument }] =
+        await Promise.all([
+          import("../prepare-run.ts"),
+          import("../../inspection/compare.ts"),
+          import("../../inspection/compare-written.ts"),
+          import("../../report/compare/forms.ts"),
+          import("../../report/compare/page/compare-document.ts"),
+        ]);
       const run = await prepareRun(files, house, context);
       try {
         const reports: Report[] = [];
@@ -74,8 +76,9 @@ export function registerCompare(program: Command, context: Context): void {
         const graver = isLevel !== wasLevel && (wasLevel === undefined || atGate(isLevel, wasLevel));
         const levels = [...risen.map((finding) => finding.level), ...(graver ? [isLevel] : [])];
         if (after.complete && levels.some((level) => atGate(level, gate))) context.exit(EXIT.atGate);
-        const bars = was.frame && is.frame ? { bars: compareBars(was.frame, is.frame) } : {};
-        const comparison = { before, after, findings, ...bars };
+        const bars = was.frame && is.frame ? compareBars(was.frame, is.frame) : undefined;
+        const parts = bars ? compareWritten(was.bytes, is.bytes, bars.renamed) : undefined;
+        const comparison = { before, after, findings, ...(bars ? { bars } : {}), ...(parts ? { parts } : {}) };
         const write = {
           text: () => forms.compareText(comparison),
           json: () => forms.compareJson(comparison),

@@ -1,4 +1,5 @@
 import type { BarChanges, FindingChanges, FindingPair } from "../../inspection/compare.ts";
+import type { WrittenChanges } from "../../inspection/compare-written.ts";
 import type { Finding, Report } from "../../inspection/report.ts";
 import { showHidden } from "../../model/text/quote.ts";
 import { count, listed } from "../count.ts";
@@ -6,12 +7,14 @@ import { safeJson } from "../json/safe-json.ts";
 import { sentence } from "../sentence.ts";
 import { CAUTION } from "../words.ts";
 import { changedBarWords, movedWords } from "./bar-words.ts";
+import { partLines } from "./part-words.ts";
 
-/** Two revisions of a frame and what became of it; bars only where both files could be read. */
+/** Two revisions of a frame and what became of it; bars and other parts only where both files could be read. */
 export interface Comparison {
   readonly before: Report;
   readonly after: Report;
   readonly bars?: BarChanges;
+  readonly parts?: WrittenChanges;
   readonly findings: FindingChanges;
 }
 
@@ -28,7 +31,7 @@ function alike<T extends { readonly bar: string }>(
   return [...groups].sort(([, a], [, b]) => b.length - a.length);
 }
 
-function* barLines({ bars, after: { units } }: Comparison): Generator<string> {
+function* partsTold({ bars, parts, after: { units } }: Comparison): Generator<string> {
   if (!bars) return;
   const { added, removed, renamed, moved, changed } = bars;
   const lines: string[] = [];
@@ -43,6 +46,9 @@ function* barLines({ bars, after: { units } }: Comparison): Generator<string> {
   for (const [how, names] of alike(changed, changedBarWords))
     lines.push(`${count(names.length, "bar")} changed in ${how}: ${listed(names, NAMED)}`);
   if (lines.length === 0) lines.push("no bar was added, removed, moved or changed");
+  const others = parts ? partLines(parts, NAMED) : [];
+  lines.push(...others);
+  if (parts && others.length === 0) lines.push("no other part was added, removed or changed");
   for (const line of lines) yield `${showHidden(line)}\n`;
   yield "\n";
 }
@@ -75,7 +81,12 @@ export function* compareText(comparison: Comparison): Generator<string> {
   const name = ({ file, revision, verdict }: Report): string =>
     `${file}${revision === undefined ? "" : ` revision ${revision}`} (${verdict.toUpperCase()})`;
   yield `${showHidden(`${name(before)} to ${name(after)}`)}\n\n`;
-  yield* barLines(comparison);
+  if (!comparison.bars) {
+    yield "Nothing was compared: neither parts nor findings can be, as long as one of the two files cannot be read.\n";
+    yield `${CAUTION}\n`;
+    return;
+  }
+  yield* partsTold(comparison);
   const groups: readonly (readonly [string, readonly string[]])[] = [
     ["NEW", findings.fresh.map(told)],
     ["WORSE", findings.worse.map(change)],
@@ -90,8 +101,8 @@ export function* compareText(comparison: Comparison): Generator<string> {
   yield `${CAUTION}\n`;
 }
 
-/** The same as one JSON document; findings by fingerprint, rule and part, values in SI. */
-export function* compareJson({ before, after, bars, findings }: Comparison): Generator<string> {
+/** The same as one JSON document; findings by fingerprint, rule and part, values in SI; without them where nothing was compared. */
+export function* compareJson({ before, after, bars, parts, findings }: Comparison): Generator<string> {
   const head = ({ file, title, revision, verdict, complete }: Report): object => ({
     file,
     title,
@@ -112,18 +123,20 @@ export function* compareJson({ before, after, bars, findings }: Comparison): Gen
     fingerprint: finding.print,
   });
   const pair = (both: FindingPair): object => ({ before: one(both.before), after: one(both.after) });
+  const grouped = {
+    new: findings.fresh.map(one),
+    gone: findings.gone.map(one),
+    worse: findings.worse.map(pair),
+    better: findings.better.map(pair),
+    alike: findings.alike.map(pair),
+  };
   yield safeJson({
     formatVersion: "1.0",
     before: head(before),
     after: head(after),
     bars,
-    findings: {
-      new: findings.fresh.map(one),
-      gone: findings.gone.map(one),
-      worse: findings.worse.map(pair),
-      better: findings.better.map(pair),
-      alike: findings.alike.map(pair),
-    },
+    parts,
+    ...(bars ? { findings: grouped } : {}),
   });
   yield "\n";
 }

@@ -13,6 +13,7 @@ import { barMarks } from "./bar-marks.ts";
 import { barsSection } from "./bars-section.ts";
 import { findingsSection } from "./findings-section.ts";
 import { overlaySection } from "./overlay-section.ts";
+import { partsSection } from "./parts-section.ts";
 import { COMPARE_STYLE } from "./style.ts";
 
 /** One revision as it was read. */
@@ -73,13 +74,13 @@ ${row("old", comparison.before, before)}${row("new", comparison.after, after)}</
 }
 
 function compared({ comparison, before, after }: ComparePageInput): Markup {
-  const { bars } = comparison;
+  const { bars, parts } = comparison;
   if (!bars || !before.frame || !after.frame)
-    return html`<p>One of the two files could not be read: neither bars nor findings can be compared.</p>`;
+    return html`<p>One of the two files could not be read: neither parts nor findings can be compared.</p>`;
   const marks = barMarks(bars, before.frame, after.frame);
   const [was, is] = [sceneOf(before.frame), sceneOf(after.frame)];
   const title = nameOf(comparison.after);
-  return html`${overlaySection(title, was, is, marks)}${barsSection(bars, marks)}${findingsSection(title, comparison.findings, { frame: after.frame, scene: is })}`;
+  return html`${overlaySection(title, was, is, marks)}${barsSection(bars, marks)}${parts ? partsSection(parts) : ""}${findingsSection(title, comparison.findings, { frame: after.frame, scene: is })}`;
 }
 
 /** What changed between two revisions as one HTML document without scripts, which needs nothing beside itself. The same input gives the same bytes. */
