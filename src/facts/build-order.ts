@@ -15,6 +15,7 @@ import { ends } from "./ends.ts";
 import { defineFact } from "./fact.ts";
 import { boltedOn } from "./group-equipment.ts";
 import { hindrances } from "./hindrances.ts";
+import { hungUp } from "./hung-up.ts";
 import { gathered, masses } from "./mass.ts";
 import { screwCovers } from "./screw-covers.ts";
 import { screwedParts } from "./screwed-parts.ts";
@@ -87,6 +88,7 @@ export const buildOrder = defineFact<
     ends: typeof ends;
     masses: typeof masses;
     came: typeof comesBuilt;
+    hung: typeof hungUp;
   }
 >({
   id: "build-order",
@@ -101,6 +103,7 @@ export const buildOrder = defineFact<
     ends,
     masses,
     came: comesBuilt,
+    hung: hungUp,
   },
   compute(
     {
@@ -114,6 +117,7 @@ export const buildOrder = defineFact<
       ends: states,
       masses: weights,
       came,
+      hung,
     },
     frame,
   ) {
@@ -164,6 +168,7 @@ export const buildOrder = defineFact<
     const loose: Loose = {
       connectors: screwed.all,
       stands: standing.all,
+      hung,
       // A standard cap goes on a bare end only.
       caps: capped,
       equipment: frame.masses

@@ -3,16 +3,19 @@ import type { Ref } from "../model/ref.ts";
 import { faceNormal } from "./axes.ts";
 import { facingWords } from "./axis-words.ts";
 import { bodies } from "./bodies.ts";
-import { type Balance, balanceOf, raisedShare, staysUpright } from "./build/poise.ts";
+import { type Anchored, anchoring } from "./build/anchoring.ts";
+import { type Balance, balanceOf, blockedUp, raisedShare, staysUpright } from "./build/poise.ts";
 import { squares } from "./build/steps.ts";
 import { type BuildStep, buildOrder, type Item } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
+import { hungUp } from "./hung-up.ts";
 import { type Lifted, lifted } from "./lifted.ts";
 import { gathered, masses } from "./mass.ts";
 import { type NutEntry, nutEntries, slotKey } from "./nut-entries.ts";
 import { rowScrews, usualScrew } from "./row-screws.ts";
 import { screwedParts } from "./screwed-parts.ts";
 import { sheets } from "./sheets.ts";
+import { offTheFloor, standings } from "./standings.ts";
 
 /** Nuts of one slot, laid in while its bar is still loose. */
 export interface SlotNuts {
@@ -52,6 +55,14 @@ export interface PlannedStep {
   readonly closesIn: readonly string[];
   /** What falls over unless it is held, of two pieces that nothing joins yet: parts and sub-assemblies by the name they are put in by. */
   readonly falls: readonly Ref[];
+  /** Feet screwed on a single part before it goes in. */
+  readonly feetFirst: readonly Ref[];
+  /** Feet anchored to a wall or a ceiling once what goes on is in its place. */
+  readonly anchors: readonly Anchored[];
+  /** Until then nothing else holds what goes on: the frame hangs on these alone. */
+  readonly hangs: boolean;
+  /** How far the first piece is blocked up, so that what is joined to it has room below it, m; 0 where nothing reaches lower. */
+  readonly blockedUp: number;
   /** Of all that is there where it is stood up or tipped, kg, and what of it the hands at its top lift. */
   readonly raised: { readonly mass: number; readonly lifted: number } | undefined;
 }
@@ -87,6 +98,10 @@ const counted = (names: readonly string[]): readonly { name: string; count: numb
   return [...counts].map(([name, count]) => ({ name, count }));
 };
 
+/** What an item is put in by: a part, the author's group or door, or the first bar of a frame found. */
+const nameOfItem = ({ part, parts }: Item): string | undefined =>
+  typeof part === "string" ? part : (part.sub?.ref.id ?? parts[0]);
+
 /** Bars run one way within this cosine: 1°. */
 const ONE_WAY = Math.cos(Math.PI / 180);
 
@@ -114,28 +129,66 @@ export const buildPlan = defineFact<
     lifted: typeof lifted;
     masses: typeof masses;
     sheets: typeof sheets;
+    standings: typeof standings;
+    hung: typeof hungUp;
   }
 >({
   id: "build-plan",
-  needs: { order: buildOrder, bodies, parts: screwedParts, entries: nutEntries, lifted, masses, sheets },
-  compute({ order, bodies: all, parts: screwed, entries, lifted: weights, masses: known, sheets: laid }, frame) {
+  needs: {
+    order: buildOrder,
+    bodies,
+    parts: screwedParts,
+    entries: nutEntries,
+    lifted,
+    masses,
+    sheets,
+    standings,
+    hung: hungUp,
+  },
+  compute(
+    {
+      order,
+      bodies: all,
+      parts: screwed,
+      entries,
+      lifted: weights,
+      masses: known,
+      sheets: laid,
+      standings: standing,
+      hung,
+    },
+    frame,
+  ) {
     const own = new Map([...known.own, ...known.fixed].map((one) => [one.ref.id, one]));
     const together = (ids: Iterable<string>) => gathered([...ids].flatMap((id) => own.get(id) ?? []));
     const cornersOf = (ids: Iterable<string>) => [...ids].flatMap((id) => all.get(id)?.prism?.vertices ?? []);
     const raisedAt = (step: BuildStep): PlannedStep["raised"] => {
       if (step.what !== "stand" && (step.what !== "feet" || step.lying)) return undefined;
+      if (step.what === "feet" && step.places.every(({ id }) => offFloor.has(id))) return undefined;
       const bolted = frame.masses.filter(({ ref }) => (order.placedAt(ref.id) ?? Infinity) <= step.number);
       const there = [...order.presentAt(step.number), ...bolted.map(({ ref }) => ref.id)];
       const { mass, centre } = together(there);
       return { mass, lifted: mass * raisedShare(cornersOf(there), centre) };
     };
-    const falling = (step: BuildStep, items: readonly Item[]): readonly Ref[] => {
-      if (step.assembly !== "" || step.connectors.length > 0 || items.length === 0) return [];
+    const offFloor = new Set(standing.all.filter(offTheFloor).map(({ stand }) => stand.ref.id));
+    const anchoredAt = anchoring(standing.all, order.steps, hung, order.presentAt);
+    const falling = (step: BuildStep, items: readonly Item[], first: boolean): readonly Ref[] => {
+      if (step.what !== "place" || step.assembly !== "" || step.connectors.length > 0) return [];
       const down: Vec3 | undefined = step.lying ? order.lyingOn : [0, 0, -1];
-      return step.places.filter((_, i) => {
+      return step.places.filter(({ kind }, i) => {
         const parts = items[i]?.parts ?? [];
+        // A panel put in later lies on what is there, or in its slots.
+        if (parts.length === 0 || (!first && kind === "panel")) return false;
         return !down || !staysUpright(cornersOf(parts), together(parts).centre, down);
       });
+    };
+    /** Of the frame's first piece, where it has no feet of its own and does not lie on a side. */
+    const underFirst = (step: BuildStep, items: readonly Item[]): number => {
+      const [piece, ...others] = items;
+      if (!piece || typeof piece.part === "string" || step.assembly !== "" || step.lying || hung) return 0;
+      const own = new Set(piece.parts);
+      if (standing.all.some(({ body }) => own.has(body.bar.ref.id))) return 0;
+      return blockedUp(cornersOf(piece.parts), cornersOf(others.flatMap(({ parts }) => parts)));
     };
     const connectors = new Map(screwed.all.map((one) => [one.ref.id, one]));
     const screws = new Map(
@@ -184,14 +237,17 @@ export const buildPlan = defineFact<
         return { screw, count, torque: undefined, lock: "none" };
       });
     };
-    const closes = (bar: string, step: BuildStep): string[] =>
+    /** Panels that are there, no part of the piece put in, and that a bar of it takes into its slot. */
+    const closes = (bar: string, step: BuildStep, piece: readonly string[]): string[] =>
       [...panels.values()].flatMap((panel) => {
         if (panel.held.kind !== "in-slot") return [];
         const edges = panel.held.edges.flatMap((edge) => (edge.kind === "bar" ? [edge.bar] : []));
-        const there = (order.placedAt(panel.ref.id) ?? Number.POSITIVE_INFINITY) < step.number;
-        return there && edges.includes(bar) ? [panel.ref.id] : [];
+        const before = (order.placedAt(panel.ref.id) ?? Number.POSITIVE_INFINITY) < step.number;
+        const there = before && order.presentAt(step.number).has(panel.ref.id);
+        return there && edges.includes(bar) && !piece.includes(panel.ref.id) ? [panel.ref.id] : [];
       });
-    const plannedOf = (step: BuildStep, begun: readonly Item[]): PlannedStep => {
+    const plannedOf = (step: BuildStep, items: readonly Item[], first: boolean): PlannedStep => {
+      const here = items.filter((item) => step.places.some(({ id }) => id === nameOfItem(item)));
       const on = step.connectors.map((one) => connectors.get(one.id)).filter((one) => one !== undefined);
       const turnedHere = on.flatMap((one) => one.screws);
       const heights = turnedHere.map((screw) => screw.drive.point[2] - frame.floor.z);
@@ -218,16 +274,14 @@ export const buildPlan = defineFact<
             { ref: thing.ref, what: id, mass: thing.mass, centre: thing.centre, slides: thing.slides !== undefined },
           ];
         }),
-        falls: falling(step, begun),
+        falls: falling(step, here, first),
+        feetFirst: step.bolts.filter(({ kind }) => kind === "stand"),
+        anchors: anchoredAt.get(step.number) ?? [],
+        hangs: hung,
+        blockedUp: first ? underFirst(step, items) : 0,
         raised: raisedAt(step),
         lowestScrew: heights.length > 0 ? Math.min(...heights) : undefined,
-        closesIn: [
-          ...new Set(
-            step.places
-              .filter((part) => order.placedAt(part.id) === step.number)
-              .flatMap((part) => closes(part.id, step)),
-          ),
-        ],
+        closesIn: [...new Set(here.flatMap(({ parts }) => parts.flatMap((part) => closes(part, step, parts))))],
       };
     };
     /** A sub-assembly found goes by the name of its first bar, which is a part of its own in its own steps. */
@@ -249,7 +303,7 @@ export const buildPlan = defineFact<
         bars,
         rawEnds: ends.filter((end) => end.edge === "raw").map((end) => end.ref.id),
         nuts: nutsOf(new Set(bars)),
-        steps: steps.map((step, i) => plannedOf(step, i === 0 ? assembly.items : [])),
+        steps: steps.map((step, i) => plannedOf(step, assembly.items, i === 0)),
         squareWithin: runOneWay(parts.map((part) => all.get(part)?.axes.x).filter((way) => way !== undefined))
           ? undefined
           : SQUARE * diagonalOf(parts.flatMap((part) => all.get(part)?.prism?.vertices ?? [])),

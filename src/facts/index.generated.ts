@@ -35,6 +35,7 @@ export { guardSides } from "./guard-sides.ts";
 export { hanging } from "./hanging.ts";
 export { headRoom } from "./head-room.ts";
 export { hindrances } from "./hindrances.ts";
+export { hungUp } from "./hung-up.ts";
 export { islands } from "./islands.ts";
 export { jointForces } from "./joint-forces.ts";
 export { leafDrops } from "./leaf-drops.ts";

@@ -31,7 +31,7 @@ export interface BuildStep {
   readonly assembly: string;
   /** Bars, panels, feet, casters, caps, equipment and sub-assemblies put in place. */
   readonly places: readonly Ref[];
-  /** Equipment bolted on a single part before it is put in place. */
+  /** Equipment bolted, and feet of what hangs screwed, on a single part before it is put in place. */
   readonly bolts: readonly Ref[];
   /** Connectors that now hold everything they hold. */
   readonly connectors: readonly Ref<"connector">[];

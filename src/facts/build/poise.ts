@@ -39,9 +39,17 @@ export function staysUpright(vertices: readonly Vec3[], centre: Vec3, down: Vec3
   });
 }
 
+/** How far a first piece must be blocked up so that what is joined to it has room below it, m; 0 where nothing reaches lower. */
+export function blockedUp(first: readonly Vec3[], others: readonly Vec3[]): number {
+  if (first.length === 0 || others.length === 0) return 0;
+  const reach = boundsOf(first).min[2] - boundsOf(others).min[2];
+  return reach > RESTS ? reach : 0;
+}
+
 /** The share of its mass that is lifted when a lying frame is stood up about its feet by hands at its top; 1 of nothing. */
 export function raisedShare(vertices: readonly Vec3[], centre: Vec3): number {
   if (vertices.length === 0) return 1;
   const { min, max } = boundsOf(vertices);
-  return max[2] > min[2] ? (centre[2] - min[2]) / (max[2] - min[2]) : 1;
+  // Where what is bolted on hangs down below the bars, there is nothing left to lift.
+  return max[2] > min[2] ? Math.max(0, (centre[2] - min[2]) / (max[2] - min[2])) : 1;
 }

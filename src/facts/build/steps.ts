@@ -8,6 +8,8 @@ import type { Assembly, BuildStep, Item } from "./plan.ts";
 export interface Loose {
   readonly connectors: readonly ScrewedPart[];
   readonly stands: readonly Standing[];
+  /** Whether the frame hangs on walls or ceilings alone, so that its bars are put where their feet are anchored. */
+  readonly hung: boolean;
   readonly caps: readonly EndState[];
   /** Equipment bolted down, and the assembly or part that it is lifted in with; none where it waits until the frame stands. */
   readonly equipment: readonly { readonly ref: Ref; readonly on: string | undefined }[];
@@ -136,6 +138,7 @@ export class StepMaker {
         step.places.push(this.#loose.refOf(item.part));
         this.#placed.set(item.part, step.number);
         for (const { ref, on } of this.#loose.equipment) if (on === item.part) this.#put(ref, step.bolts, step.number);
+        if (id === "" && this.#loose.hung && !lies) this.#hang(item.part, step);
       } else {
         step.places.push(item.part.sub?.ref ?? this.#loose.refOf(item.parts[0] ?? ""));
       }
@@ -151,6 +154,12 @@ export class StepMaker {
     settle();
     if (pending.length > 0) this.#square(id, there, pending);
     this.#equip(id, there, (on) => on === id);
+  }
+
+  /** The feet of a single bar that hangs are screwed on before it is put where they are anchored. */
+  #hang(bar: string, { number, bolts }: Made["step"]): void {
+    const own = this.#loose.stands.filter(({ body }) => body.bar.ref.id === bar);
+    for (const { stand } of own) this.#put(stand.ref, bolts, number);
   }
 
   /** All of it is there from the next step on, and no screw of it is turned; feet that do not come with it go on first. */

@@ -41,6 +41,9 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet, nameOf: NameOf): obje
         mass: one.mass,
         people: sheet.handlingOf(one).people ?? null,
       })),
+      ...(step.feetFirst.length > 0 ? { feetFirst: step.feetFirst } : {}),
+      ...(step.anchors.length > 0 ? { anchors: step.anchors } : {}),
+      ...(step.blockedUp > 0 ? { blockedUp: step.blockedUp } : {}),
       cautions: cautions(step, sheet, nameOf),
     })),
   };

@@ -2,7 +2,18 @@ import type { PlannedStep } from "../../facts/build-plan.ts";
 
 /** Steps that differ by the name of the part alone. */
 function sameWork(a: PlannedStep, b: PlannedStep): boolean {
-  const work = ({ step, connectors, dropIn, tightens, fixes, closesIn, equipment }: PlannedStep): string => {
+  const work = ({
+    step,
+    connectors,
+    dropIn,
+    tightens,
+    fixes,
+    closesIn,
+    equipment,
+    falls,
+    feetFirst,
+    anchors,
+  }: PlannedStep): string => {
     const kinds = step.places.map((part) => part.kind);
     return JSON.stringify([
       step.what,
@@ -15,6 +26,9 @@ function sameWork(a: PlannedStep, b: PlannedStep): boolean {
       fixes,
       closesIn,
       equipment,
+      falls,
+      feetFirst,
+      anchors,
       kinds,
     ]);
   };

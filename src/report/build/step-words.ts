@@ -73,8 +73,9 @@ export function handlingWords(handling: Handling, sheet: BuildSheet): string {
 }
 
 /** "Bolt on motor, 30 kg, more than one person lifts: 2 people." Empty where a step puts no equipment on. */
-export function equipmentWords({ equipment, step }: PlannedStep, sheet: BuildSheet): readonly string[] {
-  const when = step.what === "place" ? "Before it goes in, " : step.assembly === "" ? "Once it stands, " : "";
+export function equipmentWords({ equipment, hangs, step }: PlannedStep, sheet: BuildSheet): readonly string[] {
+  const done = hangs ? "Once it hangs, " : "Once it stands, ";
+  const when = step.what === "place" ? "Before it goes in, " : step.assembly === "" ? done : "";
   const sentence = (things: PlannedStep["equipment"], verb: string): string[] => {
     const words = things.map((thing) => {
       const handling = sheet.handlingOf(thing);
@@ -105,19 +106,48 @@ export type NameOf = (step: PlannedStep, id: string) => string;
 /** "Hold or clamp both until something joins them." Empty where nothing falls over. */
 function holdWords(step: PlannedStep, nameOf: NameOf): readonly string[] {
   const { falls } = step;
-  if (falls.length === 0) return [];
+  if (falls.length === 0 || (step.hangs && step.anchors.length > 0)) return [];
   const names = falls.length === step.step.places.length && falls.length === 2 ? "both" : undefined;
-  const joined = step.step.places.length > 1 ? " until they are joined" : "";
+  const [only] = step.step.places.length === 1 ? step.step.places : [];
+  // What has no way in is the first, and the only one.
+  const joined = !only ? " until they are joined" : step.step.path ? " until it is joined" : "";
   return [
     `Hold or clamp ${names ?? listed(falls.map(({ id }) => nameOf(step, id)))}, so that nothing falls over${joined}.`,
   ];
 }
 
+/** "Hold A up until a.foot and b.foot are anchored to the wall; nobody stands under it." Empty where nothing is anchored here. */
+function anchorWords({ anchors, hangs, step }: PlannedStep, names: readonly string[]): readonly string[] {
+  if (anchors.length === 0) return [];
+  const to = listed([...new Set(anchors.map((one) => one.to))].map((where) => `the ${where}`));
+  const feet = listed(anchors.map(({ ref }) => showHidden(ref.id)));
+  if (!hangs) return [`Anchor ${feet} to ${to}, once it stands where it stays.`];
+  const [what, it] = step.what === "place" && names.length > 0 ? [listed(names), "what hangs"] : ["it", "it"];
+  return [
+    `Hold ${what} up until ${feet} ${anchors.length === 1 ? "is" : "are"} anchored to ${to}; nobody stands under ${it}.`,
+  ];
+}
+
+/** "Block A up by 640 mm first: what is joined to it reaches so far below it." Empty of what needs no blocks. */
+function blockWords({ blockedUp, step }: PlannedStep, names: readonly string[], sheet: BuildSheet): readonly string[] {
+  const [first] = names;
+  if (blockedUp === 0 || !first) return [];
+  const others = step.connectors.length > 0 ? "what is joined to it" : "what goes on";
+  return [
+    `First block ${first} up by ${formatQuantity(blockedUp, "length", sheet.units)}, so that it cannot tip or slip: ${others} reaches so far below it.`,
+  ];
+}
+
 /** Cautions that belong to a step. */
 export function cautions(step: PlannedStep, sheet: BuildSheet, nameOf: NameOf): readonly string[] {
-  const lines: string[] = [];
+  const names = step.step.places.map(({ id }) => nameOf(step, id));
+  const lines: string[] = [...blockWords(step, names, sheet)];
   if (step.step.what === "stand")
-    return ["Its joints are hand-tight yet: keep it from racking; nobody where it could fall."];
+    return [
+      "Its joints are hand-tight yet: keep it from racking; nobody where it could fall.",
+      ...anchorWords(step, names),
+    ];
+  lines.push(...anchorWords(step, names));
   if (step.step.what !== "place") return lines;
   lines.push(...holdWords(step, nameOf));
   for (const one of step.lifts.filter(({ assembly }) => assembly !== undefined)) {

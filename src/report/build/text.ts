@@ -62,6 +62,8 @@ function* stepLines(
   switch (what) {
     case "place":
       yield placeWords(step, first, nameOf);
+      if (step.feetFirst.length > 0)
+        yield `Before ${places.length > 1 ? "they go" : "it goes"} in, screw on ${listed(step.feetFirst.map(({ id }) => showHidden(id)))}.`;
       if (step.fixes.length > 0) yield `Screw on: ${torqueWords(step.fixes, sheet)}.`;
       yield* equipmentWords(step, sheet);
       if (tighten !== "") yield `Before anything covers them, ${tighten}.`;
