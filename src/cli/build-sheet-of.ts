@@ -27,7 +27,7 @@ export function buildSheetOf(
   const peopleToLift = (kg: number): number | undefined => peopleFor(kg, mass.value, people.value);
   const handlingOf = (one: Lifted): Handling => ({ ...one, people: peopleToLift(one.mass) });
   const all = factOf(lifted, frame);
-  const { deadlock, undone } = factOf(buildOrder, frame);
+  const { deadlock, undone, scattered } = factOf(buildOrder, frame);
   return {
     file,
     title: frame.title,
@@ -42,10 +42,12 @@ export function buildSheetOf(
       };
     }),
     handlingOf,
+    oneLifts: mass.value,
     peopleFor: peopleToLift,
     pictures: (size) => stepPictures(frame, size),
     overhead: limits.given(workHeight).value,
     deadlock: deadlock && ringWords(deadlock.ring),
     undone: undone.map(({ group, built }) => ({ id: group.id, built })),
+    scattered: scattered.map(({ group, apart }) => ({ id: group.id, apart: apart.map(({ id }) => id) })),
   };
 }

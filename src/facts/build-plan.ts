@@ -85,6 +85,8 @@ export interface PlannedPiece {
   readonly lyingOn: Vec3 | undefined;
   /** It arrives put together: nothing of it is sawn, laid out or tightened. */
   readonly built: boolean;
+  /** Screws into its bars that find no slot there, or no nut that fits it: `nuts` is without these. */
+  readonly slotless: readonly string[];
   /** Nuts that its joints to other parts want and that do not get into its slots any more. */
   readonly trapped: readonly string[];
 }
@@ -194,6 +196,7 @@ export const buildPlan = defineFact<
     const screws = new Map(
       screwed.all.flatMap((one) => one.screws.map((screw) => [screw.ref.id, { screw, of: one }] as const)),
     );
+    const allScrews = screwed.all.flatMap((one) => one.screws);
     const entryOf = new Map(entries.map((entry) => [entry.ref.id, entry]));
     const panels = new Map(frame.panels.map((panel) => [panel.ref.id, panel]));
     const things = new Map(frame.masses.map((thing) => [thing.ref.id, thing]));
@@ -311,6 +314,9 @@ export const buildPlan = defineFact<
         balance: whole && balanceOf(cornersOf(parts), whole.centre),
         lyingOn: assembly.id === "" ? order.lyingOn : undefined,
         built: assembly.sub?.built ?? false,
+        slotless: allScrews.flatMap(({ ref, into }) =>
+          into.kind === "nut" && bars.includes(into.landing.bar) && !entryOf.has(into.ref.id) ? [ref.id] : [],
+        ),
         trapped: entries.filter((one) => one.trappedBy && bars.includes(one.bar)).map((one) => one.ref.id),
       };
     });

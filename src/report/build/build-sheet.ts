@@ -27,6 +27,8 @@ export interface BuildSheet {
   readonly rejects: readonly Finding[];
   readonly pieces: readonly SheetPiece[];
   readonly handlingOf: (lifted: Lifted) => Handling;
+  /** Most that one person may lift, kg. */
+  readonly oneLifts: number;
   /** The fewest people who may lift so many kg; undefined where it takes more than there are. */
   readonly peopleFor: (mass: number) => number | undefined;
   /** Draws steps to this size, picture units. */
@@ -37,4 +39,6 @@ export interface BuildSheet {
   readonly deadlock: string | undefined;
   /** Groups that cannot be built as one. */
   readonly undone: readonly { readonly id: string; readonly built: boolean }[];
+  /** Groups that are no piece, and parts of each that nothing in it joins to its first. */
+  readonly scattered: readonly { readonly id: string; readonly apart: readonly string[] }[];
 }

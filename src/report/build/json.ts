@@ -13,6 +13,7 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet, nameOf: NameOf): obje
     rawEnds: planned.rawEnds,
     ...(planned.built ? { built: true, trapped: planned.trapped } : {}),
     nuts: planned.nuts.map((nuts) => ({ ...nuts, spare: piece.spare(nuts) })),
+    ...(planned.slotless.length > 0 ? { slotless: planned.slotless } : {}),
     ...(planned.balance ? { balance: planned.balance } : {}),
     ...(planned.lyingOn ? { lyingOn: planned.lyingOn } : {}),
     squareWithin: planned.squareWithin ?? null,
@@ -59,6 +60,7 @@ export function* buildJson(sheet: BuildSheet): Generator<string> {
     mendFirst: sheet.rejects.map(({ rule, at, text }) => ({ rule, at, text })),
     deadlock: sheet.deadlock ?? null,
     undone: sheet.undone.map(({ id }) => id),
+    scattered: sheet.scattered,
     pieces: sheet.pieces.map((piece) => pieceRecord(piece, sheet, nameOf)),
   });
   yield "\n";

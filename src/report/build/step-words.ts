@@ -18,7 +18,7 @@ const MOST_PAST = 3;
 const GOES = Math.sin((20 * Math.PI) / 180);
 
 /** "+x", and of a slanting way "+x and down"; "" of an upright one. */
-export function levelWords([x, y, z]: Way): string {
+function levelWords([x, y, z]: Way): string {
   const level = [
     { size: x, words: x > 0 ? "+x" : "-x" },
     { size: y, words: y > 0 ? "+y" : "-y" },
@@ -26,6 +26,10 @@ export function levelWords([x, y, z]: Way): string {
   const slope = level.length > 0 && Math.abs(z) > GOES ? [z < 0 ? "down" : "up"] : [];
   return listed([...level.map(({ words }) => words), ...slope]);
 }
+
+/** "its -x side": what the frame is begun on. */
+export const sideWords = ({ lyingOn }: Pick<PlannedPiece, "lyingOn">): string =>
+  lyingOn ? `its ${levelWords(lyingOn)} side` : "a side, turned as the pieces ask for";
 
 /** "from above", "moving along +x", and of a slanting way "moving along +x and down"; of what lies on a side "from its top". */
 function fromWords(leg: Way, lying: boolean): string {
@@ -66,8 +70,16 @@ export function torqueWords(lines: readonly Tightening[], sheet: BuildSheet): st
   return listed(lines.map((line) => `${line.count} × ${showHidden(line.screw)} ${torqueOf(line)}${lock[line.lock]}`));
 }
 
+/**
+ * Screws, nuts and caps are left out of every mass, together below two parts in a hundred of an ordinary frame; so near below what one person may lift, as a share
+ * of it, they may be what is too much.
+ */
+const NEARLY = 0.1;
+
+/** "24.3 kg: 1 person", and so near to the limit "24.3 kg without screws and nuts: 1 person". */
 export function handlingWords(handling: Handling, sheet: BuildSheet): string {
-  const mass = formatQuantity(handling.mass, "mass", sheet.units);
+  const near = handling.people === 1 && handling.mass > (1 - NEARLY) * sheet.oneLifts;
+  const mass = `${formatQuantity(handling.mass, "mass", sheet.units)}${near ? " without screws and nuts" : ""}`;
   if (handling.people === undefined) return `${mass}: use a hoist`;
   return `${mass}: ${count(handling.people, "person", "people")}`;
 }

@@ -5,7 +5,7 @@ import { wrap } from "../text/wrap.ts";
 import type { BuildSheet } from "./build-sheet.ts";
 import { nameIn } from "./piece-names.ts";
 import { runNumbers, stepRuns } from "./step-runs.ts";
-import { type NameOf, named, pieceName, raisedWords, torqueWords, wayWords } from "./step-words.ts";
+import { type NameOf, named, pieceName, raisedWords, sideWords, torqueWords, wayWords } from "./step-words.ts";
 
 /** One picture with its number and words, in picture units. */
 const CELL = { wide: 420, high: 360, words: 72 } as const;
@@ -24,13 +24,18 @@ function fitted(words: string, width: number, most: number): readonly string[] {
   return lines.slice(0, most).map((line, i) => cut(i === most - 1 && lines.length > most ? `${line} …` : line));
 }
 
+/** Pictures show the frame as it will stand: words say how it lies. */
+const lyingWords = (step: PlannedStep, piece: PlannedPiece): string =>
+  step === piece.steps[0] ? `begin it lying on ${sideWords(piece)}` : "it still lies";
+
 function placeWords(run: readonly PlannedStep[], piece: PlannedPiece): string {
   const [first] = run;
   if (!first) return "";
+  const side = first.step.lying && piece.from === "frame" ? lyingWords(first, piece) : "";
   const way = piece.from === "frame" ? wayWords(first.step) : "";
   const each = run.length > 1 && first.connectors.length > 0 ? "each with " : "";
   const fixes = first.connectors.length > 0 ? `${each}${named(first.connectors)}` : "";
-  return [way, fixes].filter((words) => words !== "").join("; ");
+  return [side, way, fixes].filter((words) => words !== "").join("; ");
 }
 
 function caption(
@@ -53,7 +58,7 @@ function caption(
     case "stand":
       return ["stand it up", first.raised ? raisedWords(first.raised, sheet) : ""];
     case "feet":
-      return ["feet or casters", names];
+      return [first.step.lying ? "feet or casters, while it lies" : "tip it; feet or casters", names];
     case "finish":
       return ["caps", names];
     case "equipment":

@@ -10,11 +10,11 @@ import {
   cautions,
   equipmentWords,
   handlingWords,
-  levelWords,
   type NameOf,
   named,
   pieceName,
   raisedWords,
+  sideWords,
   torqueWords,
   wayWords,
 } from "./step-words.ts";
@@ -23,7 +23,7 @@ import {
 const LIFTED = 3;
 /** So many places name a rule's findings; the rest are counted. */
 const MOST_PLACES = 3;
-/** Names are cut off after so many: the rest are in the JSON. */
+/** Names of caps and screws are cut off after so many: the rest are in the JSON. */
 const MOST_CAPS = 8;
 
 function placeWords(step: PlannedStep, first: boolean, nameOf: NameOf): string {
@@ -125,9 +125,11 @@ function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameO
     yield `   Deburr ${listed(planned.rawEnds.map(showHidden))}: gloves and eye protection on.\n`;
   if (planned.nuts.length > 0) yield "   Lay into the slots, and count them:\n";
   for (const bar of planned.bars) yield* nutLines(bar, piece);
+  const { slotless } = planned;
+  if (slotless.length > 0)
+    yield `   No slot, or no nut that fits it, for ${count(slotless.length, "screw")}: ${listed(slotless.map(showHidden), MOST_CAPS)}.\n`;
   if (planned.steps[0]?.step.lying && planned.from === "frame") {
-    const side = planned.lyingOn ? `its ${levelWords(planned.lyingOn)} side` : "a side, turned as the pieces ask for";
-    yield `   Begin it lying on ${side}: some of it goes in from underneath, where the floor would be in the way.\n`;
+    yield `   Begin it lying on ${sideWords(planned)}: some of it goes in from underneath, where the floor would be in the way.\n`;
   }
   if (planned.trapped.length > 0)
     yield `   No way in any more for ${listed(planned.trapped.map(showHidden))}: take drop-in nuts.\n`;
@@ -174,6 +176,8 @@ export function* buildText(sheet: BuildSheet): Generator<string> {
     const why = built ? "comes built but cannot be put in whole; take it apart" : "cannot be built as one";
     yield `\n"${showHidden(id)}" ${why}: its parts go in one by one.\n`;
   }
+  for (const { id, apart } of sheet.scattered)
+    yield `\n"${showHidden(id)}" is no piece: nothing in it joins ${listed(apart.map(showHidden), MOST_PLACES)} to the rest of it. It is taken as one all the same: name what joins them in the group, or drop the group.\n`;
   yield "\nEye protection and gloves while cutting and deburring, no gloves near turning tools. Deburr every cut:\nburrs jam nuts and stand joints off. Safety shoes while lifting.\n";
   const { letterOf, nameOf } = nameIn(sheet);
   for (const piece of sheet.pieces) yield* pieceLines(piece, letterOf(piece.planned.id), sheet, nameOf);
