@@ -56,16 +56,16 @@ export function drawnMarks(marks: readonly Mark[], place: (point: Vec3) => Vec2,
   const leaders = put
     .filter(({ anchor, at }) => Math.hypot(anchor[0] - at[0], anchor[1] - at[1]) > 1)
     .map(
-      ({ anchor, at }) =>
-        `<path d="M${anchor.map(tidy).join(" ")}L${at.map(tidy).join(" ")}" stroke="${INK}" stroke-width="0.9" fill="none"/><circle cx="${tidy(anchor[0])}" cy="${tidy(anchor[1])}" r="2" fill="${INK}"/>\n`,
+      ({ anchor, at, mark }) =>
+        `<g data-mark="${escaped(mark.word)}"><path d="M${anchor.map(tidy).join(" ")}L${at.map(tidy).join(" ")}" stroke="${INK}" stroke-width="0.9" fill="none"/><circle cx="${tidy(anchor[0])}" cy="${tidy(anchor[1])}" r="2" fill="${INK}"/></g>\n`,
     );
   const balloons = put.map(({ mark: { word, weight = "plain" }, at: [x, y], half }) => {
     const [fill, text] = weight === "strong" ? [INK, "#ffffff"] : ["#ffffff", INK];
     const edge = weight === "plain" ? "2" : "1";
     const dashes = weight === "light" ? ' stroke-dasharray="2.5 1.8"' : "";
     return (
-      `<rect x="${tidy(x - half)}" y="${tidy(y - RADIUS)}" width="${tidy(2 * half)}" height="${2 * RADIUS}" rx="${RADIUS}" fill="${fill}" stroke="${INK}" stroke-width="${edge}"${dashes}/>` +
-      `<text x="${tidy(x)}" y="${tidy(y + 4)}" font-family="sans-serif" font-size="11" font-weight="bold" fill="${text}" text-anchor="middle">${escaped(word)}</text>\n`
+      `<g data-mark="${escaped(word)}"><rect x="${tidy(x - half)}" y="${tidy(y - RADIUS)}" width="${tidy(2 * half)}" height="${2 * RADIUS}" rx="${RADIUS}" fill="${fill}" stroke="${INK}" stroke-width="${edge}"${dashes}/>` +
+      `<text x="${tidy(x)}" y="${tidy(y + 4)}" font-family="sans-serif" font-size="11" font-weight="bold" fill="${text}" text-anchor="middle">${escaped(word)}</text></g>\n`
     );
   });
   return leaders.join("") + balloons.join("");

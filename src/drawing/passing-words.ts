@@ -25,7 +25,20 @@ export function passedWords({ seat, held, by }: Passing, units: UnitSystem): str
   return words.join(", ");
 }
 
-/** What the feet bear beside what is applied. */
+const sideways = ([x, y]: Vec3): Vec3 => [x, y, 0];
+const down = ([, , z]: Vec3, units: UnitSystem): string => formatQuantity(-z, "force", units);
+
+/** What the feet bear beside what is applied, down and, where there is any, sideways: a sum of forces that lean tells neither. */
 export function sumWords({ borne, applied }: LoadPath, units: UnitSystem): string {
-  return `the feet bear ${force(borne, units)} of ${force(applied, units)} applied`;
+  const sum = `the feet bear ${down(borne, units)} of ${down(applied, units)} applied`;
+  const aside = sideways(applied);
+  if (length(aside) <= TOLD * length(applied)) return sum;
+  return `${sum} downwards and ${force(sideways(borne), units)} of ${force(aside, units)} sideways`;
+}
+
+/** "post-1.foot 261 N, 90 N sideways": what a foot puts on the floor; those down add up to what is applied, those sideways may cancel out. */
+export function footWords({ ref, force: own }: LoadPath["feet"][number], units: UnitSystem): string {
+  const thrust = sideways(own);
+  const aside = length(thrust) > TOLD * length(own) ? `, ${force(thrust, units)} sideways` : "";
+  return `${ref.id} ${down(own, units)}${aside}`;
 }

@@ -84,10 +84,20 @@ function outcomeList(
           if (shares && rule !== undefined && judged.has(rule)) made.querySelector(".trace")?.prepend(button(rule));
           root.append(made);
         }
+        if (!on && pressed && made.contains(pressed)) pressed.click();
         made.hidden = !on;
       },
     };
   });
+}
+
+/** On the still drawings too only parts with a finding that is shown keep their balloon. */
+function hideMarks(articles: readonly HTMLElement[]): void {
+  const shown = new Set(
+    articles.filter(({ hidden }) => !hidden).map((article) => article.closest("section.part")?.id.slice(1)),
+  );
+  for (const mark of document.querySelectorAll<SVGElement>(".board .view [data-mark]"))
+    mark.toggleAttribute("hidden", !shown.has(mark.dataset.mark));
 }
 
 /** Joins the list of findings and the drawing. */
@@ -139,7 +149,10 @@ export function listFor(model: ModelData, stage: Stage | undefined, looks: LookT
   const filter = filterOf(listed, () => {
     for (const part of document.querySelectorAll<HTMLElement>("section.part"))
       part.hidden = [...part.querySelectorAll<HTMLElement>("article.finding")].every(({ hidden }) => hidden);
-    stage?.keep(new Set(all.filter(({ article }) => !article.hidden).map(({ pin }) => pin)));
+    const kept = new Set(all.filter(({ article }) => !article.hidden).map(({ pin }) => pin));
+    stage?.keep(kept);
+    if (all.some(({ article }) => article.hidden && article.classList.contains("chosen"))) choose(undefined);
+    hideMarks(articles);
   });
   filters.append(filter);
 }

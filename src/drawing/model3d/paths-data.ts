@@ -2,7 +2,7 @@ import type { Body } from "../../facts/bodies.ts";
 import type { LoadPath } from "../../facts/load-paths.ts";
 import type { Vec3 } from "../../geometry/vector.ts";
 import type { UnitSystem } from "../../model/units/unit-system.ts";
-import { force, passedWords, sumWords } from "../passing-words.ts";
+import { footWords, passedWords, sumWords } from "../passing-words.ts";
 import type { PathData } from "./model-data.ts";
 
 const rounded = (value: number, digits: number): number => Number(value.toFixed(digits)) + 0;
@@ -36,7 +36,7 @@ export function pathsData(paths: readonly LoadPath[], all: readonly Body[], unit
     feet: path.feet.map((foot) => ({
       at: mm(foot.at),
       force: newtons(foot.force),
-      words: `${foot.ref.id} ${force(foot.force, units)}`,
+      words: footWords(foot, units),
     })),
   }));
 }

@@ -1,6 +1,5 @@
 import { lineDrawing } from "../../../drawing/line-drawing.ts";
 import type { Mark } from "../../../drawing/marks.ts";
-import { pointsOf } from "../../../drawing/point-of.ts";
 import type { Scene } from "../../../drawing/scene.ts";
 import { useBar } from "../../../drawing/use-bar.ts";
 import { views } from "../../../drawing/view.ts";
@@ -9,6 +8,7 @@ import type { Finding, Measure } from "../../../inspection/report.ts";
 import type { Frame } from "../../../model/frame.ts";
 import { percent } from "../../count.ts";
 import { sentence } from "../../sentence.ts";
+import { findingPoints } from "../../sheet/finding-point.ts";
 import { drawn, html, type Markup } from "../../sheet/html.ts";
 
 const levelOf = ({ conceded, level }: Finding): string => (conceded ? "conceded" : level);
@@ -62,9 +62,9 @@ export function findingsSection(
 ): Markup {
   const risen = [...fresh, ...worse.map(({ after }) => after)];
   const numbers = new Map(risen.map((finding, i) => [finding, String(i + 1)]));
-  const pointOf = pointsOf(frame, scene);
+  const pointOf = findingPoints(frame, scene);
   const marks = risen.flatMap((finding): Mark[] => {
-    const at = pointOf(finding.at);
+    const at = pointOf(finding);
     const weight =
       finding.conceded || finding.level === "note" ? "light" : finding.level === "hold" ? "plain" : "strong";
     return at ? [{ at, word: numbers.get(finding) ?? "", weight }] : [];

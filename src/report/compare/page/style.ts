@@ -13,6 +13,7 @@ export const COMPARE_STYLE = `
 .findings h3{margin-top:1.3rem}
 .desk h3:first-child{margin-top:0}
 .bars td:first-child{width:5rem}
+.record .wide{overflow-wrap:normal}.record tbody td{overflow-wrap:anywhere;min-width:6.5em}.record tbody td:last-child{min-width:18em}.record tbody th[scope=row]{min-width:3em}
 .pair{width:auto;min-width:26rem;max-width:100%}
 .pair td{padding-right:2rem}
 @page{@bottom-left{content:"Comparison of two revisions";font:8pt system-ui,Arial,sans-serif;color:#545d63}}
