@@ -122,7 +122,7 @@ export const PLANTED: Readonly<Partial<Record<Demo, readonly Slip[]>>> = {
 
   "mixer-guard-faulty": [
     {
-      slip: "a pane of the right side is not held by its bars",
+      slip: "the upper pane of the right side forgotten",
       findings: [{ rule: "guard.within-reach", key: "body", level: "reject", parts: ["paddles"] }],
     },
     {
