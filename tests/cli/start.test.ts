@@ -13,12 +13,11 @@ import { makePlace, type Place } from "./run.ts";
 const KIND_NAMES = Object.keys(KINDS) as KindName[];
 
 /** Shares of the range of length, depth and height. */
-const SHARES = [
+const ENDS = [
   [0, 0, 0],
   [1, 1, 1],
-  [1, 0, 0],
-  [0, 1, 0],
 ] as const;
+const SHARES = [...ENDS, [1, 0, 0], [0, 1, 0]] as const;
 /** A short, deep and high cart carries much and stands on little. */
 const CART_SHARES = [...SHARES, [0, 1, 1]] as const;
 
@@ -33,7 +32,10 @@ const cases = KIND_NAMES.flatMap((name) =>
     const { kind, usual } = KINDS[name];
     const first = kind.ranges(series, usual[series.units][2]);
     if (first === undefined) return [];
-    return (name === "cart" ? CART_SHARES : SHARES).flatMap(([l, d, h]) => {
+    // What is long or deep alone is asked of the series each kind comes in unless told otherwise.
+    const all = name === "cart" ? CART_SHARES : SHARES;
+    const unlessTold = SERIES.find(({ units }) => units === series.units) === series;
+    return (unlessTold ? all : ENDS).flatMap(([l, d, h]) => {
       const height = within(first.height, h, series);
       const ranges = kind.ranges(series, height) ?? first;
       return series.profiles.slice(-1).map((profile) => ({
