@@ -78,6 +78,8 @@ function isSaid(fault: Fault, { report, parts }: Planted): boolean {
 }
 
 const BECAUSE_LOOSE = /^because of frame\.loose/;
+/** What a frame that tips over stands on is not known, and frame.tips says so. */
+const LIFTS = /the frame lifts off its feet$/;
 
 function strangeIn({ rule, key, consequences = {} }: Fault, report: Report): Trial["strange"] {
   const follows = (finding: Finding): boolean =>
@@ -91,8 +93,9 @@ function strangeIn({ rule, key, consequences = {} }: Fault, report: Report): Tri
       words: `${finding.rule}/${finding.key} at ${finding.at.id}: ${finding.text}`,
     }));
   const held = report.findings.some((finding) => ["bar.adrift", "frame.loose"].includes(finding.rule));
+  const tips = "frame.tips" in consequences && report.findings.some(({ rule: id }) => id === "frame.tips");
   const undecided = report.undecided
-    .filter(({ why }) => !(held && BECAUSE_LOOSE.test(why)))
+    .filter(({ why }) => !(held && BECAUSE_LOOSE.test(why)) && !(tips && LIFTS.test(why)))
     .map(({ rules, why }) => ({ rule: rules[0] ?? "", words: `undecided: ${why} (${rules.join(", ")})` }));
   return [...findings, ...undecided];
 }
