@@ -1,39 +1,16 @@
 import type { PlannedStep } from "../../facts/build-plan.ts";
 
-/** Steps that differ by the name of the part alone. */
-function sameWork(a: PlannedStep, b: PlannedStep): boolean {
-  const work = ({
-    step,
-    connectors,
-    dropIn,
-    tightens,
-    fixes,
-    closesIn,
-    equipment,
-    falls,
-    feetFirst,
-    anchors,
-  }: PlannedStep): string => {
-    const kinds = step.places.map((part) => part.kind);
-    return JSON.stringify([
-      step.what,
-      step.assembly,
-      step.path,
-      step.lying,
-      connectors,
-      dropIn,
-      tightens,
-      fixes,
-      closesIn,
-      equipment,
-      falls,
-      feetFirst,
-      anchors,
-      kinds,
-    ]);
-  };
-  return a.step.what === "place" && b.step.places.length === 1 && work(a) === work(b);
+/** What is done in a step, but for the names of the parts put in. */
+function workOf(planned: PlannedStep): string {
+  const { what, assembly, path, lying, places } = planned.step;
+  const { connectors, dropIn, tightens, fixes, closesIn, equipment, falls, feetFirst, anchors } = planned;
+  const own = { connectors, dropIn, tightens, fixes, closesIn, equipment, falls, feetFirst, anchors };
+  return JSON.stringify({ what, assembly, path, lying, kinds: places.map((part) => part.kind), ...own });
 }
+
+/** Steps that differ by the name of the part alone. */
+const sameWork = (a: PlannedStep, b: PlannedStep): boolean =>
+  a.step.what === "place" && b.step.places.length === 1 && workOf(a) === workOf(b);
 
 /** The steps of a piece, those of like work together: they are told once. */
 export function stepRuns(steps: readonly PlannedStep[]): readonly (readonly PlannedStep[])[] {
