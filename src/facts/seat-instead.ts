@@ -22,6 +22,9 @@ export interface SeatInstead {
 /** From this share of what is allowed on, a joint is compared with its seat: so near, soft joints or more load bring it there. */
 export const NEAR = 0.7;
 
+/** Less than this of what screws are trusted to hold is nothing: it hangs on how stiff a seat is taken to be. */
+const NOTHING_LEFT = 5e-4;
+
 /** The seated alternative of joints that are near their limit or beyond, all of them seated at once; by the id of the joint. */
 export function seatsInstead(seated: Seated, hung: readonly HangsNear[]): ReadonlyMap<string, SeatInstead> {
   const near = hung
@@ -34,7 +37,7 @@ export function seatsInstead(seated: Seated, hung: readonly HangsNear[]): Readon
     const sits = sitting(one.joint, one.governed.under.combination);
     if (!sits) continue;
     const { use } = worstSlip(one.borne.borne(sits.view), one.friction, sits.view);
-    found.set(one.joint, { push: si(sits.push, "force"), kept: si(use, "ratio") });
+    found.set(one.joint, { push: si(sits.push, "force"), kept: si(use < NOTHING_LEFT ? 0 : use, "ratio") });
   }
   return found;
 }
