@@ -30,6 +30,10 @@ export interface BarDiagramWish {
   readonly view: View;
   readonly spans: readonly Span[];
   readonly units: UnitSystem;
+  /** Stations of holes to be shown, m from the cut from end. */
+  readonly holes?: readonly number[];
+  /** Whether it is about how the bar winds up: its turn about its own axis and the torque in it go first. */
+  readonly twists?: boolean;
 }
 
 /** Where a bar is held, stations in m. */
@@ -38,7 +42,7 @@ const heldIn = (spans: readonly Span[]): readonly number[] => [
 ];
 
 /** Bent shape off the line through what holds the bar, then the forces worth showing, greatest first of each pair. */
-function stripsOf({ bar, view, spans }: BarDiagramWish): readonly Strip[] {
+function stripsOf({ bar, view, spans, twists = false }: BarDiagramWish): readonly Strip[] {
   const [moved, forces] = [view.deflections(bar), view.forces(bar)];
   if (!moved || !forces) return [];
   const size = ({ points }: Strip): number => Math.abs(greatest(points).value);
@@ -56,13 +60,16 @@ function stripsOf({ bar, view, spans }: BarDiagramWish): readonly Strip[] {
   });
   const [shape] = pair(bent("y"), bent("z"));
   return [
+    ...(twists
+      ? [strip("turns about x", traced(moved.turnX), "angle"), strip("torque", traced(forces.T), "moment")]
+      : []),
     ...(shape ? [shape] : []),
     ...pair(strip("moment about z", traced(forces.Mz), "moment"), strip("moment about y", traced(forces.My), "moment")),
     strip("axial force", traced(forces.N), "force"),
   ].filter((one) => size(one) > 0);
 }
 
-function stripDrawn(strip: Strip, top: number, length: number, { units, spans }: BarDiagramWish): string {
+function stripDrawn(strip: Strip, top: number, length: number, { units, spans, holes = [] }: BarDiagramWish): string {
   const x = (at: number): number => LEFT + (at / length) * (WIDE - LEFT - RIGHT);
   const middle = top + STRIP / 2;
   const most = greatest(strip.points);
@@ -90,6 +97,10 @@ function stripDrawn(strip: Strip, top: number, length: number, { units, spans }:
     `<path d="M${LEFT} ${tidy(middle)}H${WIDE - RIGHT}" stroke="${SOFT}" stroke-width="0.8"/>`,
     drawn,
     held,
+    ...holes.map(
+      (at) =>
+        `<path data-hole="${tidy(1000 * at)}" d="M${tidy(x(at))} ${tidy(top)}V${tidy(top + STRIP)}" stroke="#84230f" stroke-width="1.2" stroke-dasharray="4 3"/>`,
+    ),
     `<circle cx="${tidy(x(most.at))}" cy="${tidy(y(most.value))}" r="2.4" fill="${INK}"/>`,
     `<text x="${tidy(at)}" y="${tidy(y(most.value) + side)}" font-family="sans-serif" font-size="11" font-weight="bold" fill="${INK}" text-anchor="middle">${escaped(words)}</text>\n`,
   ].join("");

@@ -30,9 +30,10 @@ const turnedPoint = (point: Vec3, { point: at, axis }: Pin, angle: number): Vec3
   add(at, rotateAbout(subtract(point, at), axis, angle));
 
 /** Bars and panels: what a door is drawn by, without its fittings. */
-const isLeaf = ({ kind }: Solid): boolean => kind === "bar" || kind === "panel";
+export const isLeaf = ({ kind }: Solid): boolean => kind === "bar" || kind === "panel";
 
-function farthest(parts: readonly Solid[], { point, axis }: Pin): Vec3 {
+/** The corner that lies farthest from the pin. */
+export function farthest(parts: readonly Solid[], { point, axis }: Pin): Vec3 {
   const arm = (p: Vec3): number => {
     const from = subtract(p, point);
     return distance(from, along([0, 0, 0], axis, dot(from, axis)));

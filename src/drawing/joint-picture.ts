@@ -31,8 +31,8 @@ export function bestCorner(own: readonly Solid[]): Vec3 {
   return CORNERS.reduce((a, b) => (seen(b) > seen(a) + 1e-9 ? b : a));
 }
 
-/** A joint from near by: its connectors with their screws between the bars they hold. Undefined for one without a shape. */
-export function jointPicture(scene: Scene, joint: string): string | undefined {
+/** A joint from near by: its connectors with their screws between the bars they hold, what is named brought out. Undefined for one without a shape. */
+export function jointPicture(scene: Scene, joint: string, named: ReadonlySet<string> = new Set()): string | undefined {
   const own = scene.solids.filter((solid) => solid.kind !== "bar" && solid.with.includes(joint));
   const points = own.flatMap(({ prism }) => prism.vertices);
   if (points.length === 0) return undefined;
@@ -50,11 +50,13 @@ export function jointPicture(scene: Scene, joint: string): string | undefined {
       view: viewFrom("near", eye, [0, 0, 1]),
       size: [300, 240],
       title: `joint ${joint} from near by`,
+      look: ({ of }) => (named.has(of.id) ? "marked" : "plain"),
       focus: { at: midpoint(min, max), radius: Math.max(ROOM * 0.5 * distance(min, max), LEAST) },
       marks: own.flatMap((solid) => {
         const [way, { min: low, max: high }] = [headWay(solid), boundsOf(solid.prism.vertices)];
         if (!way || dot(way, eye) < 0.1) return [];
-        return [{ at: midpoint(low, high), word: solid.of.id.split("/").slice(1).join("/"), weight: "light" as const }];
+        const weight = named.has(solid.of.id) ? ("strong" as const) : ("light" as const);
+        return [{ at: midpoint(low, high), word: solid.of.id.split("/").slice(1).join("/"), weight }];
       }),
     },
   );

@@ -1,6 +1,7 @@
 import { boundsOf } from "../geometry/bounds.ts";
 import { depthOrder } from "../geometry/depth-order.ts";
 import { along, dot, type Vec2, type Vec3 } from "../geometry/vector.ts";
+import { type Dimension, drawnDimensions } from "./dimensions.ts";
 import { drawnSymbols } from "./draw-symbols.ts";
 import { drawnMarks, type Mark } from "./marks.ts";
 import { ringPath } from "./ring-path.ts";
@@ -35,6 +36,8 @@ export interface Picture {
   readonly bands?: readonly Band[];
   /** Only what lies round this point fills the picture, m; the rest runs out of it. */
   readonly focus?: { readonly at: Vec3; readonly radius: number };
+  /** Lengths written into the drawing, over the parts. */
+  readonly dimensions?: readonly Dimension[];
   /** Balloons over the drawing. */
   readonly marks?: readonly Mark[];
   /** Loads and supports over the drawing. */
@@ -268,6 +271,7 @@ export function lineDrawing(scene: Scene, picture: Picture): string {
     ...(picture.bands ?? []).map((band) => banded(band, sheet)),
     "</g>\n",
     symbols ? drawnSymbols(symbols, sheet.place) : "",
+    drawnDimensions(picture.dimensions ?? [], sheet.place, sheet.width),
     drawnMarks(marks, sheet.place, [sheet.width, sheet.height]),
     "</svg>\n",
   ].join("");

@@ -86,7 +86,23 @@ function near(scene: Scene, own: readonly Solid[], { min, max }: Bounds3, title:
   );
 }
 
-/** On the whole frame, all else held back. */
+/** Of the frame no less is seen round parts than this share of its size, and so much of their own. */
+const SEEN = 0.28;
+const ROUND = 0.62;
+
+/** What is named with so much of the frame round it that its place is known; all of it where that is most of the frame. */
+function focusOn(scene: Scene, own: readonly Solid[], boxes: readonly Box[]): { at: Vec3; radius: number } | undefined {
+  const all = boundsOfSolids(scene.solids);
+  const { min, max } = boundsOf([
+    ...own.flatMap(({ prism }) => prism.vertices),
+    ...boxes.flatMap(({ low, high }) => [low, high]),
+  ]);
+  const size = distance(all.min, all.max);
+  const radius = Math.max(ROUND * distance(min, max), SEEN * size);
+  return radius < size / 2.5 ? { at: midpoint(min, max), radius } : undefined;
+}
+
+/** In the frame, all else held back. */
 function whole(scene: Scene, own: readonly Solid[], boxes: readonly Box[], title: string): string {
   const looks = new Map<Solid, Look>();
   for (const solid of scene.solids) {
@@ -94,9 +110,11 @@ function whole(scene: Scene, own: readonly Solid[], boxes: readonly Box[], title
     const large = solid.kind === "bar" || solid.kind === "stand";
     if (marked || large) looks.set({ ...solid, surfaces: skins(solid.prism) }, marked ? "marked" : "faint");
   }
+  const focus = focusOn(scene, own, boxes);
   return lineDrawing(
     { ...scene, solids: [...looks.keys()] },
     {
+      ...(focus ? { focus } : {}),
       view: views.isometric,
       size: SIZE,
       finest: 2,

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { HouseInForce } from "../../src/house/house-in-force.ts";
 import { noSettings } from "../../src/house/settings.ts";
-import { inspectFile } from "../../src/inspection/inspect-file.ts";
+import { inspectFile, inspectFrame } from "../../src/inspection/inspect-file.ts";
 import type { Report } from "../../src/inspection/report.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
 
@@ -18,6 +18,11 @@ function pathOf(demo: Demo): string {
 
 export function textOf(demo: Demo): string {
   return readFileSync(pathOf(demo), "utf8");
+}
+
+/** The inspection of a text beside the frame that was read from it. */
+export function inspectWhole(name: string, text: string): ReturnType<typeof inspectFrame> {
+  return inspectFrame({ file: `${name}.frame.json`, bytes: new TextEncoder().encode(text), stock: [], house });
 }
 
 export function inspectText(name: string, text: string): Report {

@@ -1,9 +1,13 @@
 import { existsSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { sceneOf } from "../../src/drawing/scene.ts";
+import { picturesFor } from "../../src/report/sheet/pictures.ts";
 import { builtInRules } from "../../src/rules/index.generated.ts";
-import { inspectText } from "../demo/inspect-demo.ts";
+import { inspectText, inspectWhole } from "../demo/inspect-demo.ts";
 
 const folder = "docs/rules";
+/** Their check is of parts as such: which they are is all there is to see, and those stand out in the frame. */
+const OF_PARTS: readonly string[] = ["bar.adrift", "build.deadlock", "build.too-heavy"];
 const text = (name: string): string => readFileSync(`${folder}/${name}`, "utf8");
 
 describe.each(builtInRules.map(({ id }) => id))("the page of %s", (id) => {
@@ -18,13 +22,20 @@ describe.each(builtInRules.map(({ id }) => id))("the page of %s", (id) => {
     const named = Array.from(frames.matchAll(/^- `([^`]+)` at `([^`]+)`$/gm), ([, key, at]) => `${key} at ${at}`);
     const [, words = ""] = /^Other rules that hold or reject it too: (.*)\.$/m.exec(frames) ?? [];
     const others = Array.from(words.matchAll(/`([^`]+)`/g), ([, other]) => other);
-    const report = inspectText(id, text(`${id}.fault.frame.json`));
+    const { report, frame } = inspectWhole(id, text(`${id}.fault.frame.json`));
     if (report.verdict === "unread") throw new Error(JSON.stringify(report.problems));
     const found = report.findings.filter(({ rule }) => rule === id).map(({ key, at }) => `${key} at ${at.id}`);
     expect([...new Set(found)].sort()).toEqual([...named].sort());
     expect(found.length).toBeGreaterThan(0);
     const rest = report.findings.filter(({ rule, level }) => rule !== id && level !== "note").map(({ rule }) => rule);
     expect([...new Set(rest)].sort()).toEqual(others);
+    // On the sheet each has a picture of its own check, not only of where in the frame it is.
+    const picture = frame && picturesFor(frame, sceneOf(frame));
+    for (const finding of report.findings.filter(({ rule }) => rule === id)) {
+      const shown = picture?.(finding)?.markup ?? "";
+      expect(shown, finding.text).toMatch(/<svg|<table/);
+      expect(shown.includes('data-seen="whole"'), finding.text).toBe(OF_PARTS.includes(id));
+    }
   });
 
   it("shows a frame that no rule holds or rejects", () => {

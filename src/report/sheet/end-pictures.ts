@@ -33,3 +33,12 @@ export function openEndPictures(frame: Frame, scene: Scene, { at, related }: Fin
 <div class="faces">${faces}${rest > 0 ? html`<p>and ${rest} more</p>` : ""}</div></div>
 `;
 }
+
+/** A cut end from near by that stays as it was sawn; undefined where it is not an end. */
+export function rawEndPicture(frame: Frame, scene: Scene, { at }: Finding): Markup | undefined {
+  const end = factOf(ends, frame).find(({ ref }) => ref.id === at.id);
+  const profile = end && factOf(bodies, frame).get(end.bar.id)?.bar.profile;
+  if (!end || !profile) return undefined;
+  return html`<figure class="check near">${drawn(endPicture(scene, end, Math.max(profile.width, profile.height)))}<figcaption>${at.id} from near by.</figcaption></figure>
+`;
+}

@@ -1,4 +1,5 @@
-import { betweenHoles, holeNearEnd } from "../../drawing/hole-places.ts";
+import { holeNearEnd } from "../../drawing/edge-places.ts";
+import { betweenHoles } from "../../drawing/hole-places.ts";
 import { pointsOf } from "../../drawing/point-of.ts";
 import type { Scene } from "../../drawing/scene.ts";
 import type { Finding } from "../../inspection/report.ts";
@@ -8,7 +9,7 @@ import type { Frame, Triple } from "../../model/frame.ts";
 function holesPoint(frame: Frame, { rule, at, measure }: Finding): Triple | undefined {
   if (at.kind !== "bar" || !measure) return undefined;
   if (rule === "bore.clash") return betweenHoles(frame, at.id, measure.measured);
-  return rule === "hole.near-edge" ? holeNearEnd(frame, at.id, measure.measured) : undefined;
+  return rule === "hole.near-edge" ? holeNearEnd(frame, at.id, measure.measured)?.at : undefined;
 }
 
 /** Where in the frame a finding is, m; undefined for the frame as a whole. */

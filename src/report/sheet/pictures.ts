@@ -1,11 +1,11 @@
 import { barDiagram } from "../../drawing/bar-diagram.ts";
-import { doorPicture } from "../../drawing/door-picture.ts";
-import { swingsOf } from "../../drawing/door-swing.ts";
 import { jointPicture } from "../../drawing/joint-picture.ts";
 import { placePicture } from "../../drawing/place-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
 import { factOf } from "../../facts/fact.ts";
+import { holeWords } from "../../facts/hole-words.ts";
 import { jointForces } from "../../facts/joint-forces.ts";
+import { netSections } from "../../facts/net-sections.ts";
 import type { View } from "../../facts/response.ts";
 import { spans } from "../../facts/spans.ts";
 import { toolRoom } from "../../facts/tool-room.ts";
@@ -14,20 +14,36 @@ import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { sweepPicture } from "../reach/sweep-picture.ts";
 import { boresFindingPicture } from "./bore-pictures.ts";
-import { openEndPictures } from "./end-pictures.ts";
+import { doorFindingPicture } from "./door-pictures.ts";
+import { edgeFindingPicture } from "./edge-pictures.ts";
+import { openEndPictures, rawEndPicture } from "./end-pictures.ts";
 import { viewOfFinding } from "./finding-shape.ts";
+import { footFindingPicture } from "./foot-pictures.ts";
 import { framePicture } from "./frame-pictures.ts";
+import { gapFindingPicture } from "./gap-pictures.ts";
 import { guardFindingPicture } from "./guard-pictures.ts";
 import { drawn, html, type Markup } from "./html.ts";
 import { panelFindingPicture } from "./panel-pictures.ts";
+import { signedFindingPicture } from "./signed-pictures.ts";
+import { tiePicture } from "./tie-pictures.ts";
 import { TOOL_RULES } from "./tool-rules.ts";
+
+/** Where along a bar the hole is that a finding on its strength names, stations in m. */
+const weakHoles = (frame: Frame, { at, related, shown }: Finding): readonly number[] => {
+  const by = new Set([at, ...related.map((other) => other.at)].map(({ id }) => id));
+  return factOf(netSections, frame)
+    .filter((net) => net.bar === at.id && by.has(net.by.id) && holeWords(net.what) === shown.what)
+    .map((net) => net.at);
+};
 
 function barPicture(frame: Frame, finding: Finding, view: View): Markup | undefined {
   const bar = finding.at.id;
-  const svg = barDiagram({ bar, view, spans: factOf(spans, frame).get(bar) ?? [], units: frame.units });
+  const holes = finding.rule === "bar.weak-hole" ? weakHoles(frame, finding) : [];
+  const twists = finding.rule === "bar.twists";
+  const svg = barDiagram({ bar, view, spans: factOf(spans, frame).get(bar) ?? [], units: frame.units, holes, twists });
   return svg === undefined
     ? undefined
-    : html`<figure class="check">${drawn(svg)}<figcaption>${bar} under ${view.combination.name}, stations from its from end: how it bends off the line between what holds it (△), and the forces in it; not to scale across.</figcaption></figure>
+    : html`<figure class="check">${drawn(svg)}<figcaption>${bar} under ${view.combination.name}, stations from its from end: ${twists ? "how far it is turned about its own axis, what turns it, and " : ""}how it bends off the line between what holds it (△), and the forces in it; not to scale across.${holes.length > 0 ? " Dashed: where the hole is." : ""}</figcaption></figure>
 `;
 }
 
@@ -55,15 +71,6 @@ function toolPicture(frame: Frame, { at, shown: { tool } }: Finding): Markup | u
 `;
 }
 
-/** A door where it strikes, or where it stands open. */
-function doorsPicture(frame: Frame, scene: Scene, { at }: Finding): Markup | undefined {
-  const swing = swingsOf(frame, scene).find(({ door }) => door === at.id);
-  if (!swing) return undefined;
-  const where = swing.strikes === undefined ? "stands open" : "strikes";
-  return html`<figure class="check whole">${drawn(doorPicture(scene, swing, `the door ${at.id} seen along its hinges`))}<figcaption>${at.id} along its hinges: as drawn, and in outline where it ${where}.</figcaption></figure>
-`;
-}
-
 /** Bars drawn in all by pictures that show one part on the whole frame, and pictures of parts from near by: beyond that balloons have to do. */
 const BARS_BEHIND = 600;
 const NEAR_BY = 60;
@@ -79,15 +86,22 @@ function budget(most: number): (more: number) => boolean {
 }
 
 /** The parts that a finding names, where they are. */
-function placesFor(frame: Frame, scene: Scene, whole: () => boolean): (finding: Finding) => Markup | undefined {
-  const near = budget(NEAR_BY);
+function placesFor(
+  frame: Frame,
+  scene: Scene,
+  near: (more: number) => boolean,
+  whole: () => boolean,
+): (finding: Finding) => Markup | undefined {
   return ({ at, related }) => {
     const refs = [at, ...related.map((other) => other.at)];
     const named = refs.flatMap(({ kind, id }) => {
       if (kind === "group") return frame.groups.find(({ ref }) => ref.id === id)?.parts ?? [];
       // Ties have no shape of their own: the bars they hold have.
       if (kind === "joint") return [id, ...(frame.ties.find(({ ref }) => ref.id === id)?.bars ?? [])];
-      return kind === "frame" ? [] : [id];
+      // What cannot sit where it is put has no shape either.
+      const fastening =
+        kind === "connector" ? frame.fastenings.find(({ ref }) => id.startsWith(`${ref.id}/`)) : undefined;
+      return kind === "frame" ? [] : [id, ...(fastening?.holds ?? [])];
     });
     const boxes = frame.zones
       .filter(({ ref }) => named.includes(ref.id))
@@ -100,7 +114,7 @@ function placesFor(frame: Frame, scene: Scene, whole: () => boolean): (finding: 
     const picture = placePicture(scene, named, boxes, { title, near: () => near(1), whole });
     return (
       picture &&
-      html`<figure class="check near">${drawn(picture.svg)}<figcaption>${words} ${picture.seen === "near" ? "from near by" : "in the frame"}.</figcaption></figure>
+      html`<figure class="check near" data-seen="${picture.seen}">${drawn(picture.svg)}<figcaption>${words} ${picture.seen === "near" ? "from near by" : "in the frame"}.</figcaption></figure>
 `
     );
   };
@@ -111,28 +125,37 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
   const shown = new Set<string>();
   const behind = budget(BARS_BEHIND);
   const onWhole = (): boolean => behind(frame.bars.length);
-  const place = placesFor(frame, scene, onWhole);
+  const near = budget(NEAR_BY);
+  const place = placesFor(frame, scene, near, onWhole);
   return (finding) => {
     const view = viewOfFinding(frame, finding);
     // Of how the frame stands as a whole there are few findings; of parts that turn there may be one a bar.
     const many = finding.rule === "joint.turns" && !finding.measure;
     const whole = !many || onWhole() ? framePicture(frame, scene, finding) : undefined;
     if (whole) return whole;
-    const bores = boresFindingPicture(frame, scene, finding);
-    if (bores) return bores;
+    const holes = boresFindingPicture(frame, scene, finding) ?? edgeFindingPicture(frame, scene, finding);
+    if (holes) return holes;
     if (finding.at.kind === "bar" && view) return barPicture(frame, finding, view);
     const tool = TOOL_RULES.has(finding.rule) ? toolPicture(frame, finding) : undefined;
     if (tool) return tool;
     if (finding.at.kind === "panel") return panelFindingPicture(frame, scene, finding);
     if (finding.at.kind === "zone") return guardFindingPicture(frame, scene, finding) ?? place(finding);
-    if (finding.at.kind === "door") return doorsPicture(frame, scene, finding);
+    if (finding.at.kind === "door") return doorFindingPicture(frame, scene, finding);
+    const measured = gapFindingPicture(frame, scene, finding) ?? footFindingPicture(frame, scene, finding);
+    if (measured) return measured;
+    const signed = signedFindingPicture(frame, scene, finding);
+    if (signed) return signed;
+    if (finding.rule === "end.raw") return rawEndPicture(frame, scene, finding) ?? place(finding);
+    if (finding.rule === "tie.slips") return tiePicture(frame, scene, finding) ?? place(finding);
     if (finding.rule === "end.bare") return openEndPictures(frame, scene, finding);
     const joint = jointOf(scene, finding);
     if (joint === undefined) return place(finding);
-    // One picture of a joint is enough.
-    const known = shown.has(joint);
-    const svg = known ? undefined : jointPicture(scene, joint);
-    shown.add(joint);
+    const named = namedOn(finding);
+    // One picture of a joint and what is named on it is enough.
+    const key = [joint, ...named].join(" ");
+    const known = view !== undefined && shown.has(key);
+    const svg = known || !near(1) ? undefined : jointPicture(scene, joint, named);
+    shown.add(key);
     const table = view && forcesTable(frame, joint, view);
     // Ties hide between their bars.
     if (svg === undefined) return table ?? (known ? undefined : place(finding));
@@ -141,6 +164,17 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     return table ? html`<div class="beside">${figure}${table}</div>` : figure;
   };
 }
+
+/** Screws, connectors and bars that a finding on a part of a joint names; a nut by its screw. */
+const namedOn = ({ at, related }: Finding): ReadonlySet<string> =>
+  new Set(
+    [at, ...related.map((other) => other.at)]
+      .filter(
+        ({ kind }) =>
+          kind === "connector" || kind === "screw" || kind === "nut" || (kind === "bar" && at.kind !== "joint"),
+      )
+      .map(({ kind, id }) => (kind === "nut" ? id.slice(0, id.lastIndexOf("/")) : id)),
+  );
 
 /** The joint that a finding on a joint, connector, screw or nut is about. */
 function jointOf(scene: Scene, { at }: Finding): string | undefined {
