@@ -6,8 +6,9 @@ import type { Foothold } from "./footing.ts";
 /** A line on the floor that the frame can tip over. */
 export interface TippingEdge {
   readonly feet: readonly [Ref, Ref];
-  /** A point of the line, and the way into the frame square to it. */
+  /** Where the line begins and ends, and the way into the frame square to it. */
   readonly from: Vec2;
+  readonly to: Vec2;
   readonly inward: Vec2;
   /** Horizontal distance of a point inside the line, m. */
   inside(point: Vec3): number;
@@ -75,6 +76,7 @@ export function tippingEdges(feet: readonly Foothold[], stands: readonly Stand[]
     return {
       feet: [a.ref, b.ref],
       from,
+      to,
       inward: [-line[1] / reach, line[0] / reach],
       inside,
       nearest: others.reduce((least, { at }) => Math.min(least, inside([at[0], at[1], 0])), Infinity),

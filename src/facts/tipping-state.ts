@@ -16,10 +16,13 @@ export interface TippingState {
   readonly mass: number;
   readonly inside: number;
   readonly height: number;
+  /** Where that centre is in the frame, m. */
+  readonly centre: Vec3;
 }
 
 interface Item {
   readonly mass: number;
+  readonly at: Vec3;
   readonly inside: number;
   readonly height: number;
   readonly open: boolean;
@@ -153,7 +156,7 @@ function worstPositions(
 /** Loads, doors and things that slide as they make Σ mass · cost least, with cost a linear function of the place. */
 export function worstState({ always, leaves, linked, floor }: Weighing, edge: TippingEdge, cost: Cost): TippingState {
   const itemAt = ({ mass, open }: Pick<Place, "mass" | "open">, point: Vec3): Item => {
-    return { mass, inside: edge.inside(point), height: point[2] - floor, open };
+    return { mass, at: point, inside: edge.inside(point), height: point[2] - floor, open };
   };
   const items: Item[] = [itemAt({ mass: always.mass, open: false }, always.centre)];
   const [laden, out, open]: [string[], string[], string[]] = [[], [], []];
@@ -174,5 +177,10 @@ export function worstState({ always, leaves, linked, floor }: Weighing, edge: Ti
     mass,
     inside: sum((item) => item.mass * item.inside) / mass,
     height: sum((item) => item.mass * item.height) / mass,
+    centre: [
+      sum((item) => item.mass * item.at[0]) / mass,
+      sum((item) => item.mass * item.at[1]) / mass,
+      sum((item) => item.mass * item.at[2]) / mass,
+    ],
   };
 }

@@ -15,8 +15,9 @@ import { type Weighing, weigh } from "./weighing.ts";
 /** The line between two feet over which a frame tips. */
 export interface TippingLine {
   readonly feet: readonly [Ref, Ref];
-  /** On it, on the floor, and the level way into the frame square to it. */
+  /** Its ends, on the floor, and the level way into the frame square to it. */
   readonly pivot: Vec3;
+  readonly far: Vec3;
   readonly inward: Vec3;
 }
 
@@ -55,9 +56,10 @@ export type Stability =
 /** Rounds of the search for the worst set of loads: each round is better than the last, and few are needed. */
 const ROUNDS = 50;
 
-const lineOf = ({ feet, from, inward }: TippingEdge, floor: number): TippingLine => ({
+const lineOf = ({ feet, from, to, inward }: TippingEdge, floor: number): TippingLine => ({
   feet,
   pivot: [...from, floor],
+  far: [...to, floor],
   inward: [...inward, 0],
 });
 

@@ -17,11 +17,14 @@ export interface Swung {
   direction(v: Vec): Vec;
 }
 
-/** How each part swings with its door when doors have gone a share of their way; parts that stand still are not in it. */
-export function swungParts(model: ModelData, share: number): ReadonlyMap<number, Swung> {
+/** By which share of its way each door stands open, in their order; what is not told is as it is drawn. */
+export type Opened = readonly number[];
+
+/** How each part swings with its door when doors have gone these shares of their ways; parts that stand still are not in it. */
+export function swungParts(model: ModelData, opened: Opened): ReadonlyMap<number, Swung> {
   const parts = new Map<number, Swung>();
-  for (const door of model.doors) {
-    const angle = turnAt(door, share);
+  for (const [i, door] of model.doors.entries()) {
+    const angle = turnAt(door, opened[i] ?? 0);
     if (angle === 0) continue;
     const [hinge, axis] = [vecAt(door.point, 0), vecAt(door.axis, 0)];
     const swung: Swung = {

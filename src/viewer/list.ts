@@ -44,6 +44,7 @@ function entries(model: ModelData): readonly Entry[] {
 function least(model: ModelData, pose: PoseData | undefined): number {
   if (!pose) return LEAST.part;
   if (pose.tool >= 0 || pose.guard >= 0) return LEAST.part;
+  if (pose.open.length > 0) return LEAST.path;
   if (pose.path >= 0) return LEAST.path;
   const kind = model.shapes[pose.shape]?.kind;
   return kind === "bent" || kind === "turning" ? LEAST.part : LEAST.shape;

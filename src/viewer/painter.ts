@@ -1,14 +1,15 @@
-import type { GuardData, ModelData, PathData, ToolData } from "../drawing/model3d/model-data.ts";
+import type { GuardData, ModelData, PathData, TipData, ToolData } from "../drawing/model3d/model-data.ts";
 import { type Batch, batchesFor } from "./batch.ts";
 import { movedMesh } from "./bend.ts";
 import { axesOf, type Eye, matrixOf } from "./camera.ts";
 import { INK, type Rgb } from "./colours.ts";
-import { swungList, swungParts } from "./doors.ts";
+import { type Opened, swungList, swungParts } from "./doors.ts";
 import { programOf } from "./gl-program.ts";
 import { GUARD_INKS, guardMeshes } from "./guard-mesh.ts";
 import { type Mesh, type Meshes, meshesOf } from "./mesh.ts";
 import { PATH_INKS, pathMesh } from "./path-mesh.ts";
 import { LOAD_SIGN, signMesh } from "./sign-mesh.ts";
+import { TIP_INKS, tipMeshes } from "./tip-mesh.ts";
 import { toolMeshes } from "./tool-mesh.ts";
 import { add, mix, size, times } from "./vec.ts";
 
@@ -22,8 +23,10 @@ export interface Painter {
   tool(tool: ToolData | undefined): void;
   /** A zone of danger, what lies open before it and the shortest way there, over the parts. */
   guard(guard: GuardData | undefined): void;
-  /** Doors opened by this share of their way. */
-  open(share: number): void;
+  /** A line the frame tips over and its centre of mass, over the parts. */
+  tip(tip: TipData | undefined): void;
+  /** Doors opened by these shares of their ways. */
+  open(shares: Opened): void;
   paint(eye: Eye, bend: number, spread: number): void;
 }
 
@@ -74,7 +77,8 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
   gl.clearColor(1, 1, 1, 1);
   let inner: Batch | undefined;
   let over: { readonly filled: Batch; readonly lines: Batch } | undefined;
-  let [shape, opened] = [-1, 0];
+  let shape = -1;
+  let opened: Opened = [];
   let [faceInks, edgeInks]: [readonly Rgb[], readonly Rgb[]] = [[], []];
   const recolour = (): void => {
     for (const batch of [drawn.solid, drawn.panels]) batch.recolour((part) => faceInks[part] ?? INK);
@@ -123,8 +127,11 @@ export function painterFor(canvas: HTMLCanvasElement, model: ModelData, meshes: 
     guard(guard) {
       layOver(guard && guardMeshes(guard), GUARD_INKS.filled, (part) => GUARD_INKS.lines[part] ?? INK);
     },
-    open(share) {
-      opened = share;
+    tip(tip) {
+      layOver(tip && tipMeshes(tip, across), INK, (part) => TIP_INKS[part] ?? INK);
+    },
+    open(shares) {
+      opened = shares;
       poseAll();
     },
     bend(index) {

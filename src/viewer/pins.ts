@@ -1,7 +1,7 @@
 import type { ModelData } from "../drawing/model3d/model-data.ts";
 import { movedAt } from "./bend.ts";
 import { type Eye, seenAt } from "./camera.ts";
-import { swungParts } from "./doors.ts";
+import { type Opened, swungParts } from "./doors.ts";
 import { element } from "./element.ts";
 import type { Meshes } from "./mesh.ts";
 import { add, type Vec, vecAt } from "./vec.ts";
@@ -11,9 +11,9 @@ export interface Shown {
   /** Index of a shape, −1 for none, and by how much it is enlarged. */
   readonly shape: number;
   readonly factor: number;
-  /** Share by which parts are drawn apart, and by which doors stand open. */
+  /** Share by which parts are drawn apart. */
   readonly apart: number;
-  readonly open: number;
+  readonly open: Opened;
 }
 
 /** Numbered buttons over the drawing, at the parts that have findings. */

@@ -2,6 +2,7 @@ import type { ModelData } from "../drawing/model3d/model-data.ts";
 import { barAt } from "./bar-at.ts";
 import { type Eye, fitted, lookAt, nearer, seenAt, shifted, turned, VIEWS } from "./camera.ts";
 import { coloursOf, inksOf, type Scheme } from "./colours.ts";
+import type { Opened } from "./doors.ts";
 import { element } from "./element.ts";
 import { followGestures } from "./gestures.ts";
 import { type Gliding, gliding } from "./gliding.ts";
@@ -19,14 +20,16 @@ export interface Stage {
   colour(scheme: Scheme): void;
   bend(shape: number, factor: number): void;
   spread(share: number): void;
-  /** Opens the doors by a share of their way. */
-  open(share: number): void;
+  /** Opens the doors by shares of their ways. */
+  open(shares: Opened): void;
   /** Shows how a set of loads runs through the frame; −1: none. */
   path(index: number): void;
   /** Shows the turn of a tool about its screw, and goes near it; −1: none. */
   tool(index: number): void;
   /** Shows a zone of danger with what lies open before it, from the side of the people there; −1: none. Takes the place of a tool. */
   guard(index: number): void;
+  /** Shows a line the frame tips over with its centre of mass; −1: none. Takes the place of a tool. */
+  tip(index: number): void;
   /** Turns to a pin and brings out its parts, with no less of the frame in the picture than this share; undefined lets go. */
   choose(pin: number | undefined, least?: number): void;
   /** Leaves these pins alone visible. */
@@ -68,7 +71,7 @@ class Easel implements Stage {
   private readonly middle: Vec;
   private readonly across: number;
   private readonly eye: Gliding;
-  private shown: Shown = { shape: -1, factor: 0, apart: 0, open: 0 };
+  private shown: Shown = { shape: -1, factor: 0, apart: 0, open: [] };
   private scheme: Scheme = { by: "plain" };
   private chosen: number | undefined;
   private asked = false;
@@ -91,11 +94,16 @@ class Easel implements Stage {
     this.listen();
   }
 
-  private whole(way: { readonly turn: number; readonly lift: number } = this.eye.now): Eye {
+  private whole(
+    way: { readonly turn: number; readonly lift: number } = this.eye.now,
+    beside: readonly Vec[] = [],
+  ): Eye {
     const { clientWidth, clientHeight } = this.canvas;
     const grown = (p: Vec): Vec => add(this.middle, add(p, this.middle, -1), 1 + ROOM_APART * this.shown.apart);
     const aspect = clientHeight > 0 ? clientWidth / clientHeight : 1.35;
-    return fitted(way, grown(this.meshes.low), grown(this.meshes.high), aspect);
+    const reach = (bound: Vec, most: typeof Math.min): Vec =>
+      beside.reduce<Vec>((a, b) => [most(a[0], b[0]), most(a[1], b[1]), most(a[2], b[2])], bound);
+    return fitted(way, reach(grown(this.meshes.low), Math.min), reach(grown(this.meshes.high), Math.max), aspect);
   }
 
   view(name: string): void {
@@ -117,9 +125,9 @@ class Easel implements Stage {
     this.eye.at(this.whole());
   }
 
-  open(open: number): void {
+  open(open: Opened): void {
     this.painter.open(open);
-    this.canvas.dataset.open = open.toFixed(3);
+    this.canvas.dataset.open = open.map((share) => share.toFixed(3)).join(" ");
     this.show({ open });
   }
 
@@ -155,6 +163,27 @@ class Easel implements Stage {
     this.ask();
     const outside = add(this.middle, vecAt(guard.out, 0), this.across);
     this.eye.to(this.whole(lookAt(this.eye.now, outside, this.middle, this.across)));
+  }
+
+  tip(index: number): void {
+    const tip = this.model.tips[index];
+    this.canvas.dataset.tip = tip?.words ?? "";
+    if (!tip) return;
+    this.painter.tip(tip);
+    const middle = mix(vecAt(tip.line, 0), vecAt(tip.line, 3), 0.5);
+    const centre = tip.centre.length > 0 ? [{ at: vecAt(tip.centre, 0), words: "centre of mass" }] : [];
+    this.tags.set([...this.feet, { at: middle, words: tip.words }, ...centre]);
+    this.ask();
+    // From the side it falls to, and a little along the line, so that how far inside it stands is seen.
+    const inward = vecAt(tip.inward, 0);
+    const [x, y] = [-inward[0] - 0.8 * inward[1], -inward[1] + 0.8 * inward[0]];
+    const way = lookAt(this.eye.now, add(this.middle, [x, y, 0.5], this.across), this.middle, this.across);
+    this.eye.to(
+      this.whole(
+        way,
+        centre.map(({ at }) => at),
+      ),
+    );
   }
 
   choose(pin: number | undefined, least: number = LEAST.part): void {

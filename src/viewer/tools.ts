@@ -84,6 +84,7 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
   );
   const across = Math.hypot(...extent) || 1000;
   const shapes = shapeTools(model, stage, across);
+  const doors = doorTools(model, stage);
   const paths = pathTools(model, stage, followed);
   const root = element(
     "div",
@@ -98,7 +99,7 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
     ),
     element("div", { class: "row" }, ...shapes.nodes),
     legend,
-    element("div", { class: "row" }, ...doorTools(model, stage)),
+    element("div", { class: "row" }, ...doors.nodes),
     ...paths.nodes,
   );
   return {
@@ -108,6 +109,8 @@ export function lookTools(model: ModelData, stage: Stage, followed: (path: numbe
       paths.show(finding?.path ?? -1);
       stage.tool(finding?.tool ?? -1);
       stage.guard(finding?.guard ?? -1);
+      stage.tip(finding?.tip ?? -1);
+      doors.show(finding?.open ?? []);
     },
     shares(rule) {
       const wanted = all.findIndex(([, one]) => one.by === "check" && model.checks[one.index]?.rule === rule);

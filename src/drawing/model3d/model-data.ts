@@ -23,6 +23,20 @@ export interface ModelData {
   readonly poses: readonly PoseData[];
   readonly tools: readonly ToolData[];
   readonly guards: readonly GuardData[];
+  readonly tips: readonly TipData[];
+}
+
+/** A line that the frame tips over, with its centre of mass over the floor: mm, three numbers a point. */
+export interface TipData {
+  /** What stands at the line, and at the centre of mass. */
+  readonly words: string;
+  readonly line: readonly number[];
+  /** The centre of mass, where it is plumb over the floor, and the nearest point of the line; empty where it is not known. */
+  readonly centre: readonly number[];
+  readonly below: readonly number[];
+  readonly nearest: readonly number[];
+  /** Level, into the frame, a unit vector. */
+  readonly inward: readonly number[];
 }
 
 /** A zone of danger, what lies open before it and the shortest way there: mm, three numbers a point. */
@@ -49,7 +63,7 @@ export interface ToolData {
   readonly free: readonly number[];
 }
 
-/** What is shown with a finding that has a shape, a load path, the turn of a tool or a guard of its own; −1 where it has none. */
+/** What is shown with a finding that has a shape, a load path, the turn of a tool, a guard, a way to tip or doors of its own; −1 where it has none. */
 export interface PoseData {
   /** "3.2" */
   readonly finding: string;
@@ -57,6 +71,9 @@ export interface PoseData {
   readonly path: number;
   readonly tool: number;
   readonly guard: number;
+  readonly tip: number;
+  /** By which share of its way each door stands open; empty where it says nothing of doors. */
+  readonly open: readonly number[];
 }
 
 export interface ShapeData {

@@ -167,6 +167,7 @@ export function modelOf(frame: Frame, { scene, symbols, pins, checks, poses = []
     poses: posed.list,
     tools: posed.tools,
     guards: posed.guards,
+    tips: posed.tips,
   };
 }
 

@@ -1,12 +1,14 @@
 import type { LoadPath } from "../../facts/load-paths.ts";
 import type { MovingShape } from "../../facts/moving-shapes.ts";
+import type { Tipping, TippingLine } from "../../facts/tipping.ts";
 import type { GuardSign } from "../guard-sign.ts";
 import { MANY_BARS } from "../many-bars.ts";
 import type { ToolTurn } from "../tool-turn.ts";
 import { guardData } from "./guard-data.ts";
-import type { GuardData, PoseData, ToolData } from "./model-data.ts";
+import type { GuardData, PoseData, TipData, ToolData } from "./model-data.ts";
+import { tipData } from "./tip-data.ts";
 
-/** The shape, the load path, the turn of a tool and the guard that a finding belongs to, where it has them. */
+/** The shape, the load path, the turn of a tool, the guard, the way to tip and the doors that a finding belongs to, where it has them. */
 export interface Pose {
   /** "3.2" */
   readonly finding: string;
@@ -14,6 +16,9 @@ export interface Pose {
   readonly path: LoadPath | undefined;
   readonly tool: ToolTurn | undefined;
   readonly guard: { readonly sign: GuardSign; readonly words: string } | undefined;
+  readonly tip: { readonly over: TippingLine; readonly state: Tipping | undefined; readonly words: string } | undefined;
+  /** By which share of its way each door stands open, in the order of the file; empty where it says nothing of doors. */
+  readonly open: readonly number[];
 }
 
 /** Shapes that only findings need, at most; one of a frame with more bars than this, where each is large. */
@@ -54,6 +59,7 @@ export function posesData(
   readonly shapes: readonly MovingShape[];
   readonly tools: readonly ToolData[];
   readonly guards: readonly GuardData[];
+  readonly tips: readonly TipData[];
   readonly list: readonly PoseData[];
 } {
   const shapes = [...usual];
@@ -66,14 +72,19 @@ export function posesData(
   };
   const tools: ToolData[] = [];
   const guards: GuardData[] = [];
+  const tips: TipData[] = [];
   const list = poses
-    .map(({ finding, shape, path, tool, guard }) => ({
+    .map(({ finding, shape, path, tool, guard, tip, open }) => ({
       finding,
       shape: placeOf(shape),
       path: paths.findIndex(({ name }) => name === path?.name),
       tool: tool && tools.length < TOOLS ? tools.push(toolData(tool)) - 1 : -1,
       guard: guard ? guards.push(guardData(guard.sign, guard.words)) - 1 : -1,
+      tip: tip ? tips.push(tipData(tip.over, tip.state, tip.words)) - 1 : -1,
+      open: open.map((share) => Number(share.toFixed(6))),
     }))
-    .filter(({ shape, path, tool, guard }) => Math.max(shape, path, tool, guard) >= 0);
-  return { shapes, tools, guards, list };
+    .filter(
+      ({ shape, path, tool, guard, tip, open }) => open.length > 0 || Math.max(shape, path, tool, guard, tip) >= 0,
+    );
+  return { shapes, tools, guards, tips, list };
 }

@@ -1,14 +1,13 @@
 import { movedPicture } from "../../drawing/moved-picture.ts";
 import type { Scene } from "../../drawing/scene.ts";
 import { pushPicture, tiltPicture } from "../../drawing/tipping-picture.ts";
-import { factOf } from "../../facts/fact.ts";
 import type { MovingShape } from "../../facts/moving-shapes.ts";
-import { tipping as stands } from "../../facts/tipping.ts";
 import type { Finding } from "../../inspection/report.ts";
 import type { Frame } from "../../model/frame.ts";
 import { formatQuantity } from "../../model/units/format-quantity.ts";
 import { shapeOfFinding } from "./finding-shape.ts";
 import { drawn, html, type Markup } from "./html.ts";
+import { tippingOf } from "./tipping-of.ts";
 
 /** What is said under the picture of a frame that moves; undefined for findings that have no such picture. */
 function movedWords(frame: Frame, { rule }: Finding, { kind, name, swings }: MovingShape): string | undefined {
@@ -33,15 +32,16 @@ function movedWords(frame: Frame, { rule }: Finding, { kind, name, swings }: Mov
 }
 
 /** The frame along the line it tips over, tilted or pushed. */
-function tipping(frame: Frame, scene: Scene, { key, related, amounts, shown }: Finding): Markup | undefined {
-  const found = factOf(stands, frame);
-  if (found.kind !== "stands") return undefined;
+function tipping(frame: Frame, scene: Scene, finding: Finding): Markup | undefined {
+  const { key, amounts, shown } = finding;
+  const found = tippingOf(frame, finding);
+  if (!found) return undefined;
   const print = (length: number): string => formatQuantity(length, "length", frame.units);
   const figure = (svg: string, words: string): Markup =>
     html`<figure class="check whole">${drawn(svg)}<figcaption>${words}</figcaption></figure>
 `;
-  if (key === "tilt") {
-    const state = found.tilted();
+  const { over, state } = found;
+  if (key === "tilt" && state) {
     const [a, b] = state.feet;
     const side = state.inside < 0 ? "outside" : "inside";
     return figure(
@@ -50,9 +50,7 @@ function tipping(frame: Frame, scene: Scene, { key, related, amounts, shown }: F
     );
   }
   const { inside, height } = amounts;
-  const named = new Set(related.map(({ at }) => at.id));
-  const over = found.lines.find(({ feet }) => feet.every(({ id }) => named.has(id)));
-  if (!over || inside === undefined || height === undefined) return undefined;
+  if (inside === undefined || height === undefined) return undefined;
   const [a, b] = over.feet;
   return figure(
     pushPicture(scene, { over, inside, height }, `the frame pushed over the line from ${a.id} to ${b.id}`),
