@@ -11,6 +11,8 @@ export interface BarChanges {
   readonly removed: readonly string[];
   /** The same bar under another id: alike in profile, place and stance. */
   readonly renamed: readonly { readonly from: string; readonly to: string }[];
+  /** Bars gone and bars come that may be one: alike in profile and drawn length, and nothing else says so. They are among those added and removed too. */
+  readonly perhaps: readonly { readonly from: string; readonly to: string }[];
   readonly moved: readonly BarMoved[];
   readonly changed: readonly BarChanged[];
 }
@@ -76,6 +78,28 @@ const cutEnds = (bar: Bar, body: Body | undefined): readonly [Triple, Triple] =>
 
 const exact = (distance: number): number => (distance > STILL ? Math.round(distance * STEPS) / STEPS : 0);
 
+const drawnLength = ({ from, to }: Bar): number => apart(from, to);
+
+/** Of bars gone and bars come those that may be one, each in one pair; those that would have moved least first. */
+function perhapsOne(removed: readonly Bar[], added: readonly Bar[]): BarChanges["perhaps"] {
+  const pairs = removed
+    .flatMap((gone) =>
+      added
+        .filter(
+          (come) => come.profile.name === gone.profile.name && Math.abs(drawnLength(come) - drawnLength(gone)) <= STILL,
+        )
+        .map((come) => ({ from: gone.ref.id, to: come.ref.id, by: movedBy(gone, come) })),
+    )
+    .sort((a, b) => a.by - b.by);
+  const [from, to] = [new Set<string>(), new Set<string>()];
+  return pairs.flatMap((pair) => {
+    if (from.has(pair.from) || to.has(pair.to)) return [];
+    from.add(pair.from);
+    to.add(pair.to);
+    return [{ from: pair.from, to: pair.to }];
+  });
+}
+
 /** Bars of two revisions by their ids; what has a new id alone is told as renamed. */
 export function compareBars(before: Frame, after: Frame): BarChanges {
   const old = new Map(before.bars.map((bar) => [bar.ref.id, bar]));
@@ -106,7 +130,8 @@ export function compareBars(before: Frame, after: Frame): BarChanges {
     const profile = what.includes("profile") ? { profile: { from: known.profile.name, to: bar.profile.name } } : {};
     if (what.length > 0) changed.push({ bar: id, what, ...profile });
   }
-  return { added: [...added.keys()], removed: [...removed.keys()], renamed, moved, changed };
+  const perhaps = perhapsOne([...removed.values()], [...added.values()]);
+  return { added: [...added.keys()], removed: [...removed.keys()], renamed, perhaps, moved, changed };
 }
 
 /** Positive where the later finding is graver or further from its limit; nought where nothing tells them apart. */

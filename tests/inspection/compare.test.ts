@@ -3,7 +3,7 @@ import { compareBars, compareFindings } from "../../src/inspection/compare.ts";
 import type { Finding, Report } from "../../src/inspection/report.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
 import { compareJson, compareText } from "../../src/report/compare/forms.ts";
-import { frameOf } from "../facts/known.ts";
+import { frameOf, one } from "../facts/known.ts";
 import { loose, openEnd, rejected, sagging } from "../report/sample-report.ts";
 import { barOf, edited, tee } from "../rules/base-frames.ts";
 
@@ -49,7 +49,7 @@ describe("findings of two revisions", () => {
 describe("bars of two revisions", () => {
   const base = frameOf(tee());
   const changesOf = (edit: (file: FrameFile) => void) => compareBars(base, frameOf(edited(tee(), edit)));
-  const nothing = { added: [], removed: [], renamed: [], moved: [], changed: [] };
+  const nothing = { added: [], removed: [], renamed: [], perhaps: [], moved: [], changed: [] };
 
   it("are none where nothing changed", () => {
     expect(changesOf(() => {})).toEqual(nothing);
@@ -120,11 +120,45 @@ describe("bars of two revisions", () => {
   });
 });
 
+describe("bars that may be one under another id in another place", () => {
+  const bar = (id: string, x: number, length: number, profile = "40x40-8"): FrameFile["bars"][number] => ({
+    id,
+    profile,
+    from: [x, 500, 0],
+    to: [x, 500 + length, 0],
+  });
+  const changes = (old: readonly FrameFile["bars"][number][], now: readonly FrameFile["bars"][number][]) => {
+    const [from, to] = [old, now].map((bars) => frameOf(edited(tee(), (file) => void file.bars.push(...bars))));
+    return compareBars(one(from), one(to));
+  };
+
+  it("are told where profile and drawn length agree, nearest first, and stay among those added and removed", () => {
+    const { added, removed, perhaps } = changes(
+      [bar("a", 0, 400), bar("b", 300, 400)],
+      [bar("c", 310, 400), bar("d", 90, 400)],
+    );
+    expect(perhaps).toEqual([
+      { from: "b", to: "c" },
+      { from: "a", to: "d" },
+    ]);
+    expect([added, removed]).toEqual([
+      ["c", "d"],
+      ["a", "b"],
+    ]);
+  });
+
+  it("are not told where profile or length is another", () => {
+    expect(changes([bar("a", 0, 400)], [bar("b", 50, 401)]).perhaps).toEqual([]);
+    expect(changes([bar("a", 0, 400)], [bar("b", 50, 400, "40x80-8")]).perhaps).toEqual([]);
+  });
+});
+
 describe("what compare writes", () => {
   const bars = {
     added: ["rail-9"],
     removed: [],
     renamed: [],
+    perhaps: [{ from: "rail-1", to: "rail-9" }],
     moved: [
       { bar: "rail-3", by: 0.0215, inMetal: 0.0015 },
       { bar: "rail-4", by: 0.05, inMetal: 0.05 },
@@ -145,6 +179,7 @@ describe("what compare writes", () => {
     expect(text).toContain(
       [
         "1 bar added: rail-9",
+        "perhaps renamed and moved, as profile and length agree: rail-1 to rail-9",
         "2 bars moved by 50 mm: rail-4 and rail-6",
         "1 bar moved by 1.5 mm in metal, 21.5 mm as drawn: rail-3",
         "1 bar moved by 20 mm in metal alone: rail-5",

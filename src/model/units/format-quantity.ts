@@ -122,9 +122,21 @@ export function formatQuantity(si: number, quantity: Quantity, system: UnitSyste
   return withUnit(formatNumber(value, decimals ?? naturalDecimals(value, style)), style.unit);
 }
 
+/** The share that printed values give is this near to the true one, and one beyond so many times is printed as no number, nor its reverse. */
+const SHARE_OFF = 0.01;
+const COUNTLESS = 100;
+
+/** Whether one printed value over the other is about what the values themselves give: beside them stands the share. */
+function sharesAgree(a: number, b: number, first: string, second: string): boolean {
+  const share = Math.abs(a / b);
+  if (!(share < COUNTLESS && share > 1 / COUNTLESS)) return true;
+  const [x, y] = [first, second].map((text) => Math.abs(Number(text)));
+  return x !== undefined && y !== undefined && Math.abs(x / y / share - 1) <= SHARE_OFF;
+}
+
 /**
- * A measured value and its limit in one unit, with as many digits as it takes to tell them apart; values that differ by no more than
- * 1e-9 of their size print alike.
+ * A measured value and its limit in one unit, with as many digits as it takes to tell them apart and to give the share of one in the
+ * other to 1 %; values that differ by no more than 1e-9 of their size print alike.
  */
 export function formatPair(
   measured: number,
@@ -140,7 +152,8 @@ export function formatPair(
   let first = formatNumber(a, naturalDecimals(a, style));
   let second = formatNumber(b, naturalDecimals(b, style));
   const start = Math.min(naturalDecimals(a, style), naturalDecimals(b, style));
-  for (let decimals = start; first === second && !same && decimals <= MOST_DECIMALS; decimals++) {
+  const told = (): boolean => same || (first !== second && sharesAgree(a, b, first, second));
+  for (let decimals = start; !told() && decimals <= MOST_DECIMALS; decimals++) {
     first = formatNumber(a, decimals);
     second = formatNumber(b, decimals);
   }

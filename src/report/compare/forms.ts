@@ -33,10 +33,14 @@ function alike<T extends { readonly bar: string }>(
 
 function* partsTold({ bars, parts, after: { units } }: Comparison): Generator<string> {
   if (!bars) return;
-  const { added, removed, renamed, moved, changed } = bars;
+  const { added, removed, renamed, perhaps, moved, changed } = bars;
   const lines: string[] = [];
   if (added.length > 0) lines.push(`${count(added.length, "bar")} added: ${listed(added, NAMED)}`);
   if (removed.length > 0) lines.push(`${count(removed.length, "bar")} removed: ${listed(removed, NAMED)}`);
+  if (perhaps.length > 0) {
+    const names = perhaps.map(({ from, to }) => `${from} to ${to}`);
+    lines.push(`perhaps renamed and moved, as profile and length agree: ${listed(names, NAMED)}`);
+  }
   if (renamed.length > 0) {
     const names = renamed.map(({ from, to }) => `${from} to ${to}`);
     lines.push(`renamed: ${listed(names, NAMED)}`);

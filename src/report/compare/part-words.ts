@@ -22,7 +22,7 @@ const NOUNS: Readonly<Record<string, readonly [string, string]>> = {
 /** A value longer than this is not spelled out, in characters: the edges of a panel, the hinges of a door. */
 const LONG = 40;
 
-export const nounOf = (list: string): string => NOUNS[list]?.[0] ?? list;
+export const nounOf = (list: string, number = 1): string => NOUNS[list]?.[number === 1 ? 0 : 1] ?? list;
 
 const valueWords = (value: unknown): string =>
   value === undefined ? "not given" : typeof value === "string" ? value : JSON.stringify(value).replaceAll(",", ", ");

@@ -83,6 +83,19 @@ describe("pairs", () => {
   });
 });
 
+test.each<[number, number, UnitSystem, string]>([
+  // 2.54 mm of 0.5 mm: 508 %, which 0.1 in of 0.02 in is not.
+  [0.00254, 0.0005, "in-lbf-lb", "0.1 in / 0.0197 in"],
+  [0.00254, 0.0005, "mm-N-kg", "2.54 mm / 0.5 mm"],
+  // 0.36 of 0.3 is 120 %, 0.4 of 0.3 would be 133 %.
+  [0.00036, 0.0003, "mm-N-kg", "0.36 mm / 0.3 mm"],
+  // 8.1 of 4.9 is 165 %, as 8.14 of 4.92 is.
+  [0.00814, 0.00492, "mm-N-kg", "8.1 mm / 4.9 mm"],
+])("a pair of %d m and %d m in %s prints with the digits that give its share: %s", (a, b, system, expected) => {
+  const { measured, limit } = formatPair(a, b, "length", system);
+  expect(`${measured} / ${limit}`).toBe(expected);
+});
+
 test("what is printed with all its digits reads back as the same value", () => {
   const quantities = (Object.keys(UNITS) as Quantity[]).filter((q) => q !== "count");
   fc.assert(

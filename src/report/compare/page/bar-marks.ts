@@ -15,9 +15,16 @@ export function barMarks(changes: BarChanges, before: Frame, after: Frame): read
   const profileIn = ({ bars }: Frame, id: string): string => bars.find(({ ref }) => ref.id === id)?.profile.name ?? "";
   const changed = new Map(changes.changed.map((one) => [one.bar, changedBarWords(one)]));
   const moved = new Set(changes.moved.map(({ bar }) => bar));
+  const was = new Map(changes.perhaps.map(({ from, to }) => [to, from]));
+  const is = new Map(changes.perhaps.map(({ from, to }) => [from, to]));
+  const perhaps = (other: string | undefined, how: string): string =>
+    other === undefined ? "" : `; perhaps ${other}, ${how}`;
   const rows: Readonly<Record<Fate, readonly (readonly [string, string])[]>> = {
-    added: changes.added.map((bar) => [bar, profileIn(after, bar)]),
-    removed: changes.removed.map((bar) => [bar, profileIn(before, bar)]),
+    added: changes.added.map((bar) => [bar, profileIn(after, bar) + perhaps(was.get(bar), "renamed and moved")]),
+    removed: changes.removed.map((bar) => [
+      bar,
+      profileIn(before, bar) + perhaps(is.get(bar), "which has its profile and length"),
+    ]),
     moved: changes.moved.map((one) => {
       const { bar } = one;
       const also = changed.get(bar);

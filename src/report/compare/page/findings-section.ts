@@ -6,10 +6,11 @@ import { views } from "../../../drawing/view.ts";
 import type { FindingChanges, FindingPair } from "../../../inspection/compare.ts";
 import type { Finding, Measure } from "../../../inspection/report.ts";
 import type { Frame } from "../../../model/frame.ts";
-import { percent } from "../../count.ts";
+import { listed, percent } from "../../count.ts";
 import { sentence } from "../../sentence.ts";
 import { findingPoints } from "../../sheet/finding-point.ts";
 import { drawn, html, type Markup } from "../../sheet/html.ts";
+import { alikeRows } from "./alike-rows.ts";
 
 const levelOf = ({ conceded, level }: Finding): string => (conceded ? "conceded" : level);
 
@@ -19,16 +20,20 @@ function amount(measure: Measure | undefined): Markup {
   return html`${shown.measured}; ${shown.limit} ${sense === "at most" ? "allowed" : "needed"}${utilisation === undefined ? "" : html`<br>${percent(utilisation)} ${drawn(useBar(utilisation))}`}`;
 }
 
-const trace = ({ rule, at, place }: Finding): Markup =>
-  html`<p class="trace"><code>${rule}</code>; worked out in docs/rules/${rule}.md. At ${at.id}, ${place.file} line ${place.line}.</p>`;
+const trace = ({ rule, at, place }: Finding, others: readonly Finding[] = []): Markup =>
+  html`<p class="trace"><code>${rule}</code>; worked out in docs/rules/${rule}.md. At ${listed([at, ...others.map((other) => other.at)].map(({ id }) => id))}, ${place.file} line ${place.line}.</p>`;
 
-/** A finding of one revision alone; one that is gone needs no mending. */
-function single(finding: Finding, number: string | undefined, advice = finding.advice): Markup {
+/** Findings of one revision alone that say the same, as of each screw of a joint; what is gone needs no mending. */
+function single(
+  [finding, ...others]: readonly [Finding, ...Finding[]],
+  number: string | undefined,
+  advice = finding.advice,
+): Markup {
   const level = levelOf(finding);
-  return html`<article class="finding l-${level}"><h4>${number === undefined ? "" : html`<span class="balloon w-${level}">${number}</span> `}<span class="level">${level.toUpperCase()}</span> ${finding.where}: ${sentence(finding)}</h4>
+  return html`<article class="finding l-${level}"><h4>${number === undefined ? "" : html`<span class="balloon w-${level}">${number}</span> `}<span class="level">${level.toUpperCase()}</span> ${finding.where}: ${sentence(finding)}${others.length > 0 ? `, ${others.length + 1} times` : ""}</h4>
 ${finding.measure ? html`<p>${amount(finding.measure)}</p>` : ""}
 ${advice === "" || advice === undefined ? "" : html`<p class="mend">To mend it: ${advice}.</p>`}
-${trace(finding)}
+${trace(finding, others)}
 </article>
 `;
 }
@@ -60,37 +65,45 @@ export function findingsSection(
   { fresh, worse, better, gone, alike }: FindingChanges,
   { frame, scene }: { readonly frame: Frame; readonly scene: Scene },
 ): Markup {
-  const risen = [...fresh, ...worse.map(({ after }) => after)];
-  const numbers = new Map(risen.map((finding, i) => [finding, String(i + 1)]));
+  const said = (finding: Finding): string =>
+    `${finding.rule} ${levelOf(finding)} ${finding.where}: ${sentence(finding)}`;
+  const news = alikeRows(fresh, said);
+  const risen = [...news, ...worse.map(({ after }) => [after])];
+  const numbers = new Map(risen.flatMap((same, i) => same.map((finding) => [finding, String(i + 1)] as const)));
   const pointOf = findingPoints(frame, scene);
-  const marks = risen.flatMap((finding): Mark[] => {
+  const marks = risen.flatMap(([finding]): Mark[] => {
+    if (!finding) return [];
     const at = pointOf(finding);
     const weight =
       finding.conceded || finding.level === "note" ? "light" : finding.level === "hold" ? "plain" : "strong";
     return at ? [{ at, word: numbers.get(finding) ?? "", weight }] : [];
   });
-  const list = (id: string, name: string, items: readonly Markup[]): Markup =>
+  const list = (id: string, name: string, number: number, items: readonly Markup[]): Markup =>
     items.length === 0
       ? html``
-      : html`<section id="${id}"><h3>${name}: ${items.length}</h3>
+      : html`<section id="${id}"><h3>${name}: ${number}</h3>
 ${items}</section>
 `;
   const lists = html`<div>${list(
     "new",
     "New",
-    fresh.map((finding) => single(finding, numbers.get(finding))),
+    fresh.length,
+    news.map((same) => single(same, numbers.get(same[0]))),
   )}${list(
     "worse",
     "Worse",
+    worse.length,
     worse.map((one) => pair(one, numbers.get(one.after))),
   )}${list(
     "better",
     "Better",
+    better.length,
     better.map((one) => pair(one, undefined)),
   )}${list(
     "gone",
     "Gone",
-    gone.map((finding) => single(finding, undefined, "")),
+    gone.length,
+    alikeRows(gone, said).map((same) => single(same, undefined, "")),
   )}</div>`;
   return html`<section class="findings" id="findings">
 <h2>Findings</h2>

@@ -1,6 +1,8 @@
 import type { WrittenChanges } from "../../../inspection/compare-written.ts";
+import { listed } from "../../count.ts";
 import { html, type Markup } from "../../sheet/html.ts";
 import { changedPartWords, nounOf } from "../part-words.ts";
+import { alikeRows } from "./alike-rows.ts";
 
 /** What the files say otherwise beside their bars: panels, doors, joints, stands, masses, loads. */
 export function partsSection({ added, removed, changed }: WrittenChanges): Markup {
@@ -17,11 +19,11 @@ ${
     : html`<div class="wide" tabindex="0" role="region" aria-label="Other parts that changed"><table>
 <thead><tr><th scope="col">Kind</th><th scope="col">Part</th><th scope="col">Fate</th><th scope="col">What, as written</th></tr></thead>
 <tbody>
-${rows.map(
-  ({ list, part, fate, what }) =>
-    html`<tr><td>${nounOf(list)}</td><th scope="row">${part}</th><td>${fate}</td><td>${what}</td></tr>
-`,
-)}</tbody></table></div>`
+${alikeRows(rows, ({ list, fate, what }) => `${list} ${fate} ${what}`).map((same) => {
+  const [{ list, fate, what }] = same;
+  return html`<tr><td>${nounOf(list, same.length)}</td><th scope="row">${listed(same.map(({ part }) => part))}</th><td>${fate}</td><td>${what}</td></tr>
+`;
+})}</tbody></table></div>`
 }
 </section>
 `;
