@@ -3,7 +3,7 @@ import { convexHull } from "../geometry/convex.ts";
 import { bounds, containsPoint, distanceToEdge, type Region, type Ring } from "../geometry/polygon.ts";
 import type { Vec2 } from "../geometry/vector.ts";
 import type { GuardSide, Hazard } from "./guard-sides.ts";
-import { armDistance, BODY, legDistance, OPENING_STEPS, type OpeningForm } from "./reach-distances.ts";
+import { BODY, OPENING_STEPS, type OpeningForm, type OpeningRow, openingRow } from "./reach-distances.ts";
 
 /** A place in a side of a guard that a rod of a certain thickness passes. */
 export interface Opening {
@@ -15,6 +15,9 @@ export interface Opening {
   /** How far the zone lies behind it, m, and how far it must. */
   readonly distance: number;
   readonly needed: number;
+  /** How long it is, m, and whether it goes down to the floor. */
+  readonly length: number;
+  readonly toFloor: boolean;
   /** Where the middle of a rod just wider than that passes, in the plane of the side, m. */
   readonly place: Region;
 }
@@ -72,6 +75,12 @@ function coversOf(side: GuardSide): readonly Region[] {
   return side.v === 2 ? [...side.covers, floor] : side.covers;
 }
 
+/** The row of the standard that an opening falls under: that of its clear width, where it asks for the same, else that of the rods that were tried, m. */
+export function rowOf({ form, width, length, toFloor, needed }: Opening, clear: number): OpeningRow {
+  const own = openingRow(form, clear, length, toFloor);
+  return Math.abs(own.distance - needed) < FINE ? own : openingRow(form, width + ROUNDING, length, toFloor);
+}
+
 /** The thickest square rod that passes an opening, m, to a hundredth of a millimetre. */
 export function clearWidth({ place, width }: Opening, side: GuardSide): number {
   const covers = coversOf(side);
@@ -114,12 +123,13 @@ export function openingsOf(side: GuardSide, zone: Hazard): readonly Opening[] {
       const { min, max } = bounds(piece);
       const [across, along] = [max[0] - min[0] + width, max[1] - min[1] + width];
       const form: OpeningForm = Math.max(across, along) <= next + 2 * ROUNDING ? "square" : "slot";
-      const arm = armDistance(form, width, Math.max(across, along));
-      const downToFloor = upright && min[1] - width / 2 <= side.low[1] + ROUNDING;
-      const needed = Math.max(arm, downToFloor ? legDistance(form, width) : 0);
+      const length = Math.max(across, along);
+      const toFloor = upright && min[1] - width / 2 <= side.low[1] + ROUNDING;
+      const needed = openingRow(form, width, length, toFloor).distance;
       const inPlane = Math.max(0, apart(piece, low, high) - width / 2);
-      const body = step >= BODY.slot && Math.max(across, along) > BODY.square;
-      found.push({ form, width: step, body, distance: Math.hypot(behind, inPlane), needed, place: piece });
+      const body = step >= BODY.slot && length > BODY.square;
+      const distance = Math.hypot(behind, inPlane);
+      found.push({ form, width: step, body, distance, needed, length, toFloor, place: piece });
     }
   }
   return found;

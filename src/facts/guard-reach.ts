@@ -1,15 +1,16 @@
 import type { Zone } from "../model/frame.ts";
 import { defineFact } from "./fact.ts";
-import { clearWidth, type Opening, openingsOf } from "./guard-openings.ts";
+import { clearWidth, type Opening, openingsOf, rowOf } from "./guard-openings.ts";
 import { type Guarding, type GuardSide, guardSides, type Hazard } from "./guard-sides.ts";
+import type { OpeningRow } from "./reach-distances.ts";
 import { OUT_OF_REACH, overDistanceWithin } from "./reach-over.ts";
 
 /** How one side of a guard keeps people from a zone. */
 export interface SideReach {
   readonly name: string;
   readonly plane: GuardSide;
-  /** The opening that comes nearest to letting someone reach the zone, with the thickest rod that passes it, m; undefined where the side is closed. */
-  readonly through: (Opening & { readonly clear: number }) | undefined;
+  /** The opening that comes nearest to letting someone reach the zone, with the thickest rod that passes it, m, and the row of the standard it falls under; undefined where the side is closed. */
+  readonly through: (Opening & { readonly clear: number; readonly row: OpeningRow }) | undefined;
   /** Over the top of the side, where nothing lies over the zone; `needed` undefined: too low to guard at all. */
   readonly over: { readonly guard: number; readonly distance: number; readonly needed: number | undefined } | undefined;
 }
@@ -46,10 +47,11 @@ function overOf(side: GuardSide, { zone, roofed }: Guarding<Hazard>, floor: numb
 export function sidesReach(guarding: Guarding<Hazard>, floor: number): readonly SideReach[] {
   return guarding.sides.map((side) => {
     const worst = worstOf(openingsOf(side, guarding.zone));
+    const clear = worst ? clearWidth(worst, side) : 0;
     return {
       name: sideName(side),
       plane: side,
-      through: worst && { ...worst, clear: clearWidth(worst, side) },
+      through: worst && { ...worst, clear, row: rowOf(worst, clear) },
       over: overOf(side, guarding, floor),
     };
   });

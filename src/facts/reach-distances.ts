@@ -71,6 +71,37 @@ export function armDistance(form: OpeningForm, width: number, length: number): n
   return short ? Math.min(line.slot, THUMB_STOP.distance) : line[form];
 }
 
+/** The row of the tables of ISO 13857:2019 that an opening falls under: of Table 4, or of Table 7 where a leg reaches farther. */
+export interface OpeningRow {
+  readonly table: 4 | 7;
+  readonly form: OpeningForm;
+  /** Widths of the row, m; `upTo` is undefined for those wider than all rows, for which the last one counts. */
+  readonly over: number;
+  readonly upTo: number | undefined;
+  /** Of a slot that stops the thumb: its greatest length, m. */
+  readonly thumb: number | undefined;
+  /** What the row asks for, m. */
+  readonly distance: number;
+}
+
+/** The row for an opening of this width and length, m, down to the floor or not. */
+export function openingRow(form: OpeningForm, width: number, length: number, toFloor: boolean): OpeningRow {
+  const arm = armDistance(form, width, length);
+  const leg = toFloor ? legDistance(form, width) : 0;
+  const table = leg > arm ? LEG : ARM;
+  const line = lineFor(table, width);
+  const over = table.findLast(({ upTo }) => upTo + 1e-9 < width)?.upTo ?? 0;
+  const stopped = table === ARM && line !== undefined && arm < line[form];
+  return {
+    table: table === LEG ? 7 : 4,
+    form,
+    over,
+    upTo: line?.upTo,
+    thumb: stopped ? THUMB_STOP.length : undefined,
+    distance: Math.max(arm, leg),
+  };
+}
+
 /** Distance that keeps a leg away behind an opening down to the floor, m. */
 export function legDistance(form: OpeningForm, width: number): number {
   return (lineFor(LEG, width) ?? LEG[LEG.length - 1])?.[form] ?? 0;

@@ -1,5 +1,6 @@
 import type { Limit } from "../criteria/criterion.ts";
 import { guardReach } from "../facts/guard-reach.ts";
+import { openingRowWords } from "../facts/opening-row-words.ts";
 import { LOWEST_GUARD } from "../facts/reach-over.ts";
 import { frameRef } from "../model/ref.ts";
 import { si } from "../model/units/quantity.ts";
@@ -25,7 +26,7 @@ export const rule = defineRule({
   criteria: {},
   messages: {
     through: {
-      text: "lies {distance:length} behind an opening on its {side:word}, a {form:word} {clear:length} wide, counted among those wider than {width:length}",
+      text: "lies {distance:length} behind an opening on its {side:word}, a {form:word} {clear:length} wide: {row:word}",
       advice: "close the opening or make it narrower, or move the guard away from the hazard",
       measures: "length",
       sense: "at least",
@@ -66,7 +67,7 @@ export const rule = defineRule({
           const measured = si(through.distance, "length");
           const limit = distance(
             through.needed,
-            `ISO 13857: what an arm${through.needed > 0.85 ? " or a leg" : ""} reaches through a ${through.form} of that width`,
+            `ISO 13857: what ${through.row.table === 7 ? "a leg" : "an arm"} reaches through a ${through.form} of that width`,
           );
           yield say.through(
             at,
@@ -75,7 +76,7 @@ export const rule = defineRule({
               side,
               form: through.form,
               clear: si(through.clear, "length"),
-              width: si(through.width, "length"),
+              row: openingRowWords(through.row),
             },
             { measured, limit },
           );

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { armDistance, BODY, legDistance } from "../../src/facts/reach-distances.ts";
+import { openingRowWords } from "../../src/facts/opening-row-words.ts";
+import { armDistance, BODY, legDistance, openingRow } from "../../src/facts/reach-distances.ts";
 import { OUT_OF_REACH, overDistance, overDistanceWithin } from "../../src/facts/reach-over.ts";
 import { loadReference, type ReferenceCheck, referenceCheck } from "../references/load-reference.ts";
 
@@ -88,5 +89,31 @@ describe("reach over guards", () => {
     // Low risk behind 1.6 m: 0 at 600, 300 at 1000, 500 at 1200, 800 at 1400 and 900 at 1600 mm.
     expect(inMm(overDistanceWithin("low", 0.6, 1.6, 1.6))).toBe(900);
     expect(inMm(overDistanceWithin("low", 0.2, 0.6, 1.6))).toBe(0);
+  });
+});
+
+describe("the row an opening falls under", () => {
+  // Rows of ISO 13857:2019, Tables 4 and 7, as in the values above.
+  it.each([
+    ["a slot of 70 mm", openingRow("slot", 0.07, 1, false), 850, "slots over 40 up to 120 mm in Table 4"],
+    ["a square of 9 mm", openingRow("square", 0.009, 0.009, false), 25, "squares over 8 up to 10 mm in Table 4"],
+    ["a slot of 4 mm", openingRow("slot", 0.004, 1, false), 2, "slots up to 4 mm in Table 4"],
+    [
+      "a short slot of 25 mm",
+      openingRow("slot", 0.025, 0.06, false),
+      200,
+      "slots over 20 up to 30 mm and no longer than 65 mm in Table 4",
+    ],
+    ["a slot of 70 mm at the floor", openingRow("slot", 0.07, 1, true), 850, "slots over 40 up to 120 mm in Table 4"],
+    ["a slot of 90 mm at the floor", openingRow("slot", 0.09, 1, true), 1100, "slots over 80 up to 95 mm in Table 7"],
+    [
+      "a slot of 150 mm",
+      openingRow("slot", 0.15, 1, false),
+      850,
+      "wider than all rows of Table 4, which end at 120 mm: the last one",
+    ],
+  ])("is told of %s", (_, row, distance, words) => {
+    expect(row.distance * MM).toBeCloseTo(distance, 9);
+    expect(openingRowWords(row)).toBe(words);
   });
 });
