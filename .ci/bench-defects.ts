@@ -1,7 +1,12 @@
 // Plants every fault of tests/defects/faults in every sound frame it names, just beyond the limit and far beyond, and prints for each
-// rule how many were found and how many findings followed from none: `npm run bench:defects`, or with words of fault names.
+// rule how many were found and how many findings followed from none: `npm run bench:defects`, or with words of fault names. Whole, it
+// also inspects what `trysquare start` draws at every end of its ranges, which is to be without findings.
 import { fork } from "node:child_process";
+import { KINDS } from "../src/cli/start/kinds.ts";
+import { frameText as startedText } from "../src/cli/start/layout.ts";
+import { wishOf } from "../src/cli/start/order.ts";
 import { builtInRules } from "../src/rules/index.generated.ts";
+import { ALL_SIZES } from "../tests/cli/start-sizes.ts";
 import { frameText, inspectFrame, SOUND_FRAMES } from "../tests/defects/inspect-frame.ts";
 import { allFaults, type Trial, trialsOf, unplanted } from "../tests/defects/plant.ts";
 
@@ -12,11 +17,23 @@ interface Task {
   readonly frame: string;
 }
 
-const sound = (frame: string): Trial["strange"] =>
-  inspectFrame(frame, frameText(frame)).findings.map((finding) => ({
+const sound = (frame: string, text: string): Trial["strange"] =>
+  inspectFrame(frame, text).findings.map((finding) => ({
     rule: finding.rule,
     words: `${finding.rule}/${finding.key} at ${finding.at.id}: ${finding.text}`,
   }));
+
+/** The sound frames, and where all is asked also what `start` draws at every end of its ranges, by name. */
+function soundTexts(all: boolean): readonly (readonly [string, string])[] {
+  const drawn = all
+    ? ALL_SIZES.map((order) => {
+        const { kind, usual } = KINDS[order.name];
+        const named = `${order.name} of ${order.profile}, ${order.length} x ${order.depth} x ${order.height}`;
+        return [named, startedText(order.units, kind.draw(wishOf(kind, usual, order)))] as const;
+      })
+    : [];
+  return [...SOUND_FRAMES.map((name) => [name, frameText(name)] as const), ...drawn];
+}
 
 async function work(): Promise<void> {
   const faults = new Map((await allFaults()).map((named) => [named.name, named]));
@@ -55,7 +72,8 @@ async function main(words: readonly string[]): Promise<void> {
   );
   const tasks = faults.flatMap(({ name, fault }) => Object.keys(fault.spots).map((frame) => ({ fault: name, frame })));
   const trials = await runAll(tasks);
-  const nagged = SOUND_FRAMES.flatMap((frame) => sound(frame).map((one) => ({ frame, ...one })));
+  const texts = soundTexts(words.length === 0);
+  const nagged = texts.flatMap(([frame, text]) => sound(frame, text).map((one) => ({ frame, ...one })));
   const rules = [
     ...new Set([
       ...trials.map(({ rule }) => rule),
@@ -82,7 +100,7 @@ async function main(words: readonly string[]): Promise<void> {
   for (const { frame, words: said } of nagged) console.log(`ALARM ${frame} as it is: ${said}`);
   const alarms = trials.reduce((sum, { strange }) => sum + strange.length, nagged.length);
   console.log(
-    `${trials.length} faults planted in ${SOUND_FRAMES.length} sound frames: ${trials.length - missed.length} found, ${alarms} false alarms; ${((Date.now() - start) / 1000).toFixed(0)} s`,
+    `${trials.length} faults planted in ${SOUND_FRAMES.length} of ${texts.length} sound frames: ${trials.length - missed.length} found, ${alarms} false alarms; ${((Date.now() - start) / 1000).toFixed(0)} s`,
   );
   const bare =
     words.length > 0

@@ -59,6 +59,7 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   async function open(url: string, options: BrowserContextOptions = {}, by = browser): Promise<Opened> {
     const context = await by.newContext({
       viewport: { width: 1280, height: 800 },
+      deviceScaleFactor: 0.5,
       reducedMotion: "reduce",
       ...options,
     });

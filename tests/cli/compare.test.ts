@@ -4,12 +4,9 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { makePlace, type Place } from "./run.ts";
 
 let place: Place;
-/** The first bench of the demo as a draughtsman changed it. */
-function revision(
-  name: string,
-  edit: (bench: { bars: { id: string }[]; loads: { pressure: number }[] }) => void,
-): void {
-  const bench = JSON.parse(readFileSync("docs/demo/first-bench.frame.json", "utf8"));
+/** A bench of eight bars as a draughtsman changed it. */
+function revision(name: string, edit: (bench: { bars: { id: string }[]; loads: { line: number }[] }) => void): void {
+  const bench = JSON.parse(readFileSync("docs/rules/frame.unbraced.sound.frame.json", "utf8"));
   edit(bench);
   place.write(name, JSON.stringify(bench));
 }
@@ -22,7 +19,7 @@ beforeAll(async () => {
     bars.push(Object.assign({ id: "lost" }, { profile: "40x40-8", from: [0, 0, 3000], to: [500, 0, 3000] }));
   });
   revision("doubtful.frame.json", ({ loads }) => {
-    for (const load of loads) load.pressure = 0.01;
+    for (const load of loads) load.line = 0.00001;
   });
   place.write("torn.frame.json", '{ "format": 1, ');
 });

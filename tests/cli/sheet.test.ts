@@ -6,7 +6,7 @@ import { makePlace, type Place } from "./run.ts";
 let place: Place;
 beforeAll(async () => {
   place = await makePlace("real");
-  const bench = readFileSync("docs/demo/first-bench.frame.json", "utf8");
+  const bench = readFileSync("docs/rules/frame.unbraced.sound.frame.json", "utf8");
   place.write("sound.frame.json", bench);
   const { bars, ...rest } = JSON.parse(bench);
   const lost = { id: "lost", profile: "40x40-8", from: [0, 0, 3000], to: [500, 0, 3000] };

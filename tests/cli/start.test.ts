@@ -1,67 +1,26 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import type { Range } from "../../src/cli/start/drawing.ts";
-import { KINDS, type KindName } from "../../src/cli/start/kinds.ts";
+import { KINDS } from "../../src/cli/start/kinds.ts";
 import { frameText } from "../../src/cli/start/layout.ts";
 import { wishOf } from "../../src/cli/start/order.ts";
-import { SERIES, type Series } from "../../src/cli/start/series.ts";
 import { isFrameFile } from "../../src/model/validate.ts";
 import { inspectText } from "../demo/inspect-demo.ts";
 import { makePlace, type Place } from "./run.ts";
-
-const KIND_NAMES = Object.keys(KINDS) as KindName[];
-
-/** Shares of the range of length, depth and height. */
-const ENDS = [
-  [0, 0, 0],
-  [1, 1, 1],
-] as const;
-const SHARES = [...ENDS, [1, 0, 0], [0, 1, 0]] as const;
-/** A short, deep and high cart carries much and stands on little. */
-const CART_SHARES = [...SHARES, [0, 1, 1]] as const;
-
-function within([least, greatest]: Range, share: number, { units }: Series): number {
-  const step = units === "mm-N-kg" ? 1 : 0.25;
-  const [low, high] = [Math.ceil(least / step - 1e-6), Math.floor(greatest / step + 1e-6)];
-  return Math.round(low + (high - low) * share) * step;
-}
-
-const cases = KIND_NAMES.flatMap((name) =>
-  SERIES.flatMap((series) => {
-    const { kind, usual } = KINDS[name];
-    const first = kind.ranges(series, usual[series.units][2]);
-    if (first === undefined) return [];
-    // What is long or deep alone is asked of the series each kind comes in unless told otherwise.
-    const all = name === "cart" ? CART_SHARES : SHARES;
-    const unlessTold = SERIES.find(({ units }) => units === series.units) === series;
-    return (unlessTold ? all : ENDS).flatMap(([l, d, h]) => {
-      const height = within(first.height, h, series);
-      const ranges = kind.ranges(series, height) ?? first;
-      return series.profiles.slice(-1).map((profile) => ({
-        name,
-        profile,
-        units: series.units,
-        length: String(within(ranges.length, l, series)),
-        depth: String(within(ranges.depth, d, series)),
-        height: String(height),
-      }));
-    });
-  }),
-);
+import { KIND_NAMES, type Order, SOME_SIZES } from "./start-sizes.ts";
 
 /** Only its door is joined just below the height at which people push. */
-const lowGuard = {
+const lowGuard: Order = {
   name: "guard",
   profile: "40x40-8",
   units: "mm-N-kg",
   length: "806",
   depth: "869.1",
   height: "1144.1",
-} as const;
+};
 
 describe("a frame that start draws", () => {
-  it.each([...cases, lowGuard])(
+  it.each([...SOME_SIZES, lowGuard])(
     "comes out accept without a finding: $name of $profile, $length x $depth x $height",
     (order) => {
       const { kind, usual } = KINDS[order.name];

@@ -22,7 +22,7 @@ beforeAll(async () => {
   };
   place.write("shed/yard.stock.json", JSON.stringify(stock));
   place.write("shed/trysquare.house.json", JSON.stringify({ format: 1, stock: ["./yard.stock.json"] }));
-  const bench = readFileSync("docs/demo/first-bench.frame.json", "utf8");
+  const bench = readFileSync("docs/rules/frame.unbraced.sound.frame.json", "utf8");
   const changed = bench.replaceAll('"40x40-8"', '"yard-40x40"');
   place.write("shed/bench.frame.json", changed);
   place.write("elsewhere/bench.frame.json", changed);

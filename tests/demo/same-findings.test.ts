@@ -31,10 +31,15 @@ function said(report: Report, idBefore: Rewriting["idBefore"]) {
   };
 }
 
-describe.each([...SOUND, ...FAULTY])("%s says the same", (demo) => {
+/** A faulty demo is written in half of all ways, the sound one it comes from in the others. */
+const written = [SOUND, FAULTY].flatMap((demos, half) =>
+  demos.map((demo) => ({ demo, ways: REWRITINGS.filter((_, at) => demo === "first-bench" || at % 2 === half) })),
+);
+
+describe.each(written)("$demo says the same", ({ demo, ways }) => {
   const first = said(inspectText(demo, textOf(demo)), (id) => id);
 
-  it.each(REWRITINGS)("$how", ({ rewrite, idBefore }) => {
+  it.each(ways)("$how", ({ rewrite, idBefore }) => {
     const file = JSON.parse(textOf(demo)) as Json;
     const rewritten = JSON.stringify(rewrite(file));
     expect(rewritten).not.toBe(JSON.stringify(file));

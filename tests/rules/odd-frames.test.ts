@@ -202,8 +202,8 @@ describe("frames changed at random", () => {
         expect(report.failures).toEqual([]);
         for (const { measure } of report.findings) if (measure) expect(Number.isFinite(measure.measured)).toBe(true);
       }),
-      { numRuns: 300, seed: 20240611 },
+      { numRuns: 100, seed: 20240611 },
     );
-    expect(read).toBeGreaterThan(150);
+    expect(read).toBeGreaterThan(50);
   }, 240_000);
 });

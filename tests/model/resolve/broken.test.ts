@@ -72,7 +72,7 @@ test("whatever is changed in a frame, reading it ends in a frame or in an error 
         expect(made(`${found}${expected}`)).not.toMatch(/undefined|NaN|\[object|\{line\}/);
       }
     }),
-    { numRuns: 3000 },
+    { numRuns: 1000 },
   );
 });
 

@@ -53,7 +53,7 @@ describe("whatever the bytes", () => {
           text = text.slice(0, at) + insert.join("") + text.slice(at + remove);
         agrees(new TextDecoder().decode(new TextEncoder().encode(text)));
       }),
-      { numRuns: 5000 },
+      { numRuns: 2000 },
     );
   });
 
@@ -81,7 +81,7 @@ describe("whatever the bytes", () => {
     );
     fc.assert(
       fc.property(fc.array(token, { maxLength: 14 }), (tokens) => agrees(tokens.join(""))),
-      { numRuns: 5000 },
+      { numRuns: 2000 },
     );
   });
 
@@ -91,7 +91,7 @@ describe("whatever the bytes", () => {
         const { document, problems } = openDocument("a.json", input);
         expect(document === undefined).toBe(problems.some((problem) => problem.weight === "error"));
       }),
-      { numRuns: 3000 },
+      { numRuns: 1500 },
     );
   });
 
