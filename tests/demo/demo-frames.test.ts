@@ -113,15 +113,16 @@ describe("through the command line", () => {
   const inspect = (demos: readonly Demo[], ...options: readonly string[]) =>
     place.run(["inspect", ...demos.map((demo) => `${demo}.frame.json`), "--cures", "0", ...options]);
 
-  it.each(SOUND)("%s ends with 0, also where a note would fail it", async (demo) => {
-    const { code, stdout } = await inspect([demo], "--gate", "note");
-    expect(stdout).toContain("ACCEPT");
+  it("the sound ones end with 0, also where a note would fail them", async () => {
+    const { code, stdout } = await inspect(SOUND, "--gate", "note");
+    expect(stdout.match(/ACCEPT/g)?.length).toBeGreaterThanOrEqual(SOUND.length);
     expect(code).toBe(0);
   });
 
-  it.each(FAULTY)("%s ends with 1", async (demo) => {
-    const { code, stdout } = await inspect([demo]);
-    expect(stdout).toContain("REJECT");
+  it("the faulty ones end with 1, each rejected", async () => {
+    const { code, stdout } = await inspect(FAULTY, "--as", "json");
+    const { frames } = JSON.parse(stdout) as { frames: { verdict: string }[] };
+    expect(frames.map(({ verdict }) => verdict)).toEqual(FAULTY.map(() => "reject"));
     expect(code).toBe(1);
   });
 
@@ -130,8 +131,8 @@ describe("through the command line", () => {
   });
 
   it("inspects several in one run, the faulty one deciding the code", async () => {
-    const { code, stdout } = await inspect(["first-bench", "sack-cart-faulty", "sack-cart"]);
+    const { code, stdout } = await inspect(["first-bench", "sack-cart-faulty"]);
     expect(code).toBe(1);
-    for (const demo of ["first-bench", "sack-cart-faulty", "sack-cart"]) expect(stdout).toContain(`${demo}.frame.json`);
+    for (const demo of ["first-bench", "sack-cart-faulty"]) expect(stdout).toContain(`${demo}.frame.json`);
   });
 });
