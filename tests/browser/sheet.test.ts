@@ -473,6 +473,25 @@ describe.skipIf(browserPath === undefined)(`a sheet in a browser${without}`, () 
   );
 
   it(
+    "keeps balloons of the still drawings at a size that is read, however wide the window is",
+    async () => {
+      const { page } = await open(address, { javaScriptEnabled: false });
+      for (const width of [390, 800, 1280]) {
+        await page.setViewportSize({ width, height: 800 });
+        const balloons = page.locator(".board .view [data-mark] rect");
+        const heights = await Promise.all(
+          (await balloons.all()).map(async (one) => (await one.boundingBox())?.height ?? 0),
+        );
+        // 11 units of 18 are letters: 12 px of balloon have letters of 7 px, 22 px of 13.
+        expect(Math.min(...heights), `${width} px`).toBeGreaterThan(12);
+        expect(Math.max(...heights), `${width} px`).toBeLessThan(22);
+      }
+      await page.context().close();
+    },
+    SLOW,
+  );
+
+  it(
     "prints to A4 and Letter as a record of a few pages, with the drawing and without the tools",
     async () => {
       const { page } = await open(address);

@@ -135,7 +135,8 @@ tbody th[scope=row]{min-width:6em}
 .filter{display:flex;flex-wrap:wrap;gap:.25rem .9rem;font-size:.85rem;align-items:center;margin:.2rem 0 .6rem}
 .kept{white-space:nowrap}
 [hidden]{display:none!important}
-@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .desk{display:flex;flex-direction:column;align-items:stretch;gap:0}.turning .board,.turning .easel{display:contents}.turning .findings{order:1;min-width:0}.turning .views,.turning .key{order:2}.turning .stage{position:sticky;top:0;z-index:3}.turning .stage canvas{height:40vh}html:has(.turning){scroll-padding-top:42vh}.views{grid-template-columns:minmax(0,1fr)}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+@media screen and (max-width:900px){.way{grid-template-columns:minmax(0,1fr)}.desk{grid-template-columns:minmax(0,1fr)}.board{position:static}.turning .desk{display:flex;flex-direction:column;align-items:stretch;gap:0}.turning .board,.turning .easel{display:contents}.turning .findings{order:1;min-width:0}.turning .views,.turning .key{order:2}.turning .stage{position:sticky;top:0;z-index:3}.turning .stage canvas{height:40vh}html:has(.turning){scroll-padding-top:42vh}.views{grid-template-columns:repeat(auto-fill,minmax(min(15rem,100%),1fr))}.views svg{height:auto}.block{grid-template-columns:1fr}.block dl{grid-template-columns:1fr 1fr}.block dl .t{grid-column:1/-1}.head,main{padding:0 .8rem}}
+@media screen and (max-width:600px){.board [data-mark]:has(rect){transform-box:fill-box;transform-origin:center}.view[data-view=isometric] [data-mark]:has(rect){transform:scale(1.9)}.views [data-mark]:has(rect){transform:scale(.75)}}
 .two{columns:22rem 2;column-gap:2rem}
 @page{margin:14mm 13mm 16mm;@bottom-left{content:"Inspection sheet";font:8pt system-ui,Arial,sans-serif;color:#545d63}@bottom-right{content:"page " counter(page) " of " counter(pages);font:8pt system-ui,Arial,sans-serif;color:#545d63}}
 @media print{
@@ -152,8 +153,10 @@ body{background:#fff;font-size:9.2pt}
 .desk table,.checks table,.bars table,.path table{font-size:8pt}
 .trace{font-size:7.5pt}
 .views svg{height:38mm}
-.finding,.part>h3,.block,tr,figure{break-inside:avoid}
-h2,h3,.checks>p,.bars>p,tr.group{break-after:avoid}
+.finding>h4,.finding>p,.numbers,.pair,.cures li,.beside,.ends,.part>h3,.block,tr,figure{break-inside:avoid}
+h2,h3,.finding>h4,.cures>p,.checks>p,.bars>p,tr.group{break-after:avoid}
+.finding>.trace,.finding>.mend{break-before:avoid}
+p,li{orphans:3;widows:3}
 .checks th:nth-child(1){width:45%}.checks th:nth-child(2){width:17%}.checks th:nth-child(4){width:15%}.use{width:15mm;height:1.7mm}
 .checks td,.checks th,.bars td,.path td,.path tbody th{padding-top:.1rem;padding-bottom:.1rem}
 .path svg{max-height:82mm}
@@ -163,12 +166,11 @@ h2,h3,.checks>p,.bars>p,tr.group{break-after:avoid}
 .wide{overflow:visible}
 .name{flex-basis:16rem}.verdict{min-width:0;max-width:62mm}
 .cures .pair figure{flex-basis:44mm}
-.check.whole>svg{width:72mm}.check>svg.picture{width:110mm}
+.check.whole>svg{width:62mm}.check>svg.picture{width:110mm}
 .bars th,.bars td{white-space:nowrap;padding-right:.3rem}.bars tbody th{white-space:normal}
 .bars thead th{vertical-align:bottom}
 .bars thead code{writing-mode:vertical-rl;transform:rotate(180deg)}
 .part{padding:0}.finding{margin:.3rem 0 .5rem}
-.record{break-inside:avoid-page}
 .block{grid-template-columns:1fr}.sign td{height:17mm}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}
 }
