@@ -3,7 +3,7 @@ import { distance, midpoint, type Vec2, type Vec3 } from "../geometry/vector.ts"
 import { boxEdges } from "./box-edges.ts";
 import { cornerFor } from "./cure-picture.ts";
 import { type Band, type Look, lineDrawing } from "./line-drawing.ts";
-import { roundAbout } from "./round-about.ts";
+import { inPicture, roundAbout } from "./round-about.ts";
 import type { Scene } from "./scene.ts";
 import { type Solid, skins } from "./solids/solid.ts";
 import { viewFrom, views } from "./view.ts";
@@ -105,12 +105,13 @@ function focusOn(scene: Scene, own: readonly Solid[], boxes: readonly Box[]): { 
 /** In the frame, all else held back. */
 function whole(scene: Scene, own: readonly Solid[], boxes: readonly Box[], title: string): string {
   const looks = new Map<Solid, Look>();
+  const focus = focusOn(scene, own, boxes);
   for (const solid of scene.solids) {
+    if (focus && !inPicture(solid, focus)) continue;
     const marked = own.includes(solid);
     const large = solid.kind === "bar" || solid.kind === "stand";
     if (marked || large) looks.set({ ...solid, surfaces: skins(solid.prism) }, marked ? "marked" : "faint");
   }
-  const focus = focusOn(scene, own, boxes);
   return lineDrawing(
     { ...scene, solids: [...looks.keys()] },
     {

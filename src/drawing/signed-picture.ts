@@ -2,6 +2,7 @@ import { boundsOf } from "../geometry/bounds.ts";
 import { distance, midpoint, type Vec2 } from "../geometry/vector.ts";
 import { type Look, lineDrawing } from "./line-drawing.ts";
 import type { Mark } from "./marks.ts";
+import { inPicture } from "./round-about.ts";
 import { plainScene, type Scene } from "./scene.ts";
 import type { Symbols } from "./symbols.ts";
 import { views } from "./view.ts";
@@ -27,7 +28,9 @@ export function signedPicture(scene: Scene, { symbols, marks = [], named, round 
   const within = scene.solids.filter(({ of }) => round.includes(of.id)).flatMap(({ prism }) => prism.vertices);
   const { min, max } = boundsOf(within.length > 0 ? within : [[0, 0, 0]]);
   const focus = within.length > 0 ? { at: midpoint(min, max), radius: ROOM * distance(min, max) } : undefined;
-  return lineDrawing(plainScene(scene), {
+  // What lies beside the picture is not drawn.
+  const solids = focus ? scene.solids.filter((solid) => inPicture(solid, focus)) : scene.solids;
+  return lineDrawing(plainScene({ ...scene, solids }), {
     view: views.isometric,
     size: SIZE,
     finest: 2,

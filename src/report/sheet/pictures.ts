@@ -143,7 +143,7 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     if (finding.at.kind === "door") return doorFindingPicture(frame, scene, finding);
     const measured = gapFindingPicture(frame, scene, finding) ?? footFindingPicture(frame, scene, finding);
     if (measured) return measured;
-    const signed = signedFindingPicture(frame, scene, finding);
+    const signed = signedFindingPicture(frame, scene, finding, onWhole);
     if (signed) return signed;
     if (finding.rule === "end.raw") return rawEndPicture(frame, scene, finding) ?? place(finding);
     if (finding.rule === "tie.slips") return tiePicture(frame, scene, finding) ?? place(finding);
@@ -154,8 +154,10 @@ export function picturesFor(frame: Frame, scene: Scene): (finding: Finding) => M
     // One picture of a joint and what is named on it is enough.
     const key = [joint, ...named].join(" ");
     const known = view !== undefined && shown.has(key);
-    const svg = known || !near(1) ? undefined : jointPicture(scene, joint, named);
+    const again = shown.has(joint);
+    const svg = known || (again && !near(1)) ? undefined : jointPicture(scene, joint, named);
     shown.add(key);
+    shown.add(joint);
     const table = view && forcesTable(frame, joint, view);
     // Ties hide between their bars.
     if (svg === undefined) return table ?? (known ? undefined : place(finding));

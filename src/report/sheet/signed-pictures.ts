@@ -61,13 +61,27 @@ function slotsPicture(frame: Frame, scene: Scene): Markup {
   );
 }
 
-/** The frame as a whole with the signs of what a finding is about: its casters, its loads, what is mixed. */
+/** Findings with such a picture: rule and message. */
+const SIGNED: ReadonlySet<string> = new Set([
+  "caster.unbraked/rolls",
+  "stock.mixed/keys",
+  "stock.mixed/slots",
+  "load.none/none",
+  "load.none/lost",
+  "load.none/twice",
+  "frame.tips/declared",
+  "frame.tips/slides",
+]);
+
+/** The frame as a whole with the signs of what a finding is about: its casters, its loads, what is mixed; where there is still room for such a picture. */
 export function signedFindingPicture(
   frame: Frame,
   scene: Scene,
   { rule, key, at, related }: Finding,
+  room: () => boolean,
 ): Markup | undefined {
   const told = `${rule}/${key}`;
+  if (!SIGNED.has(told) || !room()) return undefined;
   switch (told) {
     case "caster.unbraked/rolls": {
       const named = new Set(frame.stands.filter(({ brake }) => !brake).map(({ ref }) => ref.id));
