@@ -19,7 +19,7 @@ export function tiePicture(frame: Frame, scene: Scene, { at, measure }: Finding)
     round: tie.bars,
     title: `${tie.bars.join(" and ")} with the ties of ${at.id}`,
   });
-  const force = measure ? `; ${measure.shown.measured} slides at each, ${measure.shown.limit} allowed` : "";
+  const force = measure ? `; ${measure.shown.measured} at each, ${measure.shown.limit} allowed` : "";
   return html`<figure class="check whole">${drawn(svg)}<figcaption>${tie.bars.join(" and ")} with the ties of ${at.id}${force}.</figcaption></figure>
 `;
 }
