@@ -74,7 +74,8 @@ export function sceneOf(frame: Frame): Scene {
   return { solids, clashing: new Set(factOf(clashes, frame).flatMap(({ a, b }) => [a.id, b.id])) };
 }
 
-const SMALL: ReadonlySet<Solid["kind"]> = new Set(["connector", "screw", "cap"]);
+/** Kinds of parts that are small beside bars. */
+export const SMALL: ReadonlySet<Solid["kind"]> = new Set(["connector", "screw", "cap"]);
 
 /** The scene with nothing but the envelopes of its parts: for pictures in which they only stand behind what matters. */
 export const plainScene = (scene: Scene): Scene => ({

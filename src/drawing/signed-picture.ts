@@ -3,7 +3,7 @@ import { distance, midpoint, type Vec2 } from "../geometry/vector.ts";
 import { type Look, lineDrawing } from "./line-drawing.ts";
 import type { Mark } from "./marks.ts";
 import { inPicture } from "./round-about.ts";
-import { plainScene, type Scene } from "./scene.ts";
+import { plainScene, type Scene, SMALL } from "./scene.ts";
 import type { Symbols } from "./symbols.ts";
 import { views } from "./view.ts";
 
@@ -35,7 +35,8 @@ export function signedPicture(scene: Scene, { symbols, marks = [], named, round 
     size: SIZE,
     finest: 2,
     title,
-    look: ({ kind, of }) => (kind === "screw" || kind === "cap" ? "hidden" : look(of.id)),
+    // What is small and not named would be specks.
+    look: ({ kind, of }) => (SMALL.has(kind) && !named?.has(of.id) ? "hidden" : look(of.id)),
     marks,
     ...(focus ? { focus } : {}),
     ...(symbols ? { symbols } : {}),
