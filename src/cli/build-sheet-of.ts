@@ -15,6 +15,9 @@ import type { Frame } from "../model/frame.ts";
 import { ref } from "../model/ref.ts";
 import type { BuildSheet, Handling } from "../report/build/build-sheet.ts";
 
+/** What is not rigid in itself is carried by one person at each end (common practice). */
+const HANDS_OF_LOOSE = 2;
+
 /** The order of building of a frame, with spare nuts and people by the limits that house and frame set, and what was found in it. */
 export function buildSheetOf(
   file: string,
@@ -25,7 +28,13 @@ export function buildSheetOf(
   const limits = new Limits(frame, { ...house, rules: [] });
   const [spare, mass, people] = [limits.given(spareNuts), limits.given(liftMass), limits.given(lifters)];
   const peopleToLift = (kg: number): number | undefined => peopleFor(kg, mass.value, people.value);
-  const handlingOf = (one: Lifted): Handling => ({ ...one, people: peopleToLift(one.mass) });
+  const plan = factOf(buildPlan, frame);
+  const loose = new Set(plan.filter((piece) => piece.loose.length > 0).map(({ id }) => id));
+  const handlingOf = (one: Lifted): Handling => {
+    const fewest = peopleToLift(one.mass);
+    const least = one.assembly !== undefined && loose.has(one.assembly) ? HANDS_OF_LOOSE : 1;
+    return { ...one, people: fewest && Math.max(fewest, least) };
+  };
   const all = factOf(lifted, frame);
   const { deadlock, undone, scattered } = factOf(buildOrder, frame);
   return {
@@ -33,7 +42,7 @@ export function buildSheetOf(
     title: frame.title,
     units: frame.units,
     rejects: findings.filter(({ level, conceded }) => level === "reject" && !conceded),
-    pieces: factOf(buildPlan, frame).map((planned) => {
+    pieces: plan.map((planned) => {
       const whole = all.find((one) => one.assembly === planned.id);
       return {
         planned,
@@ -42,6 +51,7 @@ export function buildSheetOf(
       };
     }),
     handlingOf,
+    isLoose: (assembly) => loose.has(assembly),
     oneLifts: mass.value,
     peopleFor: peopleToLift,
     pictures: (size) => stepPictures(frame, size),

@@ -4,9 +4,10 @@ import { faceNormal } from "./axes.ts";
 import { facingWords } from "./axis-words.ts";
 import { bodies } from "./bodies.ts";
 import { type Anchored, anchoring } from "./build/anchoring.ts";
+import { joinedSets } from "./build/joined-sets.ts";
 import { type Balance, balanceOf, blockedUp, raisedShare, staysUpright } from "./build/poise.ts";
 import { squares } from "./build/steps.ts";
-import { type BuildStep, buildOrder, type Item } from "./build-order.ts";
+import { type Assembly, type BuildStep, buildOrder, type Item } from "./build-order.ts";
 import { defineFact } from "./fact.ts";
 import { hungUp } from "./hung-up.ts";
 import { type Lifted, lifted } from "./lifted.ts";
@@ -87,6 +88,8 @@ export interface PlannedPiece {
   readonly built: boolean;
   /** Screws into its bars that find no slot there, or no nut that fits it: `nuts` is without these. */
   readonly slotless: readonly string[];
+  /** Sets of its bars that its own joints hold together, where there are more than one: it is not rigid in itself. Empty of the frame. */
+  readonly loose: readonly (readonly string[])[];
   /** Nuts that its joints to other parts want and that do not get into its slots any more. */
   readonly trapped: readonly string[];
 }
@@ -245,7 +248,7 @@ export const buildPlan = defineFact<
       [...panels.values()].flatMap((panel) => {
         if (panel.held.kind !== "in-slot") return [];
         const edges = panel.held.edges.flatMap((edge) => (edge.kind === "bar" ? [edge.bar] : []));
-        const before = (order.placedAt(panel.ref.id) ?? Number.POSITIVE_INFINITY) < step.number;
+        const before = (order.placedAt(panel.ref.id) ?? Number.POSITIVE_INFINITY) <= step.number;
         const there = before && order.presentAt(step.number).has(panel.ref.id);
         return there && edges.includes(bar) && !piece.includes(panel.ref.id) ? [panel.ref.id] : [];
       });
@@ -290,6 +293,15 @@ export const buildPlan = defineFact<
     /** A sub-assembly found goes by the name of its first bar, which is a part of its own in its own steps. */
     const isLifted = (one: Lifted, step: BuildStep, here: ReadonlySet<string>): boolean =>
       here.has(one.ref.id) && (order.placedAt(one.ref.id) === step.number) === (one.assembly === undefined);
+    const looseSets = ({ id, sub }: Assembly, parts: readonly string[]): PlannedPiece["loose"] => {
+      if (id === "" || sub?.built) return [];
+      const sets = joinedSets(
+        parts.filter((part) => all.has(part)),
+        parts,
+        screwed.all,
+      );
+      return sets.length > 1 ? sets : [];
+    };
     return order.assemblies.map((assembly): PlannedPiece => {
       const steps = order.steps.filter((step) => step.assembly === assembly.id);
       const single = assembly.items.flatMap(({ part }) => (typeof part === "string" ? [part] : []));
@@ -314,6 +326,7 @@ export const buildPlan = defineFact<
         balance: whole && balanceOf(cornersOf(parts), whole.centre),
         lyingOn: assembly.id === "" ? order.lyingOn : undefined,
         built: assembly.sub?.built ?? false,
+        loose: looseSets(assembly, parts),
         slotless: allScrews.flatMap(({ ref, into }) =>
           into.kind === "nut" && bars.includes(into.landing.bar) && !entryOf.has(into.ref.id) ? [ref.id] : [],
         ),

@@ -27,6 +27,8 @@ export interface BuildSheet {
   readonly rejects: readonly Finding[];
   readonly pieces: readonly SheetPiece[];
   readonly handlingOf: (lifted: Lifted) => Handling;
+  /** Whether a piece, by the id of its assembly, is not rigid in itself. */
+  readonly isLoose: (assembly: string) => boolean;
   /** Most that one person may lift, kg. */
   readonly oneLifts: number;
   /** The fewest people who may lift so many kg; undefined where it takes more than there are. */

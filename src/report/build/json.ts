@@ -1,4 +1,5 @@
 import { safeJson } from "../json/safe-json.ts";
+import { LEFT_OUT } from "../left-out.ts";
 import type { BuildSheet, SheetPiece } from "./build-sheet.ts";
 import { nameIn } from "./piece-names.ts";
 import { cautions, type NameOf } from "./step-words.ts";
@@ -14,6 +15,7 @@ function pieceRecord(piece: SheetPiece, sheet: BuildSheet, nameOf: NameOf): obje
     ...(planned.built ? { built: true, trapped: planned.trapped } : {}),
     nuts: planned.nuts.map((nuts) => ({ ...nuts, spare: piece.spare(nuts) })),
     ...(planned.slotless.length > 0 ? { slotless: planned.slotless } : {}),
+    ...(planned.loose.length > 0 ? { loose: planned.loose } : {}),
     ...(planned.balance ? { balance: planned.balance } : {}),
     ...(planned.lyingOn ? { lyingOn: planned.lyingOn } : {}),
     squareWithin: planned.squareWithin ?? null,
@@ -57,6 +59,7 @@ export function* buildJson(sheet: BuildSheet): Generator<string> {
     formatVersion: "1.0",
     file: sheet.file,
     title: sheet.title,
+    massesWithout: LEFT_OUT,
     mendFirst: sheet.rejects.map(({ rule, at, text }) => ({ rule, at, text })),
     deadlock: sheet.deadlock ?? null,
     undone: sheet.undone.map(({ id }) => id),

@@ -164,6 +164,8 @@ export function cautions(step: PlannedStep, sheet: BuildSheet, nameOf: NameOf): 
   lines.push(...holdWords(step, nameOf));
   for (const one of step.lifts.filter(({ assembly }) => assembly !== undefined)) {
     const handling = sheet.handlingOf(one);
+    if (one.assembly !== undefined && sheet.isLoose(one.assembly))
+      lines.push(`Leave the strap round ${nameOf(step, one.ref.id)} until every end of it is joined.`);
     if (handling.people !== 1) lines.push(`${nameOf(step, one.ref.id)}: ${handlingWords(handling, sheet)}.`);
   }
   if (step.step.assembly === "" && !step.step.lying && (step.lowestScrew ?? 0) > sheet.overhead)

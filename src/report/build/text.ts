@@ -106,6 +106,14 @@ function* nutLines(bar: string, piece: SheetPiece): Generator<string> {
   }
 }
 
+/** Of a piece that only the slots round its sheets keep together. */
+function* looseLines({ loose }: SheetPiece["planned"]): Generator<string> {
+  if (loose.length === 0) return;
+  const names = loose.map((set) => listed(set.map(showHidden), MOST_PLACES));
+  const apart = loose.some((set) => set.length > 1) ? names.join(" to ") : `${listed(names)} to each other`;
+  yield `   Not rigid in itself: no screw joins ${apart}.\n   Put a strap round it, and lift and turn it flat, one person at each end.\n`;
+}
+
 /** A line of one step as that of a run of like steps. */
 function eachWords(line: string, isFirst: boolean): string {
   if (isFirst) return line.replace("Put in ", "Put in one after the other ").replace(": ", ", each with ");
@@ -125,6 +133,7 @@ function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameO
     yield `   Deburr ${listed(planned.rawEnds.map(showHidden))}: gloves and eye protection on.\n`;
   if (planned.nuts.length > 0) yield "   Lay into the slots, and count them:\n";
   for (const bar of planned.bars) yield* nutLines(bar, piece);
+  yield* looseLines(planned);
   const { slotless } = planned;
   if (slotless.length > 0)
     yield `   No slot, or no nut that fits it, for ${count(slotless.length, "screw")}: ${listed(slotless.map(showHidden), MOST_CAPS)}.\n`;

@@ -1,4 +1,5 @@
 import { safeJson } from "../json/safe-json.ts";
+import { LEFT_OUT } from "../left-out.ts";
 import { type CutSheet, massesOf } from "./cut-sheet.ts";
 
 /** The cut list as one JSON document; lengths in m, angles in rad, masses in kg. */
@@ -22,6 +23,7 @@ export function* cutJson(sheet: CutSheet): Generator<string> {
     plans: plans.map(({ profile, stock, nesting, mass }) => ({ profile, stock, mass, ...nesting })),
     parts: counts,
     masses: massesOf(sheet),
+    massesWithout: LEFT_OUT,
     arrivesBuilt: arrivals.map(({ ref, mass, centre, parts, work }) => ({ id: ref.id, mass, centre, parts, work })),
   });
   yield "\n";
