@@ -35,13 +35,15 @@ export function buildSheetOf(
     const least = one.assembly !== undefined && loose.has(one.assembly) ? HANDS_OF_LOOSE : 1;
     return { ...one, people: fewest && Math.max(fewest, least) };
   };
+  const ofLevel = (wanted: Finding["level"]) => findings.filter(({ level, conceded }) => level === wanted && !conceded);
   const all = factOf(lifted, frame);
   const { deadlock, undone, scattered } = factOf(buildOrder, frame);
   return {
     file,
     title: frame.title,
     units: frame.units,
-    rejects: findings.filter(({ level, conceded }) => level === "reject" && !conceded),
+    rejects: ofLevel("reject"),
+    holds: ofLevel("hold"),
     pieces: plan.map((planned) => {
       const whole = all.find((one) => one.assembly === planned.id);
       return {

@@ -187,13 +187,16 @@ export const buildPlan = defineFact<
         return !down || !staysUpright(cornersOf(parts), together(parts).centre, down);
       });
     };
-    /** Of the frame's first piece, where it has no feet of its own and does not lie on a side. */
+    /** Of the frame's first piece, where it has no feet of its own to stand on. */
     const underFirst = (step: BuildStep, items: readonly Item[]): number => {
       const [piece, ...others] = items;
-      if (!piece || typeof piece.part === "string" || step.assembly !== "" || step.lying || hung) return 0;
+      if (!piece || typeof piece.part === "string" || step.assembly !== "" || hung) return 0;
+      const down: Vec3 | undefined = step.lying ? order.lyingOn : [0, 0, -1];
       const own = new Set(piece.parts);
-      if (standing.all.some(({ body }) => own.has(body.bar.ref.id))) return 0;
-      return blockedUp(cornersOf(piece.parts), cornersOf(others.flatMap(({ parts }) => parts)));
+      if (!down || (!step.lying && standing.all.some(({ body }) => own.has(body.bar.ref.id)))) return 0;
+      // What goes on once it stands finds room below it then.
+      const joining = step.lying ? others.filter(({ lying }) => lying) : others;
+      return blockedUp(cornersOf(piece.parts), cornersOf(joining.flatMap(({ parts }) => parts)), down);
     };
     const connectors = new Map(screwed.all.map((one) => [one.ref.id, one]));
     const screws = new Map(

@@ -20,7 +20,7 @@ const IN_A_FOLDER = "**/*.frame.json";
 
 /** The name of a file in outputs; depends on the working folder alone. */
 export function nameOf(path: string): string {
-  return relative(".", path).split(sep).join("/");
+  return relative(".", path).split(sep).join("/") || ".";
 }
 
 async function kindOf(path: string): Promise<"file" | "folder" | "nothing"> {

@@ -67,8 +67,10 @@ it("nothing of a mass whose centre is below the bars is left to lift", () => {
 });
 
 it("a first piece is blocked up by what reaches below it", () => {
-  expect(blockedUp([[0, 0, 0.7]], [[0, 0, 0.08]])).toBeCloseTo(0.62, 12);
-  expect(blockedUp([[0, 0, 0]], [[0, 0, 0.08]])).toBe(0);
+  expect(blockedUp([[0, 0, 0.7]], [[0, 0, 0.08]], [0, 0, -1])).toBeCloseTo(0.62, 12);
+  expect(blockedUp([[0, 0, 0]], [[0, 0, 0.08]], [0, 0, -1])).toBe(0);
+  // Lying on its +y side: what reaches further that way is below it.
+  expect(blockedUp([[0, 0.2, 0.7]], [[0, 0.25, 0.08]], [0, 1, 0])).toBeCloseTo(0.05, 12);
 });
 
 it("a frame on the floor is neither held up nor anchored", () => {

@@ -124,7 +124,7 @@ describe("a ring that comes built", () => {
     const { undone } = factOf(buildOrder, frame);
     expect(undone.map(({ group, built }) => [group.id, built])).toEqual([["ring", true]]);
     expect(text(frame)).toContain(
-      '"ring" comes built but cannot be put in whole; take it apart: its parts go in one by one.',
+      '"ring" comes built but cannot be put in whole: take it apart, keep its screws and nuts, and put its parts in one by one with them.',
     );
   });
 

@@ -39,10 +39,11 @@ export function staysUpright(vertices: readonly Vec3[], centre: Vec3, down: Vec3
   });
 }
 
-/** How far a first piece must be blocked up so that what is joined to it has room below it, m; 0 where nothing reaches lower. */
-export function blockedUp(first: readonly Vec3[], others: readonly Vec3[]): number {
+/** How far a first piece put down with its `down` side must be blocked up so that what is joined to it has room below it, m; 0 where nothing reaches lower. */
+export function blockedUp(first: readonly Vec3[], others: readonly Vec3[], down: Vec3): number {
   if (first.length === 0 || others.length === 0) return 0;
-  const reach = boundsOf(first).min[2] - boundsOf(others).min[2];
+  const lowest = (points: readonly Vec3[]): number => Math.max(...points.map((point) => dot(point, down)));
+  const reach = lowest(others) - lowest(first);
   return reach > RESTS ? reach : 0;
 }
 

@@ -25,6 +25,8 @@ export interface BuildSheet {
   readonly units: UnitSystem;
   /** Findings for which the frame is rejected as it is. */
   readonly rejects: readonly Finding[];
+  /** Findings for which it is held until someone settles them. */
+  readonly holds: readonly Finding[];
   readonly pieces: readonly SheetPiece[];
   readonly handlingOf: (lifted: Lifted) => Handling;
   /** Whether a piece, by the id of its assembly, is not rigid in itself. */

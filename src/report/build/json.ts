@@ -61,6 +61,7 @@ export function* buildJson(sheet: BuildSheet): Generator<string> {
     title: sheet.title,
     massesWithout: LEFT_OUT,
     mendFirst: sheet.rejects.map(({ rule, at, text }) => ({ rule, at, text })),
+    settleFirst: sheet.holds.map(({ rule, at, text }) => ({ rule, at, text })),
     deadlock: sheet.deadlock ?? null,
     undone: sheet.undone.map(({ id }) => id),
     scattered: sheet.scattered,

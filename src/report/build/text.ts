@@ -165,25 +165,36 @@ function* pieceLines(piece: SheetPiece, letter: string, sheet: BuildSheet, nameO
   }
 }
 
-/** "Do not build it yet: rejected for bar.clash at rail and bar.sags at beam." */
-function* rejectLines({ rejects }: BuildSheet): Generator<string> {
-  if (rejects.length === 0) return;
+/** "bar.clash at rail; bar.sags at beam" */
+function findingWords(findings: BuildSheet["rejects"]): string {
   const places = new Map<string, string[]>();
-  for (const { rule, at } of rejects) places.set(rule, [...(places.get(rule) ?? []), showHidden(at.id)]);
-  const rules = [...places].map(([rule, at]) => `${rule} at ${listed([...new Set(at)], MOST_PLACES)}`);
-  yield `\nDo not build it yet: ${count(rejects.length, "finding")} ${rejects.length === 1 ? "rejects" : "reject"} it and must be mended first: ${rules.join("; ")} (trysquare inspect tells all).\n`;
+  for (const { rule, at } of findings) places.set(rule, [...(places.get(rule) ?? []), showHidden(at.id)]);
+  return [...places].map(([rule, at]) => `${rule} at ${listed([...new Set(at)], MOST_PLACES)}`).join("; ");
+}
+
+/** What is said of the frame before anything of how to build it. */
+function* verdictLines({ rejects, holds }: BuildSheet): Generator<string> {
+  const verb = (findings: BuildSheet["rejects"], one: string): string =>
+    `${count(findings.length, "finding")} ${findings.length === 1 ? `${one}s` : one} it`;
+  if (rejects.length > 0)
+    yield `\nDo not build it yet: ${verb(rejects, "reject")} and must be mended first: ${findingWords(rejects)} (trysquare inspect tells all).\n`;
+  if (holds.length > 0)
+    yield `\n${verb(holds, "hold")} until an engineer has settled ${holds.length === 1 ? "it" : "them"}: ${findingWords(holds)}${rejects.length === 0 ? " (trysquare inspect tells all)" : ""}.\n`;
 }
 
 /** The order of building as it is read out at the bench. */
 export function* buildText(sheet: BuildSheet): Generator<string> {
   const steps = sheet.pieces.flatMap((piece) => piece.planned.steps);
   yield `${showHidden(sheet.file)} · ${showHidden(sheet.title)} · ${count(steps.length, "step")}\n`;
-  yield* rejectLines(sheet);
+  yield* verdictLines(sheet);
   if (sheet.deadlock !== undefined)
-    yield `\nNo order of building exists: ${showHidden(sheet.deadlock)}. The steps below put these parts in first, as if they could be.\n`;
+    yield `\nNo order of building exists: ${showHidden(sheet.deadlock)}. The steps below put these parts in as if they could be.\n`;
   for (const { id, built } of sheet.undone) {
-    const why = built ? "comes built but cannot be put in whole; take it apart" : "cannot be built as one";
-    yield `\n"${showHidden(id)}" ${why}: its parts go in one by one.\n`;
+    const why = built ? "comes built but cannot be put in whole" : "cannot be built as one";
+    const how = built
+      ? "take it apart, keep its screws and nuts, and put its parts in one by one with them"
+      : "its parts go in one by one";
+    yield `\n"${showHidden(id)}" ${why}: ${how}.\n`;
   }
   for (const { id, apart } of sheet.scattered)
     yield `\n"${showHidden(id)}" is no piece: nothing in it joins ${listed(apart.map(showHidden), MOST_PLACES)} to the rest of it. It is taken as one all the same: name what joins them in the group, or drop the group.\n`;
