@@ -1,3 +1,5 @@
+import { signedArea } from "../geometry/polygon.ts";
+import type { Vec2 } from "../geometry/vector.ts";
 import { bodies } from "./bodies.ts";
 import { comesBuilt } from "./comes-built.ts";
 import { ends } from "./ends.ts";
@@ -7,6 +9,7 @@ import { panelFits } from "./panel-fits.ts";
 import { panelNotches } from "./panel-notches.ts";
 import { placements } from "./placements.ts";
 import { screwedParts } from "./screwed-parts.ts";
+import { shapedFits } from "./shaped-fits.ts";
 import { sheets } from "./sheets.ts";
 import { standings } from "./standings.ts";
 
@@ -17,6 +20,8 @@ export interface PartCount {
   readonly count: number;
   /** Of a sheet: its size, m; undefined where its outline is not known. */
   readonly size?: readonly [number, number];
+  /** Of a sheet that is no rectangle: its corners, from a corner of the sheet of that size it is cut from, m. */
+  readonly corners?: readonly Vec2[];
   /** Of a sheet: the notches in its corners, as given or as they must be cut, m. */
   readonly notches?: readonly [number, number];
   /** Of a strip between slot and panel: the length of the edge it goes along, m. */
@@ -25,7 +30,7 @@ export interface PartCount {
   readonly mass?: number;
 }
 
-type Sized = Pick<PartCount, "size" | "notches" | "length" | "mass">;
+type Sized = Pick<PartCount, "size" | "corners" | "notches" | "length" | "mass">;
 
 /** Sizes are told apart to a thousandth of a millimetre. */
 const micron = (size: number): number => Math.round(size * 1e6);
@@ -44,6 +49,7 @@ export const partCounts = defineFact<
     parts: typeof screwedParts;
     sheets: typeof sheets;
     fits: typeof panelFits;
+    shaped: typeof shapedFits;
     bodies: typeof bodies;
     notched: typeof panelNotches;
     came: typeof comesBuilt;
@@ -57,18 +63,33 @@ export const partCounts = defineFact<
     standings,
     sheets,
     fits: panelFits,
+    shaped: shapedFits,
     bodies,
     notched: panelNotches,
     came: comesBuilt,
   },
   compute(
-    { placements: placed, parts, ends: states, standings: standing, sheets: laid, fits, bodies: all, notched, came },
+    {
+      placements: placed,
+      parts,
+      ends: states,
+      standings: standing,
+      sheets: laid,
+      fits,
+      shaped,
+      bodies: all,
+      notched,
+      came,
+    },
     frame,
   ) {
     const counts = new Map<string, PartCount>();
     const add = (kind: PartCount["kind"], name: string, own: Sized = {}, more = 1): void => {
-      const { size, notches, length } = own;
-      const key = JSON.stringify([kind, name, size?.map(micron), notches?.map(micron), length && micron(length)]);
+      const { size, corners, notches, length } = own;
+      const key = JSON.stringify([
+        ...[kind, name, size?.map(micron), corners?.map((at) => at.map(micron))],
+        ...[notches?.map(micron), length && micron(length)],
+      ]);
       const count = (counts.get(key)?.count ?? 0) + more;
       counts.set(key, { kind, name, count, ...own });
     };
@@ -108,11 +129,15 @@ export const partCounts = defineFact<
     for (const panel of frame.panels) {
       if (came.pieceOf(panel.ref.id)) continue;
       const sheet = laid.find((s) => s.panel === panel);
-      const size = panel.size ?? sheet?.size ?? fits.find((fit) => fit.panel === panel)?.size;
+      const cut = shaped.find((fit) => fit.panel === panel);
+      const size = panel.size ?? sheet?.size ?? fits.find((fit) => fit.panel === panel)?.size ?? cut?.size;
+      const corners = panel.size ? undefined : cut?.corners;
       const notches = panel.notches ?? notched.find((one) => one.panel === panel)?.needed;
-      const mass = size && panel.sheet.density * panel.sheet.thickness * areaOf(size, notches);
+      const area = corners ? signedArea(corners) : size && areaOf(size, notches);
+      const mass = area && panel.sheet.density * panel.sheet.thickness * area;
       add("sheet", panel.sheet.name, {
         ...(size ? { size } : {}),
+        ...(corners ? { corners } : {}),
         ...(notches ? { notches } : {}),
         ...(mass === undefined ? {} : { mass }),
       });

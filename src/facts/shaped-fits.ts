@@ -1,4 +1,6 @@
-import { dot } from "../geometry/vector.ts";
+import { cornersWithin } from "../geometry/half-planes.ts";
+import { bounds } from "../geometry/polygon.ts";
+import { dot, length2, subtract2, type Vec2 } from "../geometry/vector.ts";
 import type { Panel } from "../model/frame.ts";
 import { defineFact } from "./fact.ts";
 import { SAWN_WITHIN, SPARE } from "./panel-fits.ts";
@@ -12,9 +14,27 @@ export interface ShapedFit {
   /** In the slot it leaves furthest when it is sawn small, has shrunk most and is pushed out of it as far as it goes, m. */
   readonly engaged: number;
   readonly leaves: SlotEdge;
+  /** As it is sawn: its corners, counter-clockwise, from a corner of the sheet it is cut from, whose first side lies along its longest edge, m. */
+  readonly corners: readonly Vec2[];
+  /** The least size of that sheet, m. */
+  readonly size: readonly [number, number];
 }
 
 type Pair = readonly [number, number];
+
+/** Corners moved and turned so that they fill a rectangle from its corner on, along the longest of their edges; and that rectangle. */
+function laidOut(ring: readonly Vec2[]): Pick<ShapedFit, "corners" | "size"> {
+  const edges = ring.map((from, i) => subtract2(ring[(i + 1) % ring.length] ?? from, from));
+  const longest = edges.reduce<Vec2>((a, b) => (length2(b) > length2(a) + ALIKE ? b : a), [0, 0]);
+  const first = edges.indexOf(longest);
+  const [c, s] = [longest[0] / length2(longest), longest[1] / length2(longest)];
+  const turned = [...ring.slice(first), ...ring.slice(0, first)].map(([x, y]): Vec2 => [c * x + s * y, c * y - s * x]);
+  const { min, max } = bounds({ outer: turned, holes: [] });
+  return { corners: turned.map((at) => subtract2(at, min)), size: [max[0] - min[0], max[1] - min[1]] };
+}
+
+/** Edges of lengths nearer to each other than this are alike, m. */
+const ALIKE = 1e-6;
 
 /**
  * The furthest a body can be moved against a direction, where moving it along each of the normals is bounded: the least of
@@ -50,19 +70,19 @@ function fitOf(slotPanel: SlotPanel, expansion: number, site: Parameters<typeof 
     middles.reduce((s, p) => s + p[1], 0) / middles.length,
   ];
   const from = normals.map(([a, b]) => a * middle[0] + b * middle[1]);
-  const small = edges.map(({ floor }, i) => {
-    const half = (floor - (from[i] ?? 0) - SPARE / 2) / (1 + growth.most) - SAWN_WITHIN / 2;
-    return (half - SAWN_WITHIN / 2) * (1 - growth.least);
-  });
+  const sawn = edges.map(({ floor }, i) => (floor - (from[i] ?? 0) - SPARE / 2) / (1 + growth.most) - SAWN_WITHIN / 2);
+  const ring = cornersWithin(normals.map((out, i) => ({ out, reach: (from[i] ?? 0) + (sawn[i] ?? 0) })));
+  if (ring.length === 0) return undefined;
+  const small = sawn.map((half) => (half - SAWN_WITHIN / 2) * (1 - growth.least));
   const rooms = edges.map(({ floor }, i) => floor - (from[i] ?? 0) - (small[i] ?? 0));
-  let worst: ShapedFit | undefined;
+  let worst: Omit<ShapedFit, "corners" | "size"> | undefined;
   for (const [i, leaves] of edges.entries()) {
     const n = normals[i];
     if (!n) continue;
     const engaged = (small[i] ?? 0) + furthestBack(n, normals, rooms) - (leaves.mouth - (from[i] ?? 0));
     if (!worst || engaged < worst.engaged) worst = { panel, engaged, leaves };
   }
-  return worst;
+  return worst && { ...worst, ...laidOut(ring) };
 }
 
 /** Panels that are no rectangles and have bars all round. */

@@ -38,7 +38,11 @@ export function* cutCsv(sheet: CutSheet): Generator<string> {
       (side * scale).toFixed(decimals),
     );
     const notches = part.notches?.map((side) => `${(side * scale).toFixed(decimals)} ${unit}`).join(" x ");
-    const work = notches === undefined ? "" : `corners notched ${notches}`;
+    const corners = part.corners?.map((at) => at.map((side) => (side * scale).toFixed(decimals)).join("/")).join(" ");
+    const work = [
+      ...(corners === undefined ? [] : [`cut to corners ${corners} ${unit}`]),
+      ...(notches === undefined ? [] : [`corners notched ${notches}`]),
+    ].join("; ");
     yield row(part.kind, part.name, part.count, size[0] ?? "", size[1] ?? "", work, "", weighs(part.mass));
   }
   for (const { ref, parts, work, mass: kg } of sheet.arrivals)

@@ -59,13 +59,16 @@ export function* cutText(sheet: CutSheet): Generator<string> {
     heading = own;
     const sides = (pair: readonly number[]): string =>
       pair.map((side) => formatQuantity(side, "length", sheet.units)).join(" × ");
-    const size = part.size ? `, ${sides(part.size)}` : "";
+    const size = part.size ? `, ${part.corners ? "cut from " : ""}${sides(part.size)}` : "";
+    const place = (at: readonly number[]): string =>
+      `(${at.map((side) => formatQuantity(side, "length", sheet.units)).join(", ")})`;
+    const corners = part.corners ? ` with corners at ${listed(part.corners.map(place))}` : "";
     const length = part.length === undefined ? "" : `, ${formatQuantity(part.length, "length", sheet.units)}`;
     const notches = part.notches ? `, corners notched ${sides(part.notches)}` : "";
     const each =
       part.kind === "sheet" && part.mass !== undefined ? `, ${formatQuantity(part.mass, "mass", sheet.units)}` : "";
     const apiece = each !== "" && part.count > 1 ? `${each} each` : each;
-    yield `  ${part.count} × ${part.name}${size}${length}${notches}${apiece}\n`;
+    yield `  ${part.count} × ${part.name}${size}${corners}${length}${notches}${apiece}\n`;
   }
   yield `\n${massWords(sheet)}\n`;
   if (sheet.arrivals.length > 0) yield "\nArrives built\n";
