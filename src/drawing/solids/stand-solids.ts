@@ -1,5 +1,5 @@
 import { up } from "../../facts/axes.ts";
-import { type Standing, standDirection } from "../../facts/standings.ts";
+import { offTheFloor, type Standing, standDirection } from "../../facts/standings.ts";
 import { drum } from "../../geometry/extrude.ts";
 import { along, cross, normalise, type Vec3 } from "../../geometry/vector.ts";
 import { type Solid, skins } from "./solid.ts";
@@ -12,7 +12,8 @@ const WHEEL = 0.35;
 export function standSolids(standing: Standing, floor: number): readonly Solid[] {
   const { stand, body, top, end } = standing;
   const { kind, diameter, collar, mount } = stand.part;
-  const height = stand.raise ?? Math.max(0, top[2] - floor);
+  // How far a wall or a ceiling is off is not drawn: it is shown as near as it can be.
+  const height = stand.raise ?? (offTheFloor(standing) ? stand.part.raise[0] : Math.max(0, top[2] - floor));
   if (!(height > 0)) return [];
   const down = standDirection(standing);
   const prisms =
