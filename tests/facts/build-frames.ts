@@ -111,3 +111,34 @@ export function railUnderBeam(): FrameFile {
     ],
   };
 }
+
+/**
+ * A rail between two posts, with beams over and under it and a fence before and behind: out of the cradle of these it
+ * comes up or down first, and then out over or under a fence.
+ */
+export function cradled(): FrameFile {
+  const arms = (["front", "back"] as const).flatMap((side) =>
+    ([0, 600] as const).map((x, i) =>
+      bar(`${side}-arm-${i + 1}`, [x, 0, 400], [x, side === "front" ? -200 : 200, 400]),
+    ),
+  );
+  const cradle = [
+    bar("post-1", [0, 0, 0], [0, 0, 800]),
+    bar("post-2", [600, 0, 0], [600, 0, 800]),
+    bar("over", [0, 0, 700], [600, 0, 700]),
+    bar("under", [0, 0, 100], [600, 0, 100]),
+    ...arms,
+    bar("front-fence", [-100, -200, 400], [700, -200, 400]),
+    bar("back-fence", [-100, 200, 400], [700, 200, 400]),
+  ];
+  const [first, ...others] = cradle.map(({ id }) => id);
+  return {
+    format: 1,
+    title: "a rail in a cradle",
+    units: "mm-N-kg",
+    kits: { above: [{ connector: "end-fastener-8", on: "above" }] },
+    bars: [bar("rail", [0, 0, 400], [600, 0, 400]), ...cradle],
+    joints: [{ bars: ["rail", "over", "under", ...arms.map(({ id }) => id)], ends: "both", by: "above" }],
+    groups: [{ id: "cradle", parts: [first ?? "", ...others] }],
+  };
+}

@@ -8,10 +8,10 @@ import { panelBoxes } from "../../src/facts/panel-boxes.ts";
 import { boundsOverlap } from "../../src/geometry/bounds.ts";
 import { type Prism, prismBounds, prismFromBox, shifted } from "../../src/geometry/prism.ts";
 import { prismPenetration } from "../../src/geometry/prism-penetration.ts";
-import { scale, type Vec3 } from "../../src/geometry/vector.ts";
+import { add, scale, type Vec3 } from "../../src/geometry/vector.ts";
 import type { Frame } from "../../src/model/frame.ts";
 import type { FrameFile } from "../../src/model/generated/frame-file.generated.ts";
-import { ladder, railUnderBeam } from "./build-frames.ts";
+import { cradled, ladder, railUnderBeam } from "./build-frames.ts";
 import { frameOf, known, one } from "./known.ts";
 
 const whole = (order: BuildOrder): Assembly => one(order.assemblies.find((assembly) => assembly.id === ""));
@@ -89,6 +89,51 @@ describe("a way in that the floor or other bars shut", () => {
     expect(one(one(rail).legs[0])[2]).toBeCloseTo(0, 9);
     const bars = known(buildOrder, ladder({ low: { z: 100, on: "above" }, high: { z: 900, on: "below" } }));
     for (const { path } of whole(bars).items) for (const leg of path?.legs ?? []) expect(leg[2]).toBeLessThan(0.5);
+  });
+});
+
+describe("a way in of two legs", () => {
+  const frame = frameOf(cradled());
+  const solids = solidsOf(frame);
+  const { path, parts } = one(whole(factOf(buildOrder, frame)).items.find((item) => item.path));
+
+  it("is found where no straight one is", () => {
+    expect(parts).toEqual(["rail"]);
+    expect(one(path).past).toEqual([]);
+    const [first, last] = one(path).legs;
+    // Level over or under a fence, then up or down between the posts.
+    expect(Math.abs(one(first)[1])).toBeCloseTo(1, 9);
+    expect(Math.abs(one(last)[2])).toBeCloseTo(1, 9);
+  });
+
+  it("meets nothing on either leg: walked back in small steps, turning off wherever it may", () => {
+    const own = one(solids.get("rail"));
+    const others = [...solids].filter(([id]) => id !== "rail").map(([, prism]) => prism);
+    const [first, last] = one(path).legs;
+    const around = others.filter((other) => prismPenetration(own, other).depth < GRAZE);
+    const clear = (at: Vec3): boolean => {
+      const on = shifted(own, at);
+      const bounds = prismBounds(on);
+      return (
+        bounds.min[2] >= frame.floor.z - GRAZE &&
+        around.every((other) => !boundsOverlap(bounds, prismBounds(other)) || prismPenetration(on, other).depth < GRAZE)
+      );
+    };
+    /** How far it goes along a way from a place before it meets something. */
+    const reaches = (from: Vec3, way: Vec3): number => {
+      let far = 0;
+      while (far < FAR && clear(add(from, scale(way, far + STEP)))) far += STEP;
+      return far;
+    };
+    const upright = reaches([0, 0, 0], scale(one(last), -1));
+    // To the beam: 300 mm from middle to middle less two halves of 40 mm.
+    expect(upright).toBeCloseTo(0.26, 9);
+    const out = Array.from({ length: Math.round(upright / STEP) }, (_, i) =>
+      reaches(scale(one(last), -(i + 1) * STEP), scale(one(first), -1)),
+    );
+    expect(Math.max(...out)).toBeCloseTo(FAR, 9);
+    // Straight level it comes to a fence: 200 mm less two halves of 40 mm.
+    expect(reaches([0, 0, 0], scale(one(first), -1))).toBeCloseTo(0.16, 9);
   });
 });
 
