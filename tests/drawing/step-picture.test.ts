@@ -50,4 +50,13 @@ it("words under a picture stay inside its cell", () => {
   expect(words.some((text) => text.includes("end-fastener-8"))).toBe(true);
   // A letter of this size is at most about 6.6 wide in the mean; the cell is 420 wide.
   for (const text of words) expect(text.length).toBeLessThanOrEqual(60);
+  // Nothing is cut off, and no word of any cell lies under its frame.
+  expect(svg).not.toContain("…");
+  const cells = svg.split('<g transform="translate(').slice(1);
+  expect(cells.length).toBeGreaterThan(3);
+  for (const cell of cells) {
+    const high = Number(/<rect width="420" height="(\d+)"/.exec(cell)?.[1]);
+    const lows = [...cell.matchAll(/<text x="10" y="(\d+)"/g)].map(([, y]) => Number(y));
+    expect(Math.max(...lows)).toBeLessThan(high);
+  }
 });
