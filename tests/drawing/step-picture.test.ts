@@ -5,7 +5,7 @@ import { buildOrder } from "../../src/facts/build-order.ts";
 import { factOf } from "../../src/facts/fact.ts";
 import { noSettings } from "../../src/house/settings.ts";
 import { buildSvg } from "../../src/report/build/svg.ts";
-import { glazed, standingBox } from "../facts/build-frames.ts";
+import { cradled, glazed, standingBox } from "../facts/build-frames.ts";
 import { frameOf, one } from "../facts/known.ts";
 import { edited } from "../rules/base-frames.ts";
 
@@ -59,4 +59,37 @@ it("words under a picture stay inside its cell", () => {
     const lows = [...cell.matchAll(/<text x="10" y="(\d+)"/g)].map(([, y]) => Number(y));
     expect(Math.max(...lows)).toBeLessThan(high);
   }
+});
+
+/** How high on the picture, counted downwards, the outlines of all parts start, and the corners of the table lie. */
+function heights(picture: string): { readonly parts: readonly number[]; readonly table: readonly number[] } {
+  const parts = [...picture.matchAll(/<g data-part=[\s\S]*?<\/g>/g)].flatMap(([part]) =>
+    [...part.matchAll(/M-?[\d.]+[ ,]?(-?[\d.]+)/g)].map(([, y]) => Number(y)),
+  );
+  const [, ring = ""] = /data-band="the table" d="M([^"]*)"/.exec(picture) ?? [];
+  return { parts, table: ring.split("L").map((corner) => Number(corner.split(" ")[1])) };
+}
+
+it("pieces lie on a table, and what goes into the frame has an arrow for each leg of its way", () => {
+  const frame = frameOf(cradled());
+  const { steps } = factOf(buildOrder, frame);
+  const draw = stepPictures(frame, [400, 300]);
+  const into = one(steps.find(({ assembly, path }) => assembly === "" && path?.legs.length === 2)).number;
+  const standing = draw({ first: into, last: into }, "step");
+  expect(standing).not.toContain("the table");
+  expect(standing.match(/data-band="way in, step/g)).toHaveLength(2);
+  const first = one(steps.find(({ assembly, what }) => assembly === "cradle" && what === "place")).number;
+  expect(draw({ first, last: first }, "step")).not.toContain("way in");
+});
+
+it("a flat piece that stands in the frame is drawn lying: all of it over the table, not above it", () => {
+  const frame = frameOf(standingBox(1000));
+  const { steps } = factOf(buildOrder, frame);
+  const last = one(steps.findLast(({ assembly, what }) => assembly !== "" && what === "place")).number;
+  const { parts, table } = heights(stepPictures(frame, [400, 300])({ first: last, last }, "step"));
+  expect(parts.length).toBeGreaterThan(10);
+  expect(table).toHaveLength(5);
+  // The table stands out by 6 % of its length all round, more than a bar is thick as seen from a corner; posts 1000 mm high would rise far over it.
+  expect(Math.min(...parts)).toBeGreaterThan(Math.min(...table));
+  expect(Math.max(...parts)).toBeLessThan(Math.max(...table));
 });

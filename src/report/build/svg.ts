@@ -42,7 +42,7 @@ function linesOf(head: string, more: string): readonly Line[] {
   );
 }
 
-/** Pictures show the frame as it will stand: words say how it lies. */
+/** On which side the frame lies in the picture. */
 const lyingWords = (step: PlannedStep, piece: PlannedPiece): string =>
   step === piece.steps[0] ? `begin it lying on ${sideWords(piece)}` : "it still lies";
 
