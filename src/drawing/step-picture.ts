@@ -76,6 +76,13 @@ export function stepPictures(frame: Frame, size: Vec2): StepPicture {
   const scene = { ...parts, solids: [...parts.solids, ...equipment] };
   const order = factOf(buildOrder, frame);
   const carrying = new Set([...frame.bars, ...frame.panels].map((part) => part.ref.id));
+  /** Equipment that the steps of the piece put on. */
+  const equipmentOn = (assembly: string): readonly Solid[] => {
+    const on = order.steps
+      .filter((step) => step.assembly === assembly)
+      .flatMap(({ places, bolts }) => [...places, ...bolts]);
+    return equipment.filter(({ of }) => on.some(({ id }) => id === of.id));
+  };
   const solidsOf = (ids: ReadonlySet<string>): readonly Solid[] =>
     scene.solids.filter(({ kind, of }) => (kind === "bar" || kind === "panel") && ids.has(of.id));
   /** All bars and panels that the piece ends up with. */
@@ -118,13 +125,13 @@ export function stepPictures(frame: Frame, size: Vec2): StepPicture {
     const whole = wholeOf(own ?? "");
     if (!step || whole.length === 0) return lineDrawing(scene, { view: views.isometric, size, title, look });
     const corners = cornersOf(whole);
-    const { min, max } = boundsOf(corners);
+    const shown = [...corners, ...cornersOf(equipmentOn(step.assembly))];
+    const { min, max } = boundsOf(shown);
     const down = downOf(step, whole);
     const view = viewOver(down);
     const at = midpoint(min, max);
     const radius =
-      ROOM *
-      Math.max(...corners.flatMap((corner) => projected(view, subtract(corner, at)).map((one) => Math.abs(one))));
+      ROOM * Math.max(...shown.flatMap((corner) => projected(view, subtract(corner, at)).map((one) => Math.abs(one))));
     const bands: Band[] = own === "" ? [] : [tableUnder(corners, down)];
     if (own === "") {
       for (const one of order.steps.slice(first - 1, last).slice(0, MOST_ARROWS)) {

@@ -1,6 +1,12 @@
 import { readFileSync } from "node:fs";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { buildSheetOf } from "../../src/cli/build-sheet-of.ts";
+import { noSettings } from "../../src/house/settings.ts";
+import { buildJson } from "../../src/report/build/json.ts";
+import { buildSvg } from "../../src/report/build/svg.ts";
+import { buildText } from "../../src/report/build/text.ts";
 import { inspectText } from "../demo/inspect-demo.ts";
+import { frameOf } from "../facts/known.ts";
 import { makePlace, type Place } from "./run.ts";
 
 let place: Place;
@@ -29,9 +35,12 @@ interface Piece {
 const BENCH = "docs/demo/potting-bench.frame.json";
 const SOUND = "docs/rules/bar.adrift.sound.frame.json";
 
+/** As the command makes it of the sound bench, in which nothing was found. */
+const sheet = buildSheetOf(BENCH, frameOf(JSON.parse(readFileSync(BENCH, "utf8"))), noSettings("2027-03-31"));
+
 describe("trysquare build", () => {
-  it("counts as many nuts and screws as the bench has holes in its brackets, in steps numbered through", async () => {
-    const { pieces } = JSON.parse(await build(BENCH, "--as", "json")) as { readonly pieces: readonly Piece[] };
+  it("counts as many nuts and screws as the bench has holes in its brackets, in steps numbered through", () => {
+    const { pieces } = JSON.parse([...buildJson(sheet)].join("")) as { readonly pieces: readonly Piece[] };
     const nuts = pieces.flatMap((piece) => piece.nuts.map((one) => one.count)).reduce((a, b) => a + b, 0);
     const screws = pieces
       .flatMap((piece) => piece.steps.flatMap((step) => step.tightens.map((one) => one.count)))
@@ -44,6 +53,7 @@ describe("trysquare build", () => {
 
   it("reads out the steps in an order a person follows", async () => {
     const text = await build(BENCH);
+    expect(text).toBe([...buildText(sheet)].join(""));
     const places = [
       "flat on a table",
       "Lay into the slots, and count them:",
@@ -60,8 +70,8 @@ describe("trysquare build", () => {
     expect(places[0]).toBeGreaterThan(0);
   });
 
-  it("draws each step: one picture for runs of like steps, what goes on brought out", async () => {
-    const svg = await build(BENCH, "--as", "svg");
+  it("draws each step: one picture for runs of like steps, what goes on brought out", () => {
+    const svg = [...buildSvg(sheet)].join("");
     // 31 steps, of which 2-3, 4-5, 10-11, 15-17, 18-19, 23-26 and 28-29 are told together.
     expect(svg.match(/font-weight="bold">/g)).toHaveLength(31 - (1 + 1 + 1 + 2 + 1 + 3 + 1));
     expect(svg).toContain(">23–26<");

@@ -19,7 +19,8 @@ const LEAST = [0, 0, 0] as const;
 const GREATEST = [1, 1, 1] as const;
 const SHARES = [LEAST, GREATEST, [1, 0, 0], [0, 1, 0]] as const;
 /** A short, deep and high cart carries much and stands on little. */
-const CART_SHARES = [...SHARES, [0, 1, 1]] as const;
+const HIGH_AND_SHORT = [0, 1, 1] as const;
+const CART_SHARES = [...SHARES, HIGH_AND_SHORT] as const;
 
 function within([least, greatest]: Range, share: number, { units }: Series): number {
   const step = units === "mm-N-kg" ? 1 : 0.25;
@@ -49,11 +50,15 @@ function ordersOf(name: KindName, series: Series, shares: readonly (readonly [nu
 const unlessTold = (series: Series): boolean => SERIES.find(({ units }) => units === series.units) === series;
 const allOf = (name: KindName) => (name === "cart" ? CART_SHARES : SHARES);
 
-/** Every kind in the series it comes in unless told otherwise at all ends of its ranges; in the others at one end, in turn. */
+/**
+ * Every kind in the series it comes in unless told otherwise at its least and greatest, a cart also high on a short foot; in the other series
+ * at one end, in turn.
+ */
 export const SOME_SIZES: readonly Order[] = KIND_NAMES.flatMap((name, kind) =>
-  SERIES.flatMap((series, at) =>
-    ordersOf(name, series, unlessTold(series) ? allOf(name) : [(kind + at) % 2 === 0 ? LEAST : GREATEST]),
-  ),
+  SERIES.flatMap((series, at) => {
+    const ends = [LEAST, GREATEST, ...(name === "cart" ? [HIGH_AND_SHORT] : [])];
+    return ordersOf(name, series, unlessTold(series) ? ends : [(kind + at) % 2 === 0 ? LEAST : GREATEST]);
+  }),
 );
 
 /** Every kind in every series at all ends of its ranges. */

